@@ -1,0 +1,68 @@
+package secondbolt.file;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.file.source.Node;
+import secondbolt.file.source.Place;
+
+/** The values read from one mapping, by key. */
+public final class Fields {
+    private final Node.Mapping mapping;
+    private final Reading reading;
+    private final Map<String, Object> values = new HashMap<>();
+
+    Fields(Node.Mapping mapping, Reading reading) {
+        this.mapping = mapping;
+        this.reading = reading;
+    }
+
+    <T> void read(Key<T> key, Node value) {
+        key.read(value, reading).ifPresent(read -> values.put(key.name(), read));
+    }
+
+    /** The value of a key, if it was written. */
+    @SuppressWarnings("unchecked") // put under this key by the form of this key alone
+    public <T> Optional<T> get(Key<T> key) {
+        return Optional.ofNullable((T) values.get(key.name()));
+    }
+
+    /**
+     * The value of a required key.
+     *
+     * @throws IllegalStateException if the key is not required
+     */
+    public <T> T require(Key<T> key) {
+        return get(key).orElseThrow(() -> new IllegalStateException(key.name() + " was not read"));
+    }
+
+    /** The value of a required key with its place. */
+    public <T> Placed<T> requirePlaced(Key<T> key) {
+        return new Placed<>(require(key), place(key));
+    }
+
+    /** The value of a key with its place, if it was written. */
+    public <T> Optional<Placed<T>> getPlaced(Key<T> key) {
+        return get(key).map(value -> new Placed<>(value, place(key)));
+    }
+
+    /** Where a key's value stands; where the mapping begins if it was not written. */
+    public Place place(Key<?> key) {
+        return mapping.find(key.name()).map(p -> p.value().place()).orElse(mapping.place());
+    }
+
+    /** Where the mapping begins. */
+    public Place place() {
+        return mapping.place();
+    }
+
+    /** Tells a mistake that a topic found in the value of a key. */
+    public void tell(Key<?> key, String found, String right) {
+        reading.tell(place(key), found, right);
+    }
+
+    /** Tells a mistake that a topic found somewhere inside. */
+    public void tell(Place place, String found, String right) {
+        reading.tell(place, found, right);
+    }
+}

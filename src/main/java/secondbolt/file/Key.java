@@ -1,0 +1,45 @@
+package secondbolt.file;
+
+import java.util.Optional;
+import secondbolt.file.source.Node;
+
+/**
+ * One key of the project file, described once.
+ *
+ * @param name as written
+ * @param form how its value is written
+ * @param need whether it must be there
+ * @param meaning what it is for, in a sentence
+ * @param example a value as it may be written
+ * @param <T> what its value is read as
+ */
+public record Key<T>(String name, Form<T> form, Need need, String meaning, String example) {
+    /** Whether a key must be there. */
+    public enum Need {
+        /** It must be written. */
+        REQUIRED,
+        /** It may be left out; its meaning says what then holds. */
+        OPTIONAL,
+        /** It is part of the project file, but this version does not work it out. */
+        LATER
+    }
+
+    /** A key that must be written. */
+    public static <T> Key<T> required(String name, Form<T> form, String meaning, String example) {
+        return new Key<>(name, form, Need.REQUIRED, meaning, example);
+    }
+
+    /** A key that may be left out. */
+    public static <T> Key<T> optional(String name, Form<T> form, String meaning, String example) {
+        return new Key<>(name, form, Need.OPTIONAL, meaning, example);
+    }
+
+    /** A key that is known but refused, so that it is never read and ignored. */
+    public static Key<String> later(String name, String meaning) {
+        return new Key<>(name, new LaterForm(), Need.LATER, meaning, "");
+    }
+
+    Optional<T> read(Node node, Reading reading) {
+        return form.read(node, reading);
+    }
+}

@@ -1,0 +1,31 @@
+package secondbolt.file;
+
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * The lengths a key takes, in a tape's sense.
+ *
+ * @param least the shortest, as written in words
+ * @param most the longest, as written in words
+ */
+public record LengthRange(String least, String most) {
+    /**
+     * The lengths from one to the other, both included, such as {@code "1 mm"} and {@code "20 m"}.
+     */
+    public static LengthRange of(String least, String most) {
+        return new LengthRange(least, most);
+    }
+
+    boolean holds(Length length) {
+        return !length.isShorterThan(read(least)) && !length.isLongerThan(read(most));
+    }
+
+    String words() {
+        return least + " to " + most;
+    }
+
+    private static Length read(String words) {
+        return Length.parse(words, Tape.CENTIMETRE).orThrow();
+    }
+}

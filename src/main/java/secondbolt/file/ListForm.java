@@ -1,0 +1,82 @@
+package secondbolt.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.file.source.Node;
+
+/**
+ * A list of values of one form.
+ *
+ * @param what the list is of, in the plural
+ * @param form how each is written
+ * @param least how many there must be
+ * @param most how many there may be
+ * @param <T> what each is read as
+ */
+public record ListForm<T>(String what, Form<T> form, int least, int most) implements Form<List<T>> {
+    /** A list of so many at most. */
+    public static <T> Form<List<T>> of(String what, Form<T> form, int least, int most) {
+        return new ListForm<>(what, form, least, most);
+    }
+
+    /** A pair, written {@code [across, along]}. */
+    public static <T> Form<AcrossAlong<T>> acrossAlong(Form<T> form) {
+        return Forms.map(
+                new ListForm<>("[across, along]", form, 2, 2),
+                pair -> new AcrossAlong<>(pair.get(0), pair.get(1)));
+    }
+
+    @Override
+    public Optional<List<T>> read(Node node, Reading reading) {
+        Optional<Node.Listing> listing = node.asListing();
+        if (listing.isEmpty()) {
+            reading.tellWrong(node, words());
+            return Optional.empty();
+        }
+        int count = listing.get().items().size();
+        if (listing.get().splitByComma() || count < least || count > most) {
+            reading.tell(node.place(), node.words(), words() + hint(listing.get(), count));
+            return Optional.empty();
+        }
+        List<T> items = new ArrayList<>();
+        for (Node item : listing.get().items()) {
+            form.read(item, reading).ifPresent(items::add);
+        }
+        return items.size() == count ? Optional.of(List.copyOf(items)) : Optional.empty();
+    }
+
+    private String hint(Node.Listing listing, int count) {
+        return listing.splitByComma() || count > most
+                ? " (inside brackets a comma parts values: write decimals with a point, 49.5)"
+                : "";
+    }
+
+    @Override
+    public boolean suits(Node node) {
+        return node.asListing().isPresent();
+    }
+
+    @Override
+    public String words() {
+        if (least == 2 && most == 2) {
+            return "two values, " + what + ", each " + form.words();
+        }
+        return "a list of " + what + ", each " + form.words();
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+        Map<String, Object> schema = Schemas.ofType("array");
+        schema.put("items", form.schema());
+        schema.put("minItems", least);
+        schema.put("maxItems", most);
+        return schema;
+    }
+
+    @Override
+    public List<Key<?>> keys() {
+        return form.keys();
+    }
+}

@@ -1,0 +1,64 @@
+package secondbolt.file;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.Node;
+import secondbolt.file.source.Place;
+import secondbolt.file.source.SourceFile;
+import secondbolt.file.source.YamlReader;
+import secondbolt.measure.Tape;
+
+/** Reads a whole file by the form of its root. */
+public final class ProjectFileReader {
+    private ProjectFileReader() {}
+
+    /**
+     * Reads a source.
+     *
+     * @param source the file
+     * @param root the form of the whole file
+     * @param units the key of the root that says the tape of bare numbers; it is read first
+     * @param mistakes told all that is wrong
+     * @return what was read, if nothing was wrong
+     */
+    public static <T> Optional<T> read(
+            SourceFile source, Form<T> root, Key<Tape> units, Mistakes mistakes) {
+        int before = mistakes.count();
+        YamlReader yaml = new YamlReader(source, mistakes);
+        Optional<Node> node = yaml.read();
+        if (node.isEmpty()) {
+            if (mistakes.count() == before) {
+                mistakes.add(
+                        source.mistake(
+                                Place.beginningOf(source.name()),
+                                "an empty file",
+                                "`" + root.keys().get(0).name() + ": …` to begin with"));
+            }
+            return Optional.empty();
+        }
+        Tape tape = tape(node.get(), units, source);
+        Optional<T> read =
+                root.read(node.get(), new Reading(source, mistakes, tape, yaml.isWhole()));
+        return mistakes.count() == before ? read : Optional.empty();
+    }
+
+    /** A mistake in the units is told when the root is read; until then centimetres serve. */
+    private static Tape tape(Node root, Key<Tape> units, SourceFile source) {
+        Reading silent = new Reading(source, new Mistakes(), Tape.CENTIMETRE, true);
+        return root.asMapping()
+                .flatMap(mapping -> mapping.find(units.name()))
+                .flatMap(pair -> units.read(pair.value(), silent))
+                .orElse(Tape.CENTIMETRE);
+    }
+
+    /** The JSON Schema of a file, for editors that complete and explain keys. */
+    public static String schema(Form<?> root, String title) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("title", title);
+        schema.putAll(root.schema());
+        return Json.write(schema);
+    }
+}

@@ -1,0 +1,54 @@
+package secondbolt.file;
+
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.Node;
+import secondbolt.file.source.Place;
+import secondbolt.file.source.SourceFile;
+import secondbolt.measure.Tape;
+
+/**
+ * What a form needs to know while it reads: the file, where mistakes go, and the tape of bare
+ * numbers.
+ */
+public final class Reading {
+    private final SourceFile source;
+    private final Mistakes mistakes;
+    private final Tape tape;
+    private final boolean whole;
+
+    /**
+     * Begins a reading.
+     *
+     * @param whole whether nothing of the file was passed over; if something was, a missing key is
+     *     not told, for it may stand there
+     */
+    Reading(SourceFile source, Mistakes mistakes, Tape tape, boolean whole) {
+        this.source = source;
+        this.mistakes = mistakes;
+        this.tape = tape;
+        this.whole = whole;
+    }
+
+    /** The tape a bare number is read on. */
+    Tape tape() {
+        return tape;
+    }
+
+    boolean isWhole() {
+        return whole;
+    }
+
+    int mistakeCount() {
+        return mistakes.count();
+    }
+
+    /** Tells a mistake. */
+    void tell(Place place, String found, String right) {
+        mistakes.add(source.mistake(place, found, right));
+    }
+
+    /** Tells that a node is not what was wanted. */
+    void tellWrong(Node node, String right) {
+        tell(node.place(), node.words(), right);
+    }
+}

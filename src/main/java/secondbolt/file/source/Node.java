@@ -1,0 +1,124 @@
+package secondbolt.file.source;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A piece of a YAML file as it was written, before anything gives it a type. */
+public sealed interface Node {
+    /** Where it begins. */
+    Place place();
+
+    /** Answers with the function for the kind of node. */
+    <R> R accept(Visitor<R> visitor);
+
+    /** One answer for each kind of node. */
+    interface Visitor<R> {
+        /** Answers for a single value. */
+        R text(Text text);
+
+        /** Answers for a list. */
+        R listing(Listing listing);
+
+        /** Answers for keys and values. */
+        R mapping(Mapping mapping);
+    }
+
+    /**
+     * A single value, with its letters as written.
+     *
+     * @param place where it begins
+     * @param text its letters, without spaces at the ends
+     */
+    record Text(Place place, String text) implements Node {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.text(this);
+        }
+    }
+
+    /**
+     * A list.
+     *
+     * @param place where it begins
+     * @param items in order
+     * @param splitByComma whether a decimal comma seems to have split one of its numbers
+     */
+    record Listing(Place place, List<Node> items, boolean splitByComma) implements Node {
+        /** Copies the items. */
+        public Listing {
+            items = List.copyOf(items);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.listing(this);
+        }
+    }
+
+    /**
+     * Keys and their values, in order.
+     *
+     * @param place where the first key stands
+     * @param pairs each key once
+     */
+    record Mapping(Place place, List<Pair> pairs) implements Node {
+        /** Copies the pairs. */
+        public Mapping {
+            pairs = List.copyOf(pairs);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.mapping(this);
+        }
+
+        /** The pair with this key, if there is one. */
+        public Optional<Pair> find(String key) {
+            return pairs.stream().filter(pair -> pair.key().text().equals(key)).findFirst();
+        }
+    }
+
+    /**
+     * A key and its value.
+     *
+     * @param key its name and place
+     * @param value what stands behind it
+     */
+    record Pair(Text key, Node value) {}
+
+    /** The text, if it is a single value. */
+    default Optional<Text> asText() {
+        return Optional.of(this).filter(Text.class::isInstance).map(Text.class::cast);
+    }
+
+    /** The list, if it is one. */
+    default Optional<Listing> asListing() {
+        return Optional.of(this).filter(Listing.class::isInstance).map(Listing.class::cast);
+    }
+
+    /** The mapping, if it is one. */
+    default Optional<Mapping> asMapping() {
+        return Optional.of(this).filter(Mapping.class::isInstance).map(Mapping.class::cast);
+    }
+
+    /** What it is, in words, for a mistake. */
+    default String words() {
+        return accept(
+                new Visitor<String>() {
+                    @Override
+                    public String text(Text text) {
+                        return text.text().isEmpty() ? "nothing" : "`" + text.text() + "`";
+                    }
+
+                    @Override
+                    public String listing(Listing listing) {
+                        return "a list of " + listing.items().size();
+                    }
+
+                    @Override
+                    public String mapping(Mapping mapping) {
+                        return "keys with values";
+                    }
+                });
+    }
+}

@@ -1,0 +1,107 @@
+package secondbolt.file.source;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * A maker's file as text.
+ *
+ * @param name the file as messages name it
+ * @param text its whole text
+ * @param lines its lines
+ */
+public record SourceFile(String name, String text, List<String> lines) {
+    /** A project file is a few pages; more is some other file. */
+    private static final long LARGEST_BYTES = 1_000_000;
+
+    private static final Pattern LINE_END = Pattern.compile("\r\n|\n|\r");
+
+    /** Copies the lines. */
+    public SourceFile {
+        lines = List.copyOf(lines);
+    }
+
+    /** A source that is at hand as text. */
+    public static SourceFile of(String name, String text) {
+        String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        return new SourceFile(name, body, List.of(LINE_END.split(body, -1)));
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param path where it lies
+     * @param name the file as messages shall name it
+     * @param mistakes told what keeps it from being read
+     */
+    public static Optional<SourceFile> read(Path path, String name, Mistakes mistakes) {
+        try {
+            if (Files.isDirectory(path)) {
+                return refused(mistakes, name, "a folder", "a project file (YAML)");
+            }
+            if (Files.size(path) > LARGEST_BYTES) {
+                return refused(
+                        mistakes, name, "a file of more than 1 MB", "a project file of some pages");
+            }
+            return decode(name, Files.readAllBytes(path), mistakes);
+        } catch (NoSuchFileException e) {
+            return refused(mistakes, name, "no such file", "the path of a project file");
+        } catch (IOException e) {
+            return refused(mistakes, name, "a file that cannot be read", "one you may read");
+        }
+    }
+
+    private static Optional<SourceFile> decode(String name, byte[] bytes, Mistakes mistakes) {
+        for (byte b : bytes) {
+            if (b == 0) {
+                return refused(
+                        mistakes, name, "a binary file", "a project file: plain text in YAML");
+            }
+        }
+        try {
+            String text =
+                    StandardCharsets.UTF_8
+                            .newDecoder()
+                            .onMalformedInput(CodingErrorAction.REPORT)
+                            .decode(ByteBuffer.wrap(bytes))
+                            .toString();
+            return Optional.of(of(name, text));
+        } catch (CharacterCodingException e) {
+            int line = lineOfFirstBadByte(bytes);
+            mistakes.add(
+                    new Mistake(
+                            new Place(name, line, 1),
+                            "letters that are not UTF-8",
+                            "the file saved as UTF-8",
+                            ""));
+            return Optional.empty();
+        }
+    }
+
+    private static int lineOfFirstBadByte(byte[] bytes) {
+        String lenient = new String(bytes, StandardCharsets.UTF_8);
+        int bad = Math.max(0, lenient.indexOf('\uFFFD'));
+        return 1 + (int) lenient.substring(0, bad).chars().filter(c -> c == '\n').count();
+    }
+
+    private static Optional<SourceFile> refused(
+            Mistakes mistakes, String name, String found, String right) {
+        mistakes.add(new Mistake(Place.beginningOf(name), found, right, ""));
+        return Optional.empty();
+    }
+
+    /** A mistake in this file. */
+    public Mistake mistake(Place place, String found, String right) {
+        String line = place.line() <= lines.size() ? lines.get(place.line() - 1) : "";
+        return new Mistake(place, found, right, line);
+    }
+}

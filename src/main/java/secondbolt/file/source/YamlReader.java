@@ -1,0 +1,171 @@
+package secondbolt.file.source;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.ReaderException;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/**
+ * Reads YAML as nodes, and goes on after a slip of syntax: the line that is wrong is passed over,
+ * with what hangs on it, and the rest is read, so that one missing quote does not hide the other
+ * mistakes of the file.
+ */
+public final class YamlReader {
+    private static final int MOST_SLIPS_TOLD = 30;
+
+    private final SourceFile source;
+    private final Mistakes mistakes;
+    private final List<String> lines;
+    private boolean whole = true;
+
+    /** Makes a reader that tells the mistakes it finds. */
+    public YamlReader(SourceFile source, Mistakes mistakes) {
+        this.source = source;
+        this.mistakes = mistakes;
+        this.lines = new ArrayList<>(source.lines());
+    }
+
+    /** Whether nothing was passed over. */
+    public boolean isWhole() {
+        return whole;
+    }
+
+    /** The root of the file, if there is any. */
+    public Optional<Node> read() {
+        for (int slips = 0; slips < MOST_SLIPS_TOLD; slips++) {
+            String text = String.join("\n", lines);
+            NodeBuilder builder = new NodeBuilder(source, text);
+            try {
+                Optional<Node> root =
+                        builder.build(new ParserImpl(new StreamReader(text), new LoaderOptions()));
+                mistakes.addAll(builder.mistakes());
+                return root;
+            } catch (MarkedYAMLException e) {
+                passOver(SyntaxSlip.of(e));
+            } catch (ReaderException e) {
+                passOver(strangeLetter(e));
+            } catch (YAMLException e) {
+                mistakes.add(
+                        source.mistake(
+                                Place.beginningOf(source.name()),
+                                "text that is not YAML",
+                                "a project file in YAML"));
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void passOver(SyntaxSlip slip) {
+        whole = false;
+        int line = Math.min(slip.line(), lines.size() - 1);
+        int column =
+                1
+                        + lines.get(line)
+                                .codePointCount(
+                                        0, Math.min(slip.column(), lines.get(line).length()));
+        Place place = new Place(source.name(), line + 1, column);
+        mistakes.add(source.mistake(place, slip.found(), slip.right()));
+        int indent = indent(lines.get(line));
+        lines.set(line, "");
+        for (int next = line + 1; next < lines.size() && hangsOn(indent, next); next++) {
+            lines.set(next, "");
+        }
+    }
+
+    private boolean hangsOn(int indent, int next) {
+        return lines.get(next).isBlank() || indent(lines.get(next)) > indent;
+    }
+
+    private static int indent(String line) {
+        int i = 0;
+        while (i < line.length() && (line.charAt(i) == ' ' || line.charAt(i) == '\t')) {
+            i++;
+        }
+        return i;
+    }
+
+    private SyntaxSlip strangeLetter(ReaderException e) {
+        String text = String.join("\n", lines);
+        int at = Math.min(Math.max(0, text.offsetByCodePoints(0, e.getPosition())), text.length());
+        int line = (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
+        int column = at - (text.lastIndexOf('\n', at - 1) + 1);
+        return new SyntaxSlip(
+                line,
+                column,
+                String.format("the control character U+%04X", e.getCodePoint()),
+                "the text without it");
+    }
+
+    /** One slip of syntax; line and column from 0. */
+    record SyntaxSlip(int line, int column, String found, String right) {
+        static SyntaxSlip of(MarkedYAMLException e) {
+            String problem = String.valueOf(e.getProblem());
+            String context = String.valueOf(e.getContext());
+            // The scanner notices an open quote or bracket, or a key without a colon, only further
+            // down; its beginning is where the maker must look.
+            boolean begins =
+                    context.contains("simple key")
+                            || context.contains("quoted scalar")
+                            || context.contains("flow mapping")
+                            || context.contains("flow sequence");
+            Mark mark =
+                    begins && e.getContextMark() != null
+                            ? e.getContextMark()
+                            : e.getProblemMark() != null ? e.getProblemMark() : e.getContextMark();
+            int line = mark == null ? 0 : mark.getLine();
+            int column = mark == null ? 0 : mark.getColumn();
+            return new SyntaxSlip(line, column, found(problem, context), right(problem, context));
+        }
+
+        private static String found(String problem, String context) {
+            if (problem.contains("'\\t") || problem.contains("TAB")) {
+                return "a tab";
+            }
+            if (context.contains("simple key")) {
+                return "a line without a colon after its key";
+            }
+            if (context.contains("quoted scalar")) {
+                return "a quotation mark that is not closed, or text after one that is";
+            }
+            if (context.contains("flow mapping") || context.contains("flow sequence")) {
+                return "a bracket that is not closed, or a stray mark inside it";
+            }
+            if (problem.contains("mapping values are not allowed")) {
+                return "a colon too many, or a line that is indented too far";
+            }
+            if (problem.contains("cannot start any token")) {
+                return "a letter that YAML keeps for itself";
+            }
+            if (context.contains("block")) {
+                return "a line that does not fit the ones above it";
+            }
+            return "a slip of YAML (" + problem + ")";
+        }
+
+        private static String right(String problem, String context) {
+            if (problem.contains("'\\t") || problem.contains("TAB")) {
+                return "spaces";
+            }
+            if (context.contains("simple key")) {
+                return "`key: value`";
+            }
+            if (context.contains("quoted scalar")) {
+                return "text with a quotation mark at both ends or at none, as 5/8 in for 5/8\"";
+            }
+            if (context.contains("flow mapping") || context.contains("flow sequence")) {
+                return "[one, two] or {key: value, key: value}, closed on the same line";
+            }
+            if (problem.contains("cannot start any token")) {
+                return "the value in quotation marks";
+            }
+            return "`key: value`, indented like its neighbours";
+        }
+    }
+}
