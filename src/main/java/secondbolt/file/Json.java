@@ -99,7 +99,8 @@ public final class Json {
 
     private void text(String text) {
         out.append('"');
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             switch (c) {
                 case '"' -> out.append("\\\"");
                 case '\\' -> out.append("\\\\");
