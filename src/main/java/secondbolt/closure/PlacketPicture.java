@@ -1,0 +1,72 @@
+package secondbolt.closure;
+
+import secondbolt.draw.Align;
+import secondbolt.draw.Drawing;
+import secondbolt.draw.Lettering;
+import secondbolt.draw.Pen;
+import secondbolt.draw.Sketch;
+import secondbolt.measure.Tape;
+import secondbolt.shape.Box;
+import secondbolt.shape.Path;
+import secondbolt.shape.Point;
+
+/**
+ * A small picture of the side that lies over, laid on its side with the top edge to the left, for
+ * the page: which mark is which, not for measuring.
+ */
+final class PlacketPicture {
+    private static final double LONG_MM = 150;
+    private static final double HIGH_MM = 16;
+    private static final double CENTRE_MM = 7;
+    private static final double MARGIN_MM = 8;
+    private static final double LEAST_LABEL_GAP_MM = 17;
+    private static final Lettering NUMBER = Lettering.bold(4);
+    private static final Lettering DISTANCE = Lettering.plain(3.4);
+
+    private PlacketPicture() {}
+
+    static Drawing of(ClosureResult result, Tape tape) {
+        double scale = LONG_MM / result.length().millimetres();
+        Sketch sketch = new Sketch();
+        Box placket = new Box(MARGIN_MM, 8, LONG_MM, HIGH_MM);
+        sketch.box(placket, Pen.PLAIN);
+        Point from = new Point(placket.leftMm(), placket.topMm() + CENTRE_MM);
+        sketch.line(from, from.moved(LONG_MM, 0), Pen.CENTRE);
+        double labelledMm = Double.NEGATIVE_INFINITY;
+        for (ClosureResult.ButtonMark mark : result.marks()) {
+            double alongMm = MARGIN_MM + mark.fromTop().millimetres() * scale;
+            Point centre = new Point(alongMm, from.yMm());
+            hole(sketch, result, mark, centre, scale);
+            sketch.label(
+                    Integer.toString(mark.number()), centre.moved(0, -8.6), NUMBER, Align.MIDDLE);
+            if (alongMm - labelledMm >= LEAST_LABEL_GAP_MM) {
+                sketch.label(
+                        tape.print(mark.fromTop()),
+                        new Point(alongMm, placket.bottomMm() + 5),
+                        DISTANCE,
+                        Align.MIDDLE);
+                labelledMm = alongMm;
+            }
+        }
+        Box frame = new Box(0, 0, LONG_MM + 2 * MARGIN_MM, HIGH_MM + 16);
+        return sketch.drawing("The placket of " + result.name() + ", top to the left", frame);
+    }
+
+    private static void hole(
+            Sketch sketch,
+            ClosureResult result,
+            ClosureResult.ButtonMark mark,
+            Point centre,
+            double scale) {
+        double radiusMm =
+                result.closure().button().across().map(a -> a.millimetres() / 2).orElse(4.0);
+        sketch.line(Path.circle(centre, Math.max(0.8, radiusMm * scale)), Pen.FINE);
+        double shortMm = mark.start().minus(mark.end()).size().millimetres() * scale;
+        double reachMm = Math.min(1, shortMm / 4);
+        if (result.closure().holes() == Closure.Holes.UPRIGHT) {
+            sketch.line(centre.moved(-reachMm, 0), centre.moved(shortMm - reachMm, 0), Pen.BOLD);
+        } else {
+            sketch.line(centre.moved(0, -reachMm), centre.moved(0, shortMm - reachMm), Pen.BOLD);
+        }
+    }
+}
