@@ -11,6 +11,7 @@ import secondbolt.draw.Lettering;
 import secondbolt.draw.Mark;
 import secondbolt.draw.Pen;
 import secondbolt.draw.paper.Page;
+import secondbolt.measure.Length;
 import secondbolt.shape.Path;
 import secondbolt.shape.Point;
 
@@ -21,8 +22,8 @@ import secondbolt.shape.Point;
  * that the library writes: 3.5 millionths of a millimetre.
  */
 final class PageWriter implements Mark.Visitor<Void>, Path.Visitor<Void> {
-    /** A point is a 72nd of an inch of 25.4 mm. Source: ISO 32000-1, 8.3.2.3. */
-    static final double POINTS_PER_MM = 72 / 25.4;
+    /** A point is a 72nd of an inch. Source: ISO 32000-1, 8.3.2.3. */
+    static final double POINTS_PER_MM = 72 / Length.ofInches(1, 1).millimetres();
 
     private final PDPageContentStream out;
     private final PdfFonts fonts;
