@@ -62,6 +62,7 @@ final class LeadSheet {
         lines.addAll(Slice.paragraph(text.sheetTitle(), TITLE, 0, room));
         Slice first = lines.get(0);
         lines.set(0, first.and(this::code));
+        lines.add(0, Slice.gap(GAP_MM / 2));
         lines.add(Slice.gap(GAP_MM).and(this::rule));
         addTogether(lines);
     }
