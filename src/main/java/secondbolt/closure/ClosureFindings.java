@@ -131,8 +131,9 @@ final class ClosureFindings {
         tell(
                 Level.NOTE,
                 "The hole of "
-                        + tape.printSmallBoth(result.hole())
-                        + " is what the button needs to pass, between the bars.",
+                        + tape.printSmallBoth(result.hole().roundedUpTo(tape.mark()))
+                        + " is what the button needs to pass, between the bars"
+                        + (result.closure().ease().isPresent() ? ", with your working ease." : "."),
                 "Work a trial hole on a scrap with the same layers and interfacing, open it, and"
                         + " button it before you mark the garment."
                         + (result.closure().button().shape() == Button.Shape.FLAT

@@ -59,7 +59,7 @@ public final class ClosureWorksheet implements Worksheet {
         List<ClosureView.Fact> facts = new ArrayList<>();
         facts.add(fact("Placket, edge to edge", result.length()));
         result.gap().ifPresent(gap -> facts.add(fact("From button to button", gap)));
-        facts.add(small("Buttonhole, between its bars", result.hole()));
+        facts.add(small("Buttonhole, between its bars", result.hole().roundedUpTo(tape.mark())));
         facts.add(small("Centre line to finished edge", result.closure().extension()));
         facts.add(new ClosureView.Fact("Holes", holes(result), ""));
         facts.add(

@@ -27,6 +27,8 @@ final class StripDrawing {
     private static final double LETTERS_MM = 31;
 
     private static final double LETTERS_HIGH_MM = 8.5;
+    private static final double LEAST_GAP_FOR_WORDS_MM = 75;
+    private static final double LEAST_EXTENSION_FOR_WORDS_MM = 6;
 
     private static final Lettering NUMBER = Lettering.bold(6);
     private static final Lettering DISTANCE = Lettering.plain(4);
@@ -140,6 +142,25 @@ final class StripDrawing {
         double centreMm = front.at(extensionMm);
         if (extensionMm > 0) {
             sketch.line(new Point(centreMm, 0), new Point(centreMm, lengthMm), Pen.CENTRE);
+        }
+        edgeWords(front);
+    }
+
+    /** Says along the lines what they are, where the gaps between the buttons leave room. */
+    private void edgeWords(Front front) {
+        if (result.gap().isEmpty() || result.gap().get().millimetres() < LEAST_GAP_FOR_WORDS_MM) {
+            return;
+        }
+        double half = result.gap().get().millimetres() / 2;
+        Lettering turned = NOTE.turned(front.inward() > 0 ? 90 : -90);
+        for (ClosureResult.ButtonMark mark : result.marks().subList(1, result.marks().size())) {
+            double alongMm = mark.fromTop().millimetres() - half;
+            Point inside = new Point(front.at(2), alongMm);
+            sketch.label("this edge on the finished edge", inside, turned, Align.MIDDLE);
+            if (extensionMm > LEAST_EXTENSION_FOR_WORDS_MM) {
+                Point beside = new Point(front.at(extensionMm + 2), alongMm);
+                sketch.label("centre line", beside, turned, Align.MIDDLE);
+            }
         }
     }
 

@@ -1,6 +1,7 @@
 package secondbolt.project;
 
 import java.util.Optional;
+import secondbolt.draw.paper.Paper;
 import secondbolt.measure.Tape;
 
 /**
@@ -11,4 +12,4 @@ import secondbolt.measure.Tape;
  * @param units the tape it is measured with
  * @param paper the paper its sheets are laid out for, unless the desk says otherwise
  */
-public record Heading(String title, Optional<String> summary, Tape units, Optional<String> paper) {}
+public record Heading(String title, Optional<String> summary, Tape units, Optional<Paper> paper) {}
