@@ -16,10 +16,11 @@ import java.util.regex.Pattern;
  */
 final class NumberScanner {
     private static final Pattern MIXED =
-            Pattern.compile("([+-]?)(\\d{1,9})(?:\\s*-\\s*|\\s+)(\\d{1,9})\\s?/\\s?(\\d{1,9})");
-    private static final Pattern FRACTION = Pattern.compile("([+-]?)(\\d{1,9})\\s?/\\s?(\\d{1,9})");
+            Pattern.compile("([+-]?)\\s*(\\d{1,9})(?:\\s*-\\s*|\\s+)(\\d{1,9})\\s?/\\s?(\\d{1,9})");
+    private static final Pattern FRACTION =
+            Pattern.compile("([+-]?)\\s*(\\d{1,9})\\s?/\\s?(\\d{1,9})");
     private static final Pattern DECIMAL =
-            Pattern.compile("([+-]?)(\\d{0,12})(?:([.,])(\\d{1,9}))?");
+            Pattern.compile("([+-]?)\\s*(\\d{0,12})(?:([.,])(\\d{1,9}))?");
     private static final Map<Character, String> VULGAR =
             Map.ofEntries(
                     Map.entry('½', "1/2"),
