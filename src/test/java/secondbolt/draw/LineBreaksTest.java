@@ -42,6 +42,15 @@ class LineBreaksTest {
     }
 
     @Test
+    void keepsAFigureWithItsUnit() {
+        for (double width = 20; width < 60; width++) {
+            for (String line : LineBreaks.lines("prints 100 mm as 99.4 mm or ½ in", TYPE, width)) {
+                assertTrue(!line.matches(".*[0-9½]"), line);
+            }
+        }
+    }
+
+    @Test
     void givesAnEmptyTextOneLine() {
         assertEquals(List.of(""), LineBreaks.lines("", TYPE, 30));
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import secondbolt.shape.Box;
@@ -43,12 +44,8 @@ class SheetCodeTest {
 
     @Test
     void hasNoLookAlikesAndNoVowels() {
-        for (String alike : new String[] {"0OQD", "1ILJ", "2Z", "5S", "8B", "UV"}) {
-            long both =
-                    alike.chars()
-                            .filter(c -> "0O1IL2Z5S8BUV".indexOf(c) >= 0)
-                            .filter(c -> SheetCode.ALPHABET.indexOf(c) >= 0)
-                            .count();
+        for (String alike : List.of("0O", "1IL", "2Z", "5S", "8B", "UV")) {
+            long both = alike.chars().filter(c -> SheetCode.ALPHABET.indexOf(c) >= 0).count();
             assertTrue(both <= 1, alike);
         }
         assertFalse(SheetCode.ALPHABET.matches(".*[AEIOUY01].*"));

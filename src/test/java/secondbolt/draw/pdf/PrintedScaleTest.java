@@ -67,7 +67,6 @@ class PrintedScaleTest {
         double x = sides.get(0).middleMm() + 20;
         List<Raster.Run> ends = page.down(x, y - 21.5, y + along - 15);
         double height = ends.get(ends.size() - 1).middleMm() - ends.get(0).middleMm();
-        System.out.printf("test square: %.3f mm across, %.3f mm along%n", width, height);
         assertEquals(across, width, TOLERANCE_MM);
         assertEquals(along, height, TOLERANCE_MM);
     }
@@ -151,7 +150,6 @@ class PrintedScaleTest {
             double to = i == 7 ? endLine(tile) : cross(tile, 277, 287);
             total += to - from;
         }
-        System.out.printf("2 m strip, glued by its marks: %.3f mm for 1990 mm%n", total);
         assertEquals(1990, total, TOLERANCE_MM);
     }
 

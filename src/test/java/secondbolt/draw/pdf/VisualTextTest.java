@@ -23,7 +23,8 @@ class VisualTextTest {
 
     @Test
     void keepsLatinInPlaceRoundHebrew() {
-        assertEquals("hem בא 3 cm", VisualText.of("hem אב 3 cm"));
+        // Rules N1 and I1: a figure after Hebrew belongs to the Hebrew and stands on its left.
+        assertEquals("hem 3 בא cm", VisualText.of("hem אב 3 cm"));
     }
 
     @Test
