@@ -83,12 +83,15 @@ public final class YamlReader {
         return lines.get(next).isBlank() || indent(lines.get(next)) > indent;
     }
 
+    /**
+     * How far a line is indented; behind a tab nobody knows, and nothing is taken to hang on it.
+     */
     private static int indent(String line) {
         int i = 0;
-        while (i < line.length() && (line.charAt(i) == ' ' || line.charAt(i) == '\t')) {
+        while (i < line.length() && line.charAt(i) == ' ') {
             i++;
         }
-        return i;
+        return i < line.length() && line.charAt(i) == '\t' ? Integer.MAX_VALUE : i;
     }
 
     private SyntaxSlip strangeLetter(ReaderException e) {
