@@ -13,13 +13,13 @@ import secondbolt.worksheet.Assumed;
  * @param because who chose it, for the page
  * @param assumed told where nobody chose it
  */
-record PaperChoice(Paper paper, String because, Optional<Assumed> assumed) {
+public record PaperChoice(Paper paper, String because, Optional<Assumed> assumed) {
     /**
      * The desk's paper; else the project's; else the usual one of the country whose tape is used.
      *
      * @throws IllegalArgumentException if the project names paper that there is not
      */
-    static PaperChoice of(Desk desk, Heading heading) {
+    public static PaperChoice of(Desk desk, Heading heading) {
         if (desk.paper().isPresent()) {
             return new PaperChoice(desk.paper().get(), "as local.yaml says", Optional.empty());
         }

@@ -85,8 +85,7 @@ public record PrintedSheet(Sheet sheet, SheetCode code, List<Page> pages, boolea
 
     private static boolean isAbout(Finding stop, Sheet sheet) {
         String about = stop.about().toLowerCase(Locale.ROOT);
-        return sheet.name().equals(about)
-                || sheet.title().toLowerCase(Locale.ROOT).contains(about);
+        return sheet.name().equals(about) || sheet.title().toLowerCase(Locale.ROOT).contains(about);
     }
 
     private static List<List<String>> rows(Table table) {

@@ -190,7 +190,8 @@ public final class SiteWriter {
 
     private void refuseSomeoneElses(SiteFile file, Path target) throws IOException {
         if (!own.contains(file.path())) {
-            throw refused(target, "not made by Secondbolt, so it is left alone; move it away first");
+            throw refused(
+                    target, "not made by Secondbolt, so it is left alone; move it away first");
         }
     }
 
