@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Breaks text into lines: after a blank, beside a Han, kana or Hangul letter, and within a word
- * only where the word alone is wider than the line.
+ * Breaks text into lines: after a blank, but not between a figure and its unit; beside a Han, kana
+ * or Hangul letter, and within a word only where the word alone is wider than the line.
  */
 public final class LineBreaks {
     private static final int FIRST_HAN = 0x2E80;
@@ -51,17 +51,31 @@ public final class LineBreaks {
     private static List<String> parts(String text) {
         List<String> parts = new ArrayList<>();
         StringBuilder part = new StringBuilder();
-        for (int c : text.codePoints().toArray()) {
+        int[] letters = text.codePoints().toArray();
+        for (int i = 0; i < letters.length; i++) {
+            int c = letters[i];
             if (Character.isIdeographic(c) || (c >= FIRST_HAN && Character.isLetter(c))) {
                 cut(parts, part);
             }
             part.appendCodePoint(Character.isWhitespace(c) ? ' ' : c);
-            if (Character.isWhitespace(c)) {
+            if (Character.isWhitespace(c) && !standsInAMeasure(letters, i)) {
                 cut(parts, part);
             }
         }
         cut(parts, part);
         return parts;
+    }
+
+    /** A figure apart from its unit could be read with another one. */
+    private static boolean standsInAMeasure(int[] letters, int blank) {
+        if (blank == 0 || blank + 1 == letters.length) {
+            return false;
+        }
+        int before = letters[blank - 1];
+        int after = letters[blank + 1];
+        boolean isFigure =
+                Character.isDigit(before) || Character.getType(before) == Character.OTHER_NUMBER;
+        return isFigure && (Character.isLetter(after) || after == '%');
     }
 
     private static void cut(List<String> parts, StringBuilder part) {

@@ -76,7 +76,7 @@ final class EdgeBand {
 
     /** On the right: how to join, for who has the tile in hand and not the lead sheet. */
     void joining(String words) {
-        double x = Math.max(live.rightMm() + EDGE_GAP_MM + DESCENT_MM, safe.rightMm() - 2.6);
+        double x = Math.min(live.rightMm() + EDGE_GAP_MM + DESCENT_MM, safe.rightMm() - ASCENT_MM);
         String fitted = LineBreaks.shortened(words, WORDS, live.heightMm());
         Point at = new Point(x, live.middle().yMm());
         sketch.label(fitted, at, WORDS.turned(90), Align.MIDDLE);

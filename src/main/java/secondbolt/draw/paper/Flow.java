@@ -10,51 +10,39 @@ import secondbolt.shape.Point;
 final class Flow {
     private static final double NOTHING_MM = 1e-6;
 
-    private final Box live;
-    private final List<Sketch> pages = new ArrayList<>();
-    private double usedMm;
+    private Flow() {}
 
-    private Flow(Box live) {
-        this.live = live;
-    }
-
+    /** Slices that keep together come on one page; only what no page can hold is parted. */
     static List<Sketch> pages(List<Slice> slices, Box live) {
-        Flow flow = new Flow(live);
-        flow.pages.add(new Sketch());
+        List<Sketch> pages = new ArrayList<>(List.of(new Sketch()));
+        double room = live.heightMm() + NOTHING_MM;
+        double used = 0;
+        for (List<Slice> together : groups(slices)) {
+            double height = together.stream().mapToDouble(Slice::heightMm).sum();
+            boolean turnsFirst = height <= room && used + height > room;
+            for (Slice slice : together) {
+                if (used > 0 && (turnsFirst || used + slice.heightMm() > room)) {
+                    pages.add(new Sketch());
+                    used = 0;
+                }
+                turnsFirst = false;
+                Point leftTop = new Point(live.leftMm(), live.topMm() + used);
+                slice.painter().paint(pages.get(pages.size() - 1), leftTop);
+                used += slice.heightMm();
+            }
+        }
+        return pages;
+    }
+
+    private static List<List<Slice>> groups(List<Slice> slices) {
+        List<List<Slice>> groups = new ArrayList<>();
         int from = 0;
-        while (from < slices.size()) {
-            int to = from + 1;
-            while (to < slices.size() && slices.get(to - 1).keepsNext()) {
-                to++;
+        for (int i = 0; i < slices.size(); i++) {
+            if (!slices.get(i).keepsNext() || i == slices.size() - 1) {
+                groups.add(slices.subList(from, i + 1));
+                from = i + 1;
             }
-            flow.place(slices.subList(from, to));
-            from = to;
         }
-        return flow.pages;
-    }
-
-    /** All on this page, or all on the next; only what no page can hold is parted. */
-    private void place(List<Slice> together) {
-        double height = together.stream().mapToDouble(Slice::heightMm).sum();
-        if (!fits(height) && height <= live.heightMm() && usedMm > 0) {
-            turnPage();
-        }
-        for (Slice slice : together) {
-            if (!fits(slice.heightMm()) && usedMm > 0) {
-                turnPage();
-            }
-            Point leftTop = new Point(live.leftMm(), live.topMm() + usedMm);
-            slice.painter().paint(pages.get(pages.size() - 1), leftTop);
-            usedMm += slice.heightMm();
-        }
-    }
-
-    private boolean fits(double heightMm) {
-        return usedMm + heightMm <= live.heightMm() + NOTHING_MM;
-    }
-
-    private void turnPage() {
-        pages.add(new Sketch());
-        usedMm = 0;
+        return groups;
     }
 }

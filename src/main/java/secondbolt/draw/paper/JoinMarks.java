@@ -15,8 +15,8 @@ import secondbolt.shape.Point;
  */
 final class JoinMarks {
     static final String WORDS =
-            "Cut off the dotted lines at the top and on the left, lay this sheet over the one above or"
-                    + " to the left until lines and crosses meet, and tape.";
+            "Cut along the dotted lines at the top and on the left, lay this sheet over the one above"
+                    + " or to the left until lines and crosses meet, and tape.";
 
     private static final Pen JOIN = new Pen(0.2, List.of(0.8, 0.8));
     private static final Pen CROSS = new Pen(0.15, List.of());

@@ -29,30 +29,41 @@ final class LeadSheet {
     private static final double LEAST_BESIDE_MM = 62;
     private static final double BOX_PADDING_MM = 2.5;
     private static final double LEAST_MAP_MM = 45;
+    private static final double UNDER_HEADING_MM = 3;
 
     private final SheetText text;
     private final Tiling tiling;
     private final PrintCorrection correction;
     private final double widthMm;
+    private final double pageMm;
     private final List<Slice> slices = new ArrayList<>();
 
-    private LeadSheet(SheetText text, Tiling tiling, PrintCorrection correction, double widthMm) {
+    private LeadSheet(SheetText text, Tiling tiling, PrintCorrection correction, Box body) {
         this.text = text;
         this.tiling = tiling;
         this.correction = correction;
-        this.widthMm = widthMm;
+        this.widthMm = body.widthMm();
+        this.pageMm = body.heightMm();
     }
 
     /** The marks of the lead pages, one sketch to the page. */
     static List<Sketch> pages(SheetText text, Tiling tiling, PrintCorrection correction, Box live) {
-        LeadSheet lead = new LeadSheet(text, tiling, correction, live.widthMm());
+        Box body = body(live);
+        LeadSheet lead = new LeadSheet(text, tiling, correction, body);
         lead.header();
         lead.warnings();
         lead.instructions();
         lead.printCheck();
         lead.ruler();
         lead.table();
-        return Flow.pages(lead.slices, live);
+        return Flow.pages(lead.slices, body);
+    }
+
+    /** Clear of the heading in the band, if the square still fits. */
+    private static Box body(Box live) {
+        double square = TestSquare.SIDE_MM + TestSquare.LINE_MM;
+        double down = Math.min(UNDER_HEADING_MM, live.heightMm() - square);
+        return new Box(live.leftMm(), live.topMm() + down, live.widthMm(), live.heightMm() - down);
     }
 
     private void header() {
@@ -147,11 +158,12 @@ final class LeadSheet {
         double beside = widthMm - square - BESIDE_GAP_MM;
         slices.add(heading("Check the print before you cut"));
         Slice alone = new Slice(square, false, TestSquare::draw);
-        if (beside >= LEAST_BESIDE_MM) {
-            Slice words = Slice.stacked(besideSquare(beside));
+        Slice words = Slice.stacked(besideSquare(Math.max(beside, LEAST_BESIDE_MM)));
+        double height = Math.max(square, words.heightMm());
+        if (beside >= LEAST_BESIDE_MM && height <= pageMm) {
             Slice both =
                     alone.and((s, p) -> words.painter().paint(s, p.moved(widthMm - beside, 0)));
-            slices.add(new Slice(Math.max(square, words.heightMm()), false, both.painter()));
+            slices.add(new Slice(height, false, both.painter()));
         } else {
             slices.add(alone);
             slices.add(Slice.gap(GAP_MM / 2));

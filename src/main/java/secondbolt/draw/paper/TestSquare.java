@@ -20,7 +20,7 @@ final class TestSquare {
 
     private static final String HOW =
             "Measure the square both ways, from the middle of one line to the middle of the line"
-                    + " across from it. ";
+                    + " across from it.";
 
     private static final String IF_OFF =
             "Not 100 mm? Print again at 100 % (actual size), or write what it measures into"
@@ -34,8 +34,8 @@ final class TestSquare {
 
     static List<String> words(PrintCorrection correction) {
         return correction.isNeeded()
-                ? List.of(correction.words(), HOW + IF_STILL_OFF)
-                : List.of(HOW + IF_OFF);
+                ? List.of(correction.words(), HOW, IF_STILL_OFF)
+                : List.of(HOW, IF_OFF);
     }
 
     static void draw(Sketch sketch, Point leftTop) {

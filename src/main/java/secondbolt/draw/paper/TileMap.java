@@ -55,21 +55,21 @@ final class TileMap {
     }
 
     private void names(Sketch sketch, Point corner) {
-        for (int row = 1; row <= tiling.rows(); row += every(cell(1, 1).heightMm(), SIZE_MM)) {
-            double y = small(cell(row, 1), corner).middle().yMm() + SIZE_MM / 3;
+        int rowStep = every(cell(1, 1).heightMm(), SIZE_MM);
+        for (int row = 1; row <= tiling.rows(); row += rowStep) {
+            double base = small(cell(row, 1), corner).middle().yMm() + SIZE_MM / 3;
             String name = "row " + row;
-            sketch.label(name, new Point(corner.xMm() - 1, y), NAME, Align.END);
+            sketch.label(name, new Point(corner.xMm() - 1, base), NAME, Align.END);
         }
-        String longest = tiling.columns() > 1 ? "column " : "";
-        double wide = NAME.widthMm(longest + tiling.columns()) + 1;
-        boolean inWords = cell(1, 1).widthMm() * scale >= wide;
-        double needed = inWords ? wide : NAME.widthMm("00") + 1;
-        for (int c = 1; c <= tiling.columns(); c += every(cell(1, 1).widthMm(), needed)) {
-            double x = small(cell(1, c), corner).middle().xMm();
-            String name = inWords && tiling.columns() > 1 ? "column " + c : Integer.toString(c);
-            if (tiling.columns() > 1) {
-                sketch.label(name, new Point(x, corner.yMm() - 1.5), NAME, Align.MIDDLE);
-            }
+        if (tiling.columns() == 1) {
+            return;
+        }
+        double y = corner.yMm() - 1.5;
+        sketch.label("column", new Point(corner.xMm() - 1, y), NAME, Align.END);
+        int step = every(cell(1, 1).widthMm(), NAME.widthMm("00") + 1);
+        for (int column = 1; column <= tiling.columns(); column += step) {
+            double x = small(cell(1, column), corner).middle().xMm();
+            sketch.label(Integer.toString(column), new Point(x, y), NAME, Align.MIDDLE);
         }
     }
 

@@ -48,11 +48,16 @@ public final class Tiling {
     /** The tiling of a drawing on this paper. */
     public static Tiling of(Drawing drawing, Paper paper, PrintCorrection correction) {
         return Stream.of(PageArea.Way.values())
-                .map(way -> new Tiling(drawing, PageArea.of(paper, correction, way)))
+                .map(way -> of(drawing, PageArea.of(paper, correction, way)))
                 .min(
                         Comparator.comparingInt((Tiling tiling) -> tiling.rows * tiling.columns)
                                 .thenComparingInt(Tiling::joinsAlongTheLongSide))
                 .orElseThrow();
+    }
+
+    /** The tiling on pages of this kind. */
+    static Tiling of(Drawing drawing, PageArea area) {
+        return new Tiling(drawing, area);
     }
 
     private static int count(double sideMm, double liveMm) {

@@ -1,0 +1,64 @@
+package secondbolt.tools;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Assumptions;
+
+/** Runs programs that check our output from outside. */
+public final class Tools {
+    private Tools() {}
+
+    /**
+     * Where a program lies. Without it the test is skipped, loudly; with {@code
+     * SECONDBOLT_TOOLS=required} in the environment it fails.
+     */
+    public static Path require(String program) {
+        Optional<Path> found = find(program);
+        if (found.isEmpty()) {
+            String message = "NOT RUN: this test needs " + program;
+            System.err.println(message);
+            Assertions.assertNotEquals("required", System.getenv("SECONDBOLT_TOOLS"), message);
+            Assumptions.abort(message);
+        }
+        return found.orElseThrow();
+    }
+
+    private static Optional<Path> find(String program) {
+        String path = Optional.ofNullable(System.getenv("PATH")).orElse("");
+        return Pattern.compile(Pattern.quote(File.pathSeparator))
+                .splitAsStream(path)
+                .filter(folder -> !folder.isEmpty())
+                .map(folder -> Path.of(folder, program))
+                .filter(Files::isExecutable)
+                .findFirst();
+    }
+
+    /** Runs a command in a folder; its output and errors, or a failure if it does not end well. */
+    public static String run(Path folder, String... command) {
+        try {
+            Process process =
+                    new ProcessBuilder(command)
+                            .directory(folder.toFile())
+                            .redirectErrorStream(true)
+                            .start();
+            process.getOutputStream().close();
+            byte[] output = process.getInputStream().readAllBytes();
+            String text = new String(output, StandardCharsets.UTF_8);
+            Assertions.assertEquals(
+                    0, process.waitFor(), () -> String.join(" ", command) + "\n" + text);
+            return text;
+        } catch (IOException e) {
+            throw new UncheckedIOException(String.join(" ", command), e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(String.join(" ", command), e);
+        }
+    }
+}

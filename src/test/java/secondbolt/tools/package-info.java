@@ -1,0 +1,2 @@
+/** Programs and pictures that tests measure sheets with. */
+package secondbolt.tools;
