@@ -79,10 +79,10 @@ public record ProjectPage(
      * @param file its PDF
      * @param code its code
      * @param pages how many
-     * @param isStopped whether nothing may be cut by it
+     * @param stopped whether nothing may be cut by it
      */
     public record SheetView(
-            String title, String name, String file, String code, int pages, boolean isStopped) {}
+            String title, String name, String file, String code, int pages, boolean stopped) {}
 
     /**
      * A worksheet.
