@@ -20,9 +20,17 @@ public final class Tools {
      * SECONDBOLT_TOOLS=required} in the environment it fails.
      */
     public static Path require(String program) {
-        Optional<Path> found = find(program);
+        return require(program, find(program));
+    }
+
+    /** The same for a file in the working folder, such as a jar. */
+    public static Path requireFile(String path) {
+        return require(path, Optional.of(Path.of(path).toAbsolutePath()).filter(Files::exists));
+    }
+
+    private static Path require(String what, Optional<Path> found) {
         if (found.isEmpty()) {
-            String message = "NOT RUN: this test needs " + program;
+            String message = "NOT RUN: this test needs " + what;
             System.err.println(message);
             Assertions.assertNotEquals("required", System.getenv("SECONDBOLT_TOOLS"), message);
             Assumptions.abort(message);

@@ -1,0 +1,113 @@
+package secondbolt.notebook;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.file.JsonReader;
+
+/**
+ * What a remake changes in a project, from its {@code workings.json} before and after: which
+ * printed sheets are stale, and which values moved.
+ */
+public final class Changes {
+    /** More would not be read; the sheets' codes stand above them in any case. */
+    private static final int MOST_VALUES = 30;
+
+    private static final String ARROW = " -> ";
+
+    private Changes() {}
+
+    /**
+     * One line for each change, sheets first; none if nothing changed or nothing was made before.
+     *
+     * @param before the text that the last run wrote, if there was one
+     * @param now the text that this run writes
+     * @throws IllegalArgumentException if the new text is not a {@code workings.json}
+     */
+    public static List<String> between(Optional<String> before, String now) {
+        Map<String, Object> after =
+                JsonReader.readObject(now)
+                        .orElseThrow(() -> new IllegalArgumentException("not JSON: " + now));
+        if (before.isEmpty()) {
+            return List.of();
+        }
+        Optional<Map<String, Object>> old = JsonReader.readObject(before.get());
+        if (old.isEmpty()) {
+            return List.of(
+                    "the last " + Notebook.WORKINGS + " cannot be read, so nothing was compared");
+        }
+        List<String> lines = new ArrayList<>(sheets(codes(old.get()), codes(after)));
+        lines.addAll(values(old.get(), after));
+        return List.copyOf(lines);
+    }
+
+    private static List<String> sheets(Map<String, String> before, Map<String, String> now) {
+        List<String> lines = new ArrayList<>();
+        now.forEach(
+                (name, code) -> {
+                    String old = before.get(name);
+                    if (old == null) {
+                        lines.add("new sheet " + name + ": code " + code);
+                    } else if (!old.equals(code)) {
+                        lines.add(
+                                "sheet "
+                                        + name
+                                        + ": code "
+                                        + old
+                                        + ARROW
+                                        + code
+                                        + "; printed sheets with code "
+                                        + old
+                                        + " are stale");
+                    }
+                });
+        before.forEach(
+                (name, code) -> {
+                    if (!now.containsKey(name)) {
+                        lines.add(
+                                "sheet "
+                                        + name
+                                        + " is no longer made; printed sheets with code "
+                                        + code
+                                        + " are stale");
+                    }
+                });
+        return lines;
+    }
+
+    private static Map<String, String> codes(Map<String, Object> workings) {
+        Map<String, String> codes = new LinkedHashMap<>();
+        if (workings.get("sheets") instanceof List<?> sheets) {
+            for (Object item : sheets) {
+                if (item instanceof Map<?, ?> sheet) {
+                    codes.put(text(sheet.get("name")), text(sheet.get("code")));
+                }
+            }
+        }
+        return codes;
+    }
+
+    private static List<String> values(Map<String, Object> before, Map<String, Object> now) {
+        List<String> lines = new ValueChanges().of(withoutSheets(before), withoutSheets(now));
+        int most = Math.min(MOST_VALUES, lines.size());
+        List<String> shown = new ArrayList<>(lines.subList(0, most));
+        if (lines.size() > most) {
+            shown.add("and " + (lines.size() - most) + " more");
+        }
+        return shown;
+    }
+
+    private static Map<String, Object> withoutSheets(Map<String, Object> workings) {
+        Map<String, Object> rest = new LinkedHashMap<>(workings);
+        rest.remove("sheets");
+        return rest;
+    }
+
+    /** A value as the file has it. */
+    static String text(Object value) {
+        return value instanceof BigDecimal number ? number.toPlainString() : String.valueOf(value);
+    }
+}

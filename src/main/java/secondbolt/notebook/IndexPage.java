@@ -1,0 +1,42 @@
+package secondbolt.notebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import secondbolt.project.Workings;
+
+/**
+ * What the front page shows.
+ *
+ * @param version of the program
+ * @param projects each with a link to its page
+ */
+public record IndexPage(String version, List<ProjectView> projects) {
+    /**
+     * A project.
+     *
+     * @param folder where its page lies
+     * @param title its title
+     * @param summary Markdown; empty if there is none
+     * @param stops how many findings forbid cutting
+     * @param sheets how many sheets it has
+     * @param pages how many pages they print on
+     */
+    public record ProjectView(
+            String folder, String title, String summary, int stops, int sheets, int pages) {}
+
+    static IndexPage of(String version, List<Workings> projects, List<ProjectPage> pages) {
+        List<ProjectView> views = new ArrayList<>();
+        for (int i = 0; i < projects.size(); i++) {
+            ProjectPage page = pages.get(i);
+            views.add(
+                    new ProjectView(
+                            projects.get(i).folder(),
+                            page.title(),
+                            page.summary(),
+                            page.stops().size(),
+                            page.sheets().size(),
+                            page.sheets().stream().mapToInt(ProjectPage.SheetView::pages).sum()));
+        }
+        return new IndexPage(version, views);
+    }
+}

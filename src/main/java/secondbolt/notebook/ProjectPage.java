@@ -1,0 +1,192 @@
+package secondbolt.notebook;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import secondbolt.draw.paper.Paper;
+import secondbolt.draw.paper.PrintCorrection;
+import secondbolt.draw.svg.SvgRenderer;
+import secondbolt.measure.Tape;
+import secondbolt.project.Workings;
+import secondbolt.worksheet.Assumed;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Open;
+import secondbolt.worksheet.Worksheet;
+
+/**
+ * What a project's page shows.
+ *
+ * @param version of the program
+ * @param title the project's
+ * @param summary Markdown; empty if there is none
+ * @param stops what forbids cutting
+ * @param findings all others, the gravest first, else in the order of working
+ * @param paper name, size and who chose it
+ * @param correction what was done for the printer; empty if nothing
+ * @param sheets to print
+ * @param sections one for each worksheet
+ * @param open what is not known yet
+ * @param assumed what is taken for granted
+ */
+public record ProjectPage(
+        String version,
+        String title,
+        String summary,
+        List<FoundView> stops,
+        List<FoundView> findings,
+        PaperView paper,
+        String correction,
+        List<SheetView> sheets,
+        List<SectionView> sections,
+        List<Open> open,
+        List<Assumed> assumed) {
+    /**
+     * A finding.
+     *
+     * @param section the name of its worksheet
+     * @param sectionTitle the heading of its worksheet
+     * @param level in lower case
+     * @param about what it is about
+     * @param text what was found
+     * @param remedy what to do; may be empty
+     */
+    public record FoundView(
+            String section,
+            String sectionTitle,
+            String level,
+            String about,
+            String text,
+            String remedy) {}
+
+    /**
+     * The paper.
+     *
+     * @param name as a maker writes it
+     * @param size across and along
+     * @param because who chose it
+     */
+    public record PaperView(String name, String size, String because) {}
+
+    /**
+     * A sheet to print.
+     *
+     * @param title its heading
+     * @param name what it is asked for by
+     * @param file its PDF
+     * @param code its code
+     * @param pages how many
+     * @param stopped whether nothing may be cut by it
+     */
+    public record SheetView(
+            String title, String name, String file, String code, int pages, boolean stopped) {}
+
+    /**
+     * A worksheet.
+     *
+     * @param name of its template and anchor
+     * @param title its heading
+     * @param stops how many findings of it forbid cutting
+     * @param warnings how many warn
+     * @param view what its template shows
+     * @param pictures each as an {@code svg} element
+     */
+    public record SectionView(
+            String name,
+            String title,
+            int stops,
+            int warnings,
+            Object view,
+            Map<String, TemplateHTMLOutputModel> pictures) {}
+
+    static ProjectPage of(
+            String version,
+            Workings project,
+            List<List<PrintedSheet>> sheets,
+            PaperChoice paper,
+            PrintCorrection correction) {
+        List<Worksheet> worksheets = project.worksheets();
+        List<FoundView> stops = new ArrayList<>();
+        List<FoundView> others = new ArrayList<>();
+        gravestFirst(worksheets)
+                .forEach(found -> (found.level().equals("stop") ? stops : others).add(found));
+        List<Assumed> assumed = new ArrayList<>();
+        paper.assumed().ifPresent(assumed::add);
+        worksheets.forEach(worksheet -> assumed.addAll(worksheet.assumed()));
+        return new ProjectPage(
+                version,
+                project.heading().title(),
+                project.heading().summary().orElse(""),
+                stops,
+                others,
+                view(paper, project.heading().units()),
+                correction.isNeeded() ? correction.words() : "",
+                sheets.stream().flatMap(List::stream).map(ProjectPage::view).toList(),
+                worksheets.stream().map(ProjectPage::section).toList(),
+                worksheets.stream().flatMap(worksheet -> worksheet.open().stream()).toList(),
+                assumed);
+    }
+
+    private static List<FoundView> gravestFirst(List<Worksheet> worksheets) {
+        List<Finding> findings = new ArrayList<>();
+        Map<Finding, Worksheet> home = new LinkedHashMap<>();
+        for (Worksheet worksheet : worksheets) {
+            for (Finding finding : worksheet.findings()) {
+                if (home.putIfAbsent(finding, worksheet) == null) {
+                    findings.add(finding);
+                }
+            }
+        }
+        findings.sort(Comparator.comparing(Finding::level).reversed());
+        return findings.stream().map(finding -> view(home.get(finding), finding)).toList();
+    }
+
+    private static FoundView view(Worksheet worksheet, Finding finding) {
+        return new FoundView(
+                worksheet.name(),
+                worksheet.title(),
+                finding.level().name().toLowerCase(Locale.ROOT),
+                finding.about(),
+                finding.text(),
+                finding.remedy());
+    }
+
+    private static PaperView view(PaperChoice choice, Tape tape) {
+        Paper paper = choice.paper();
+        String size = tape.print(paper.across()) + " × " + tape.print(paper.along());
+        return new PaperView(paper.name(), size, choice.because());
+    }
+
+    private static SheetView view(PrintedSheet sheet) {
+        return new SheetView(
+                sheet.sheet().title(),
+                sheet.sheet().name(),
+                sheet.file(),
+                sheet.code().text(),
+                sheet.pages().size(),
+                sheet.isStopped());
+    }
+
+    private static SectionView section(Worksheet worksheet) {
+        Map<String, TemplateHTMLOutputModel> pictures = new LinkedHashMap<>();
+        worksheet
+                .pictures()
+                .forEach(
+                        (name, drawing) ->
+                                pictures.put(name, Templates.markup(SvgRenderer.render(drawing))));
+        return new SectionView(
+                worksheet.name(),
+                worksheet.title(),
+                count(worksheet, Finding.Level.STOP),
+                count(worksheet, Finding.Level.WARNING),
+                worksheet.view(),
+                pictures);
+    }
+
+    private static int count(Worksheet worksheet, Finding.Level level) {
+        return (int) worksheet.findings().stream().filter(f -> f.level() == level).count();
+    }
+}

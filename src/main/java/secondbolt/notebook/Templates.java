@@ -1,0 +1,120 @@
+package secondbolt.notebook;
+
+import freemarker.cache.ClassTemplateLoader;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.TemplateClassResolver;
+import freemarker.core.TemplateHTMLOutputModel;
+import freemarker.ext.beans.ClassMemberAccessPolicy;
+import freemarker.ext.beans.MemberAccessPolicy;
+import freemarker.template.Configuration;
+import freemarker.template.DefaultObjectWrapperBuilder;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
+import freemarker.template.Version;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Field;
+import java.lang.reflect.Method;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Fills the templates. They see the components of public records, maps, lists and text, and two
+ * functions: {@code markdown(text)} and, for pages, pictures that are markup already.
+ */
+final class Templates {
+    private static final Version VERSION = new Version(2, 3, 35);
+
+    private final Configuration configuration;
+
+    Templates() {
+        Configuration c = new Configuration(VERSION);
+        c.setTemplateLoader(new ClassTemplateLoader(Templates.class, "/templates"));
+        c.setOutputFormat(HTMLOutputFormat.INSTANCE);
+        c.setRecognizeStandardFileExtensions(true);
+        c.setDefaultEncoding("UTF-8");
+        c.setURLEscapingCharset("UTF-8");
+        c.setLocale(Locale.ROOT);
+        c.setNumberFormat("computer");
+        c.setBooleanFormat("c");
+        c.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        c.setLogTemplateExceptions(false);
+        c.setWrapUncheckedExceptions(true);
+        c.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        c.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
+        DefaultObjectWrapperBuilder wrapper = new DefaultObjectWrapperBuilder(VERSION);
+        wrapper.setMemberAccessPolicy(new RecordsOnly());
+        c.setObjectWrapper(wrapper.build());
+        c.setSharedVariable(
+                "markdown",
+                (TemplateMethodModelEx)
+                        arguments -> markup(Markdown.html(arguments.get(0).toString())));
+        configuration = c;
+    }
+
+    /**
+     * Fills a template.
+     *
+     * @param name without its ending
+     * @param values what it may use
+     * @throws IllegalStateException naming the template, if it is missing or wrong
+     */
+    String fill(String name, Map<String, ?> values) {
+        StringWriter page = new StringWriter();
+        try {
+            configuration.getTemplate(name + ".ftlh").process(values, page);
+        } catch (IOException | TemplateException e) {
+            throw new IllegalStateException("template " + name + ".ftlh: " + e.getMessage(), e);
+        }
+        return page.toString();
+    }
+
+    /** HTML that a template writes as it is. */
+    static TemplateHTMLOutputModel markup(String html) {
+        try {
+            return HTMLOutputFormat.INSTANCE.fromMarkup(html);
+        } catch (TemplateModelException e) {
+            throw new IllegalStateException("markup is taken as it is", e);
+        }
+    }
+
+    /** Templates read the components of records, and reach no other method of any class. */
+    private static final class RecordsOnly implements MemberAccessPolicy {
+        @Override
+        public ClassMemberAccessPolicy forClass(Class<?> type) {
+            return new ClassMemberAccessPolicy() {
+                @Override
+                public boolean isMethodExposed(Method method) {
+                    return type.isRecord() && isAccessor(type, method);
+                }
+
+                @Override
+                public boolean isConstructorExposed(Constructor<?> constructor) {
+                    return false;
+                }
+
+                @Override
+                public boolean isFieldExposed(Field field) {
+                    return false;
+                }
+            };
+        }
+
+        private static boolean isAccessor(Class<?> type, Method method) {
+            for (var component : type.getRecordComponents()) {
+                if (component.getAccessor().equals(method)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        @Override
+        public boolean isToStringAlwaysExposed() {
+            return true;
+        }
+    }
+}

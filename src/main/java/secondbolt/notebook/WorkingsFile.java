@@ -1,0 +1,84 @@
+package secondbolt.notebook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import secondbolt.file.Json;
+import secondbolt.project.Workings;
+import secondbolt.worksheet.Assumed;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Open;
+import secondbolt.worksheet.Worksheet;
+
+/** All that a project's sheets show, as JSON for other programs. */
+final class WorkingsFile {
+    private WorkingsFile() {}
+
+    static String write(
+            String version, Workings project, List<PrintedSheet> sheets, PaperChoice paper) {
+        List<Object> findings = new ArrayList<>();
+        List<Object> assumed = new ArrayList<>();
+        List<Object> open = new ArrayList<>();
+        Map<String, Object> figures = new LinkedHashMap<>();
+        paper.assumed().ifPresent(value -> assumed.add(assumed(value)));
+        for (Worksheet worksheet : project.worksheets()) {
+            worksheet.findings().forEach(f -> findings.add(finding(worksheet, f)));
+            worksheet.assumed().forEach(value -> assumed.add(assumed(value)));
+            worksheet.open().forEach(value -> open.add(open(value)));
+            figures.put(worksheet.name(), worksheet.figures().asMap());
+        }
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("secondbolt", version);
+        all.put("title", project.heading().title());
+        all.put("units", project.heading().units().symbol());
+        all.put("sheets", sheets.stream().<Object>map(WorkingsFile::sheet).toList());
+        all.put("findings", findings);
+        all.put("assumed", assumed);
+        all.put("open", open);
+        figures.forEach((name, value) -> putNew(all, name, value));
+        return Json.write(all);
+    }
+
+    private static void putNew(Map<String, Object> all, String name, Object value) {
+        if (all.putIfAbsent(name, value) != null) {
+            throw new IllegalArgumentException("a worksheet may not be called " + name);
+        }
+    }
+
+    private static Map<String, Object> sheet(PrintedSheet sheet) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("name", sheet.sheet().name());
+        json.put("code", sheet.code().text());
+        json.put("pages", sheet.pages().size());
+        json.put("file", sheet.file());
+        return json;
+    }
+
+    private static Map<String, Object> finding(Worksheet worksheet, Finding finding) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("sheet", worksheet.name());
+        json.put("about", finding.about());
+        json.put("level", finding.level().name().toLowerCase(Locale.ROOT));
+        json.put("text", finding.text());
+        json.put("remedy", finding.remedy());
+        return json;
+    }
+
+    private static Map<String, Object> assumed(Assumed assumed) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("what", assumed.what());
+        json.put("value", assumed.value());
+        json.put("source", assumed.source());
+        return json;
+    }
+
+    private static Map<String, Object> open(Open open) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("what", open.what());
+        json.put("blocks", open.blocks());
+        json.put("find_out", open.findOut());
+        return json;
+    }
+}

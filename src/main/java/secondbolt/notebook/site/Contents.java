@@ -1,0 +1,66 @@
+package secondbolt.notebook.site;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import secondbolt.file.Json;
+import secondbolt.file.JsonReader;
+
+/**
+ * The list of all files a run made, kept in the site, so that the next run knows which files are
+ * its own. What is not on it was made by someone else and is never touched.
+ */
+public final class Contents {
+    /** Where it lies in the site. */
+    public static final String PATH = "contents.json";
+
+    private static final String VERSION = "secondbolt";
+    private static final String FILES = "files";
+
+    private Contents() {}
+
+    /**
+     * The list of these files and itself.
+     *
+     * @param version of the program
+     */
+    public static SiteFile of(String version, List<SiteFile> files) {
+        SortedSet<String> paths = new TreeSet<>();
+        files.forEach(file -> paths.add(file.path()));
+        paths.add(PATH);
+        return SiteFile.text(PATH, write(version, paths));
+    }
+
+    static String write(String version, Collection<String> paths) {
+        Map<String, Object> contents = new LinkedHashMap<>();
+        contents.put(VERSION, version);
+        contents.put(FILES, List.copyOf(paths));
+        return Json.write(contents);
+    }
+
+    /**
+     * The paths on a list, but for those that could lead out of the site; none if the text is not a
+     * list of this program.
+     */
+    static SortedSet<String> paths(String text) {
+        SortedSet<String> paths = new TreeSet<>();
+        JsonReader.readObject(text)
+                .filter(object -> object.get(VERSION) instanceof String)
+                .map(object -> object.get(FILES))
+                .ifPresent(files -> paths.addAll(texts(files)));
+        paths.removeIf(path -> !SiteFile.isSafe(path));
+        return paths;
+    }
+
+    private static List<String> texts(Object files) {
+        List<String> texts = new ArrayList<>();
+        if (files instanceof List<?> list) {
+            list.forEach(path -> texts.add(String.valueOf(path)));
+        }
+        return texts;
+    }
+}

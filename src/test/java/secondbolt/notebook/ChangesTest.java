@@ -1,0 +1,108 @@
+package secondbolt.notebook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import secondbolt.worksheet.Finding;
+
+/** What a remake changes is told sheet by sheet and value by value. */
+class ChangesTest {
+    private static String workings(int edgeMm, List<Finding> findings) {
+        return SampleSite.text(
+                SampleSite.site(SampleSite.project("p", "P", edgeMm, findings)), "p/workings.json");
+    }
+
+    private static List<String> between(String before, String now) {
+        return Changes.between(Optional.of(before), now);
+    }
+
+    @Test
+    void tellsNothingWhereNothingChanged() {
+        String same = workings(650, List.of());
+        assertEquals(List.of(), between(same, same));
+        assertEquals(List.of(), Changes.between(Optional.empty(), same));
+    }
+
+    @Test
+    void tellsStaleSheetsFirstAndThenEachValue() {
+        List<String> lines = between(workings(650, List.of()), workings(662, List.of()));
+        assertTrue(
+                lines.get(0)
+                        .matches(
+                                "sheet front-band: code (\\w{6}) -> \\w{6};"
+                                        + " printed sheets with code \\1 are stale"),
+                lines.get(0));
+        assertEquals("sample › front band › edge_length_mm: 650 -> 662", lines.get(1));
+        assertEquals("sample › front band › marks › 2 › from_top_mm: 98 -> 100", lines.get(2));
+    }
+
+    @Test
+    void tellsNewAndRemovedSheets() {
+        String one = "{\"sheets\": [{\"name\": \"a\", \"code\": \"CDFGHJ\"}]}";
+        String other = "{\"sheets\": [{\"name\": \"b\", \"code\": \"KMNPQR\"}]}";
+        assertEquals(
+                List.of(
+                        "new sheet b: code KMNPQR",
+                        "sheet a is no longer made; printed sheets with code CDFGHJ are stale"),
+                between(one, other));
+    }
+
+    @Test
+    void knowsAMarkAgainByItsNumber() {
+        String before = "{\"marks\": [{\"number\": 1, \"at\": 10}, {\"number\": 2, \"at\": 90}]}";
+        String now =
+                "{\"marks\": [{\"number\": 1, \"at\": 10}, {\"number\": 3, \"at\": 50},"
+                        + " {\"number\": 2, \"at\": 91}]}";
+        assertEquals(
+                List.of("new: marks › 3: at 50", "marks › 2 › at: 90 -> 91"), between(before, now));
+    }
+
+    @Test
+    void tellsFindingsThatCameOrWent() {
+        String clean = workings(650, List.of());
+        String found =
+                workings(650, List.of(new Finding("band", Finding.Level.STOP, "No.", "Wait.")));
+        assertEquals(
+                List.of("new: findings › No.: sheet sample, about band, level stop, remedy Wait."),
+                between(clean, found));
+        assertEquals(
+                List.of(
+                        "no longer: findings › No.: sheet sample, about band, level stop,"
+                                + " remedy Wait."),
+                between(found, clean));
+    }
+
+    @Test
+    void tellsAnOutlineInOneLineAndAPairInFull() {
+        String before = "{\"outline_mm\": [[0, 0], [10, 0], [10, 20]], \"size_mm\": [10, 20]}";
+        String now = "{\"outline_mm\": [[0, 0], [11, 0], [10, 20]], \"size_mm\": [11, 20]}";
+        assertEquals(
+                List.of("outline_mm: changed", "size_mm: [10, 20] -> [11, 20]"),
+                between(before, now));
+    }
+
+    @Test
+    void countsWhatIsTooMuchToList() {
+        List<String> before = new ArrayList<>();
+        List<String> now = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            before.add("\"v" + i + "\": 1");
+            now.add("\"v" + i + "\": 2");
+        }
+        List<String> lines =
+                between("{" + String.join(",", before) + "}", "{" + String.join(",", now) + "}");
+        assertEquals(31, lines.size());
+        assertEquals("and 10 more", lines.get(30));
+    }
+
+    @Test
+    void comparesNothingWithAFileThatIsBroken() {
+        assertEquals(
+                List.of("the last workings.json cannot be read, so nothing was compared"),
+                between("{\"sheets\": [", "{}"));
+    }
+}
