@@ -48,8 +48,8 @@ public final class Notebook {
      * @param projects in the order in which the front page lists them
      * @param desk the maker's paper and printer
      * @param root how a project file is written, for the reference
-     * @throws IllegalArgumentException if two projects' folders differ in capitals at most, a name
-     *     cannot be that of a file, or a project names paper that there is not
+     * @throws IllegalArgumentException if two projects' folders differ in capitals at most, or a
+     *     name cannot be that of a file
      * @throws IllegalStateException if a template is missing or wrong
      */
     public static List<SiteFile> of(

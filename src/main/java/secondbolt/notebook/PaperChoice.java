@@ -16,19 +16,13 @@ import secondbolt.worksheet.Assumed;
 public record PaperChoice(Paper paper, String because, Optional<Assumed> assumed) {
     /**
      * The desk's paper; else the project's; else the usual one of the country whose tape is used.
-     *
-     * @throws IllegalArgumentException if the project names paper that there is not
      */
     public static PaperChoice of(Desk desk, Heading heading) {
         if (desk.paper().isPresent()) {
             return new PaperChoice(desk.paper().get(), "as local.yaml says", Optional.empty());
         }
         if (heading.paper().isPresent()) {
-            String name = heading.paper().get();
-            Paper paper =
-                    Paper.named(name)
-                            .orElseThrow(
-                                    () -> new IllegalArgumentException("no such paper: " + name));
+            Paper paper = heading.paper().get();
             return new PaperChoice(paper, "as the project file says", Optional.empty());
         }
         return usual(heading.units());

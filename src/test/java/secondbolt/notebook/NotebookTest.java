@@ -160,7 +160,7 @@ class NotebookTest {
     @Test
     void takesTheDesksPaperBeforeTheProjectsBeforeTheUsual() {
         Heading open = new Heading("A", Optional.empty(), Tape.INCH, Optional.empty());
-        Heading own = new Heading("A", Optional.empty(), Tape.INCH, Optional.of("a3"));
+        Heading own = new Heading("A", Optional.empty(), Tape.INCH, Optional.of(Paper.A3));
         Desk legal = new Desk(Optional.of(Paper.LEGAL), PrintCorrection.NONE);
         assertEquals(Paper.LEGAL, PaperChoice.of(legal, own).paper());
         assertEquals(Paper.A3, PaperChoice.of(Desk.UNKNOWN, own).paper());
