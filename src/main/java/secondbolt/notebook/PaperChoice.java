@@ -35,10 +35,10 @@ public record PaperChoice(Paper paper, String because, Optional<Assumed> assumed
                 new Assumed(
                         "paper",
                         paper.name(),
-                        "the usual paper of makers who measure in "
+                        "Common where cloth is measured in "
                                 + tape.symbol()
-                                + "; no source. Write `paper` in local.yaml or in the project"
-                                + " file for another");
-        return new PaperChoice(paper, "assumed", Optional.of(assumed));
+                                + ", no source. For another write `paper` in `local.yaml` or in"
+                                + " the project file.");
+        return new PaperChoice(paper, "the usual one, as none was named", Optional.of(assumed));
     }
 }

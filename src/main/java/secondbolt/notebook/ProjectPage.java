@@ -7,11 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import secondbolt.draw.Decimals;
+import secondbolt.draw.Drawing;
 import secondbolt.draw.paper.Paper;
 import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.svg.SvgRenderer;
 import secondbolt.measure.Tape;
 import secondbolt.project.Workings;
+import secondbolt.shape.Box;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
@@ -92,7 +95,7 @@ public record ProjectPage(
      * @param stops how many findings of it forbid cutting
      * @param warnings how many warn
      * @param view what its template shows
-     * @param pictures each as an {@code svg} element
+     * @param pictures each an {@code svg} element in a {@code div} that says its shape
      */
     public record SectionView(
             String name,
@@ -172,11 +175,7 @@ public record ProjectPage(
 
     private static SectionView section(Worksheet worksheet) {
         Map<String, TemplateHTMLOutputModel> pictures = new LinkedHashMap<>();
-        worksheet
-                .pictures()
-                .forEach(
-                        (name, drawing) ->
-                                pictures.put(name, Templates.markup(SvgRenderer.render(drawing))));
+        worksheet.pictures().forEach((name, drawing) -> pictures.put(name, picture(drawing)));
         return new SectionView(
                 worksheet.name(),
                 worksheet.title(),
@@ -184,6 +183,18 @@ public record ProjectPage(
                 count(worksheet, Finding.Level.WARNING),
                 worksheet.view(),
                 pictures);
+    }
+
+    /** The stylesheet needs the shape, since a browser does not tell it what an SVG's is. */
+    private static TemplateHTMLOutputModel picture(Drawing drawing) {
+        Box frame = drawing.frame();
+        String shape = Decimals.text(frame.widthMm() / frame.heightMm());
+        return Templates.markup(
+                "<div class=\"drawing\" style=\"--shape: "
+                        + shape
+                        + "\">\n"
+                        + SvgRenderer.render(drawing)
+                        + "</div>\n");
     }
 
     private static int count(Worksheet worksheet, Finding.Level level) {

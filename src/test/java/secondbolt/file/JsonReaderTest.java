@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** JSON is read as the standard says. */
 class JsonReaderTest {
-    /** Source: RFC 8259, section 13, the first example, shortened. */
+    /** Source: RFC 8259, section 13, the first example, shortened (from memory). */
     @Test
     void readsTheStandardsExample() {
         String text =
@@ -30,7 +30,7 @@ class JsonReaderTest {
         assertEquals(4, ((List<?>) image.get("IDs")).size());
     }
 
-    /** Source: RFC 8259, section 7: the G clef as a pair of surrogates. */
+    /** Source: RFC 8259, section 7: the G clef as a pair of surrogates (from memory). */
     @Test
     void readsEscapes() {
         assertEquals(

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A maker's text keeps its form and can do no harm. */
 class MarkdownTest {
-    /** Source: CommonMark 0.31.2, examples 350 and 378. */
+    /** Source: CommonMark 0.31.2, examples 350 and 378 (their numbers from memory). */
     @Test
     void rendersEmphasisAsTheSpecificationDoes() {
         assertEquals("<p><em>foo bar</em></p>\n", Markdown.html("*foo bar*"));
