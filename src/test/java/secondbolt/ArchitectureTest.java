@@ -61,7 +61,13 @@ class ArchitectureTest {
         rooms.put("notebook.site", Set.of("file"));
         rooms.put(
                 "notebook",
-                with(underTopics, "project", "notebook.site", "draw.paper", "draw.svg", "draw.pdf"));
+                with(
+                        underTopics,
+                        "project",
+                        "notebook.site",
+                        "draw.paper",
+                        "draw.svg",
+                        "draw.pdf"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }
@@ -89,8 +95,7 @@ class ArchitectureTest {
     @Test
     void seesTheWholeHouse() {
         assertTrue(HOUSE.size() > CLASSES_AT_LEAST, "classes seen: " + HOUSE.size());
-        Set<String> rooms =
-                HOUSE.stream().map(ArchitectureTest::room).collect(Collectors.toSet());
+        Set<String> rooms = HOUSE.stream().map(ArchitectureTest::room).collect(Collectors.toSet());
         rooms.remove("");
         assertEquals(new TreeSet<>(MAY_USE.keySet()), new TreeSet<>(rooms));
     }
@@ -127,7 +132,9 @@ class ArchitectureTest {
                                 List.of(),
                                 wrongDependencies(
                                         d ->
-                                                d.getTargetClass().getPackageName().startsWith(library)
+                                                d.getTargetClass()
+                                                                .getPackageName()
+                                                                .startsWith(library)
                                                         && !room(d.getOriginClass()).equals(home)),
                                 library));
     }
@@ -165,14 +172,19 @@ class ArchitectureTest {
     void keepsFilesClockAndChanceOutOfPureRooms() {
         Set<String> barred =
                 Set.of(
-                        "java.util.Random", "java.time.Clock", "java.util.Locale",
-                        "java.util.concurrent.ThreadLocalRandom", "java.util.logging.Logger");
+                        "java.util.Random",
+                        "java.time.Clock",
+                        "java.util.Locale",
+                        "java.util.concurrent.ThreadLocalRandom",
+                        "java.util.logging.Logger");
         assertEquals(
                 List.of(),
                 wrongDependencies(
                         d ->
                                 PURE.contains(room(d.getOriginClass()))
-                                        && (d.getTargetClass().getPackageName().startsWith("java.io")
+                                        && (d.getTargetClass()
+                                                        .getPackageName()
+                                                        .startsWith("java.io")
                                                 || d.getTargetClass()
                                                         .getPackageName()
                                                         .startsWith("java.nio.file")

@@ -68,7 +68,8 @@ final class Desktop {
         StringWriter outText = new StringWriter();
         StringWriter errText = new StringWriter();
         int code =
-                new Secondbolt(folder, new PrintWriter(outText), new PrintWriter(errText)).run(args);
+                new Secondbolt(folder, new PrintWriter(outText), new PrintWriter(errText))
+                        .run(args);
         out = outText.toString();
         err = errText.toString();
         return code;

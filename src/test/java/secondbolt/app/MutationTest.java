@@ -60,7 +60,7 @@ class MutationTest {
 
     /** A change of the line that is surely wrong, if it has room for one. */
     private static Optional<String> slip(String line, SplittableRandom random) {
-        if (line.isBlank() || line.strip().startsWith("#") || !line.contains(": ")) {
+        if (!line.matches("^ *(- \\{)?[a-z ]+: .*$")) {
             return Optional.empty();
         }
         if (line.contains("title:") || line.contains("what:") || line.contains("summary")) {
@@ -71,7 +71,10 @@ class MutationTest {
             case 1 -> replaced(line, "(\\d)( (?:cm|mm|in|ligne|g/m2))?([,\\]}]|$)", "$1 furlong$3");
             case 2 -> replaced(line, "\\[(\\d)", "[-9$1");
             case 3 -> replaced(line, "(\\d)\\]", "$1");
-            case 4 -> line.contains("\"") ? Optional.empty() : replaced(line, ": ([^\\[{ ])", ": \"$1");
+            case 4 ->
+                    line.contains("\"")
+                            ? Optional.empty()
+                            : replaced(line, ": ([^\\[{ ])", ": \"$1");
             default -> replaced(line, "^( *)([a-z ]+): (.*\\S)$", "$1$2 $3");
         };
     }

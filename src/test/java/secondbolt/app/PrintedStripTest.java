@@ -8,15 +8,18 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.yaml.snakeyaml.Yaml;
 import secondbolt.tools.Raster;
+import secondbolt.tools.Tools;
 
 /**
  * Lays the printed strip beside {@code workings.json}: glues the tiles by their join marks on the
- * pixels, and measures each hole from the finished top edge. The pictures are poppler's, at 600 dpi.
+ * pixels, and measures each hole from the finished top edge. The pictures are poppler's, at 600
+ * dpi.
  */
 class PrintedStripTest {
     private static final int DPI = 600;
@@ -35,22 +38,43 @@ class PrintedStripTest {
 
     @ParameterizedTest
     @CsvSource({
-        "a4, 0.1 m, upright, 2", "a4, 0.65 m, upright, 7", "a4, 2.5 m, upright, 24",
-        "a4, 0.1 m, level, 2", "a4, 2.5 m, level, 24", "letter, 0.65 m, upright, 7",
-        "letter, 0.3 m, level, 4", "a3, 0.9 m, upright, 9", "legal, 0.7 m, level, 6",
-        "tabloid, 0.9 m, upright, 9", "a4+letter, 0.65 m, level, 6",
+        "a4, 0.1 m, upright, 2",
+        "a4, 0.65 m, upright, 7",
+        "a4, 2.5 m, upright, 24",
+        "a4, 0.1 m, level, 2",
+        "a4, 2.5 m, level, 24",
+        "letter, 0.65 m, upright, 7",
+        "letter, 0.3 m, level, 4",
+        "a3, 0.9 m, upright, 9",
+        "legal, 0.7 m, level, 6",
+        "tabloid, 0.9 m, upright, 9",
+        "a4+letter, 0.65 m, level, 6",
         "'[18 cm, 24 cm]', 0.65 m, upright, 7"
     })
     void standsWithinATenthOfAMillimetre(String paper, String length, String holes, int buttons)
             throws IOException {
-        Desktop desktop = new Desktop(folder).with("p/coat/project.yaml",
-                String.join("\n", "title: Coat", "units: cm", "paper: " + paper, "closures:",
-                        "  front:", "    length: " + length, "    extension: 2.2",
-                        "    buttons: " + buttons, "    button: {across: 16 mm, thick: 3 mm}",
-                        "    first: 17 mm", "    last: 23 mm", "    holes: " + holes,
-                        "    laps: right over left", ""));
+        Desktop desktop =
+                new Desktop(folder)
+                        .with(
+                                "p/coat/project.yaml",
+                                String.join(
+                                        "\n",
+                                        "title: Coat",
+                                        "units: cm",
+                                        "paper: " + paper,
+                                        "closures:",
+                                        "  front:",
+                                        "    length: " + length,
+                                        "    extension: 2.2",
+                                        "    buttons: " + buttons,
+                                        "    button: {across: 16 mm, thick: 3 mm}",
+                                        "    first: 17 mm",
+                                        "    last: 23 mm",
+                                        "    holes: " + holes,
+                                        "    laps: right over left",
+                                        ""));
         assertEquals(Secondbolt.DONE, desktop.run("notebook", "p", "--quiet"), desktop.err());
-        Glued strip = new Glued(Raster.pages(folder.resolve("site/coat/front.pdf"), DPI));
+        Glued strip = new Glued(tiles(folder.resolve("site/coat/front.pdf")));
         List<Map<String, Object>> marks = marks(desktop);
         assertEquals(buttons, marks.size());
         for (Map<String, Object> mark : marks) {
@@ -67,6 +91,15 @@ class PrintedStripTest {
                 strip.assertAcross(fromTop + BESIDE_MM, -number(mark, "end_mm"), WITHIN_MM);
             }
         }
+    }
+
+    /** The pages behind the lead sheets. */
+    private static List<Raster> tiles(Path pdf) {
+        String program = Tools.require("pdftotext").toString();
+        String[] texts = Tools.run(pdf.getParent(), program, pdf.toString(), "-").split("\f", -1);
+        int leads = (int) Stream.of(texts).filter(text -> text.contains("lead sheet")).count();
+        List<Raster> pages = Raster.pages(pdf, DPI);
+        return pages.subList(leads, pages.size());
     }
 
     @SuppressWarnings("unchecked") // the file is ours
@@ -93,10 +126,11 @@ class PrintedStripTest {
         private final double edgeMm;
 
         Glued(List<Raster> pages) {
-            tiles.addAll(pages.subList(1, pages.size()));
+            tiles.addAll(pages);
             offsets.add(0.0);
             for (int i = 1; i < tiles.size(); i++) {
-                double above = join(tiles.get(i - 1), tiles.get(i - 1).heightMm() - JOIN_FROM_EDGE_MM);
+                double above =
+                        join(tiles.get(i - 1), tiles.get(i - 1).heightMm() - JOIN_FROM_EDGE_MM);
                 double below = join(tiles.get(i), JOIN_FROM_EDGE_MM);
                 offsets.add(offsets.get(i - 1) + above - below);
             }

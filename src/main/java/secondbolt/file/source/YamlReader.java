@@ -3,6 +3,7 @@ package secondbolt.file.source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -18,6 +19,7 @@ import org.yaml.snakeyaml.reader.StreamReader;
  */
 public final class YamlReader {
     private static final int MOST_SLIPS_TOLD = 30;
+    private static final Pattern HAS_KEY = Pattern.compile(":(\\s|$)");
 
     private final SourceFile source;
     private final Mistakes mistakes;
@@ -64,12 +66,8 @@ public final class YamlReader {
 
     private void passOver(SyntaxSlip slip) {
         whole = false;
-        int line = Math.min(slip.line(), lines.size() - 1);
-        int column =
-                1
-                        + lines.get(line)
-                                .codePointCount(
-                                        0, Math.min(slip.column(), lines.get(line).length()));
+        int line = culprit(slip);
+        int column = line == slip.line() ? column(slip) : 1 + indent(lines.get(line));
         Place place = new Place(source.name(), line + 1, column);
         mistakes.add(source.mistake(place, slip.found(), slip.right()));
         int indent = indent(lines.get(line));
@@ -77,6 +75,29 @@ public final class YamlReader {
         for (int next = line + 1; next < lines.size() && hangsOn(indent, next); next++) {
             lines.set(next, "");
         }
+    }
+
+    /**
+     * A line without a colon is noticed only at the colon of the next line, which is sound; the
+     * scanner took both for one long text.
+     */
+    private int culprit(SyntaxSlip slip) {
+        int line = Math.min(slip.line(), lines.size() - 1);
+        int before = line - 1;
+        while (before >= 0 && lines.get(before).isBlank()) {
+            before--;
+        }
+        boolean isLongText =
+                slip.isColonTooMany()
+                        && before >= 0
+                        && indent(lines.get(before)) == indent(lines.get(line))
+                        && !HAS_KEY.matcher(lines.get(before)).find();
+        return isLongText ? before : line;
+    }
+
+    private int column(SyntaxSlip slip) {
+        String line = lines.get(Math.min(slip.line(), lines.size() - 1));
+        return 1 + line.codePointCount(0, Math.min(slip.column(), line.length()));
     }
 
     private boolean hangsOn(int indent, int next) {
@@ -108,6 +129,14 @@ public final class YamlReader {
 
     /** One slip of syntax; line and column from 0. */
     record SyntaxSlip(int line, int column, String found, String right) {
+        private static final String COLON_TOO_MANY =
+                "a line without a colon after its key, a colon too many, or a line that is indented"
+                        + " too far";
+
+        boolean isColonTooMany() {
+            return found.equals(COLON_TOO_MANY);
+        }
+
         static SyntaxSlip of(MarkedYAMLException e) {
             String problem = String.valueOf(e.getProblem());
             String context = String.valueOf(e.getContext());
@@ -141,7 +170,7 @@ public final class YamlReader {
                 return "a bracket that is not closed, or a stray mark inside it";
             }
             if (problem.contains("mapping values are not allowed")) {
-                return "a colon too many, or a line that is indented too far";
+                return COLON_TOO_MANY;
             }
             if (problem.contains("cannot start any token")) {
                 return "a letter that YAML keeps for itself";
