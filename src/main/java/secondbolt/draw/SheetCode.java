@@ -1,0 +1,67 @@
+package secondbolt.draw;
+
+import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+
+/**
+ * Six characters that stand for the content of a drawing, so that paper on the wall can be told
+ * current or stale.
+ *
+ * <p>The same drawing has the same code on any paper and any printer. Two drawings share a code
+ * about once in 191 million. Of characters that look alike (0 O, 1 I L, 2 Z, 5 S, 8 B, U V) the
+ * alphabet has one at most, and it has no vowels, so that no code spells a word.
+ *
+ * @param text six characters
+ */
+public record SheetCode(String text) {
+    /** The characters there are. */
+    public static final String ALPHABET = "23456789CDFGHJKMNPQRTVWX";
+
+    /** How many characters a code has. */
+    public static final int LENGTH = 6;
+
+    /**
+     * Checks the characters.
+     *
+     * @throws IllegalArgumentException if there are not six of the alphabet
+     */
+    public SheetCode {
+        if (!isCode(text)) {
+            throw new IllegalArgumentException("not a sheet code: " + text);
+        }
+    }
+
+    /** Whether a text could be a code. */
+    public static boolean isCode(String text) {
+        return text.length() == LENGTH && text.chars().allMatch(c -> ALPHABET.indexOf(c) >= 0);
+    }
+
+    /** The code of a drawing: from the SHA-256 of its {@link CanonicalText}. */
+    public static SheetCode of(Drawing drawing) {
+        byte[] bytes = CanonicalText.of(drawing).getBytes(StandardCharsets.UTF_8);
+        BigInteger left = new BigInteger(1, sha256(bytes));
+        BigInteger base = BigInteger.valueOf(ALPHABET.length());
+        StringBuilder code = new StringBuilder();
+        while (code.length() < LENGTH) {
+            BigInteger[] parts = left.divideAndRemainder(base);
+            code.append(ALPHABET.charAt(parts[1].intValue()));
+            left = parts[0];
+        }
+        return new SheetCode(code.toString());
+    }
+
+    private static byte[] sha256(byte[] bytes) {
+        try {
+            return MessageDigest.getInstance("SHA-256").digest(bytes);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}

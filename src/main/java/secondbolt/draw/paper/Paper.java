@@ -1,0 +1,97 @@
+package secondbolt.draw.paper;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * A size of paper, upright as the printer takes it in.
+ *
+ * @param name as the maker writes and reads it
+ * @param across the side that runs across
+ * @param along the side that runs along
+ */
+public record Paper(String name, Length across, Length along) {
+    /**
+     * Room for the test square of 100 mm on a printer that shrinks everything to four fifths, and
+     * both margins: 100 × 1.25 + 2 × 10, and 2 mm for its lines.
+     */
+    private static final Length SMALLEST_SIDE = Length.ofMillimetres(147);
+
+    /** A page of a PDF ends at 200 in. Source: ISO 32000-1, annex C.2, 14400 units. */
+    private static final Length LARGEST_SIDE = Length.ofInches(200, 1);
+
+    /** Source: ISO 216:2007, A series. */
+    public static final Paper A4 = millimetres("a4", 210, 297);
+
+    /** Source: ISO 216:2007, A series. */
+    public static final Paper A3 = millimetres("a3", 297, 420);
+
+    /** Source: ANSI/ASME Y14.1, size A. */
+    public static final Paper LETTER = halfInches("letter", 17, 22);
+
+    /** Source: 8½ by 14 in, common practice. */
+    public static final Paper LEGAL = halfInches("legal", 17, 28);
+
+    /** Source: ANSI/ASME Y14.1, size B, upright. */
+    public static final Paper TABLOID = halfInches("tabloid", 22, 34);
+
+    /** The part that A4 and Letter share, so that one file prints true on both. */
+    public static final Paper A4_AND_LETTER =
+            new Paper(
+                    "a4+letter",
+                    A4.across.orShorter(LETTER.across),
+                    A4.along.orShorter(LETTER.along));
+
+    private static final List<Paper> ALL = List.of(A4_AND_LETTER, A4, LETTER, A3, LEGAL, TABLOID);
+
+    /**
+     * Checks the sides.
+     *
+     * @throws IllegalArgumentException if the size does not {@link #leaveRoom}
+     */
+    public Paper {
+        if (!leaveRoom(across, along)) {
+            throw new IllegalArgumentException("no room on paper " + across + " by " + along);
+        }
+    }
+
+    /** Whether paper of this size has room for the test square, and is not larger than 200 in. */
+    public static boolean leaveRoom(Length across, Length along) {
+        return Stream.of(across, along)
+                .noneMatch(
+                        side ->
+                                side.isShorterThan(SMALLEST_SIDE)
+                                        || side.isLongerThan(LARGEST_SIDE));
+    }
+
+    /**
+     * Paper of any size.
+     *
+     * @param tape the one its name is written with: {@code 21 cm x 29.7 cm}
+     * @throws IllegalArgumentException if the size does not {@link #leaveRoom}
+     */
+    public static Paper custom(Length across, Length along, Tape tape) {
+        return new Paper(tape.print(across) + " x " + tape.print(along), across, along);
+    }
+
+    /** The paper of this name. */
+    public static Optional<Paper> named(String name) {
+        return ALL.stream().filter(paper -> paper.name.equals(name)).findFirst();
+    }
+
+    /** The names there are, the one that fits most homes first. */
+    public static List<String> names() {
+        return ALL.stream().map(Paper::name).toList();
+    }
+
+    private static Paper millimetres(String name, long across, long along) {
+        return new Paper(name, Length.ofMillimetres(across), Length.ofMillimetres(along));
+    }
+
+    private static Paper halfInches(String name, long across, long along) {
+        return new Paper(name, Length.ofInches(across, 2), Length.ofInches(along, 2));
+    }
+}

@@ -1,0 +1,75 @@
+package secondbolt.draw.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/** A font that comes with the program, parsed at most once, and only when it is needed. */
+final class FontFile {
+    static final FontFile REGULAR = new FontFile("SourceSans3-Regular.ttf");
+    static final FontFile BOLD = new FontFile("SourceSans3-Semibold.ttf");
+
+    /** Hebrew, Arabic and signs, in Latin company. */
+    static final FontFile WIDER = new FontFile("DejaVuSans.ttf");
+
+    /** Chinese, Japanese and Korean. */
+    static final FontFile EAST_ASIAN = new FontFile("DroidSansFallback.ttf");
+
+    /** Kept here, since a logger that nobody holds forgets its level. */
+    private static final Logger FONT_LOG = quiet("org.apache.fontbox");
+
+    private static final Logger PDF_LOG = quiet("org.apache.pdfbox");
+
+    private final String name;
+    private TrueTypeFont font;
+    private CmapLookup letters;
+
+    private FontFile(String name) {
+        this.name = name;
+    }
+
+    /** The libraries log what is none of the maker's business. */
+    private static Logger quiet(String name) {
+        Logger logger = Logger.getLogger(name);
+        logger.setLevel(Level.OFF);
+        return logger;
+    }
+
+    static boolean isQuiet() {
+        return FONT_LOG.getLevel().equals(Level.OFF) && PDF_LOG.getLevel().equals(Level.OFF);
+    }
+
+    /** Whether the font has a glyph of its own for a code point. */
+    synchronized boolean has(int codePoint) {
+        font();
+        return letters.getGlyphId(codePoint) != 0;
+    }
+
+    /** The parsed font; documents only read it, so that they can share it. */
+    synchronized TrueTypeFont font() {
+        if (font == null) {
+            parse();
+        }
+        return font;
+    }
+
+    private void parse() {
+        try (InputStream in = FontFile.class.getResourceAsStream("/fonts/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks its font " + name);
+            }
+            font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            // Without this a run of letters may come out as another glyph than those checked.
+            font.setEnableGsub(false);
+            letters = font.getUnicodeCmapLookup();
+        } catch (IOException e) {
+            throw new UncheckedIOException(name, e);
+        }
+    }
+}
