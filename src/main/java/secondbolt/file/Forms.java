@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
@@ -181,6 +182,26 @@ public final class Forms {
     /** The same form, its value turned into another. */
     public static <T, R> Form<R> map(Form<T> form, Function<T, R> change) {
         return new MappedForm<>(form, change);
+    }
+
+    /**
+     * One of two forms.
+     *
+     * @param general reads what the other does not suit
+     * @param special reads what it suits
+     */
+    public static <T> Form<T> either(Form<T> general, Form<T> special) {
+        return EitherForm.of(general, special);
+    }
+
+    /**
+     * The same form, its value checked as well.
+     *
+     * @param check what it must pass
+     * @param right what would be right when it does not
+     */
+    public static <T> Form<T> checked(Form<T> form, Predicate<T> check, String right) {
+        return new CheckedForm<>(form, check, right);
     }
 
     private static <T> Parsed<T> inRange(

@@ -3,6 +3,7 @@ package secondbolt.file;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
@@ -25,6 +26,17 @@ public final class ProjectFileReader {
      */
     public static <T> Optional<T> read(
             SourceFile source, Form<T> root, Key<Tape> units, Mistakes mistakes) {
+        return read(source, root, node -> tape(node, units, source), mistakes);
+    }
+
+    /** Reads a source whose bare numbers are on a tape known before. */
+    public static <T> Optional<T> read(
+            SourceFile source, Form<T> root, Tape tape, Mistakes mistakes) {
+        return read(source, root, node -> tape, mistakes);
+    }
+
+    private static <T> Optional<T> read(
+            SourceFile source, Form<T> root, Function<Node, Tape> tapeOf, Mistakes mistakes) {
         int before = mistakes.count();
         YamlReader yaml = new YamlReader(source, mistakes);
         Optional<Node> node = yaml.read();
@@ -38,7 +50,7 @@ public final class ProjectFileReader {
             }
             return Optional.empty();
         }
-        Tape tape = tape(node.get(), units, source);
+        Tape tape = tapeOf.apply(node.get());
         Optional<T> read =
                 root.read(node.get(), new Reading(source, mistakes, tape, yaml.isWhole()));
         return mistakes.count() == before ? read : Optional.empty();
