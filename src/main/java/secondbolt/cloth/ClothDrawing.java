@@ -91,10 +91,11 @@ final class ClothDrawing {
         List<Region> flaws = flaws(cloth, yielded);
         outline(cloth, EDGE);
         around(cloth.box());
+        flaws.stream().filter(f -> !f.isEmpty()).forEach(f -> sketch.keepOff(f, LETTER));
         rectangles(yielded);
         for (int i = 0; i < flaws.size(); i++) {
             if (!flaws.get(i).isEmpty()) {
-                sketch.letter(FlawLetters.letter(i), flaws.get(i), LETTER);
+                sketch.letter(FlawLetters.letter(i), flaws.get(i), cloth.box(), LETTER);
             }
         }
         return sketch.drawing(result.name() + ", drawn 1 : " + scale);
@@ -163,7 +164,10 @@ final class ClothDrawing {
                 Align.MIDDLE);
         grain(cloth);
         sketch.outside(
-                "Drawn 1 : " + scale + ", rulers in " + tape.symbol(),
+                "Drawn 1 : "
+                        + scale
+                        + ", rulers in "
+                        + (tape == Tape.INCH ? "inches" : tape.symbol()),
                 new Point(0, cloth.bottomMm() + 11),
                 SMALL,
                 Align.START);

@@ -73,8 +73,11 @@ final class ClothFindings {
         if (survey.get().when().orElse(Survey.When.BEFORE) == Survey.When.BEFORE) {
             add(
                     Finding.Level.CAUTION,
-                    "It was looked over before its last wash, and thin places open into holes in"
-                            + " the first wash.",
+                    (survey.get().when().isPresent()
+                                    ? "It was looked over before its last wash"
+                                    : "It is not told whether it was looked over before or after"
+                                            + " its last wash")
+                            + ", and thin places open into holes in the first wash.",
                     "Hold it to the light again once it is washed and dry, and add what is new.");
         }
     }
@@ -109,7 +112,11 @@ final class ClothFindings {
                                         across
                                                 ? y.size().along().times(known)
                                                 : y.size().across().times(known))
-                        .map(length -> ", and would be " + tape.printBoth(length) + " then")
+                        .map(
+                                length ->
+                                        ", and the trimmed cloth would end "
+                                                + tape.printBoth(length)
+                                                + (across ? " long" : " wide"))
                         .orElse("");
         add(
                 Finding.Level.NOTE,
@@ -119,12 +126,22 @@ final class ClothFindings {
                         + "; "
                         + (across ? "along" : "across")
                         + " is not known and need not be the same. If it were, you would cut "
-                        + tape.printBoth(tenUnits().dividedBy(known))
+                        + cutFor(known)
                         + " for each "
                         + tape.printBoth(tenUnits())
                         + would
                         + ". No figure here takes that for granted.",
                 "");
+    }
+
+    /** Rounded up on each tape: a length cut too short is lost. */
+    private String cutFor(Share left) {
+        Length cut = ClothCalculation.cutFor(tenUnits(), left);
+        Tape other = tape.other();
+        return tape.print(cut.roundedUpTo(tape.mark()))
+                + " ("
+                + other.print(cut.roundedUpTo(other.mark()))
+                + ")";
     }
 
     private Length tenUnits() {

@@ -25,12 +25,13 @@ final class LabelledSketch {
 
     private static final double AIR_MM = 0.5;
     private static final double FRAME_AIR_MM = 1;
-    private static final int RINGS = 14;
-    private static final double RING_MM = 2.5;
+    private static final int RINGS = 40;
+    private static final double RING_MM = 0.8;
     private static final int PLACES_A_RING = 16;
 
     private final Sketch sketch = new Sketch();
     private final List<Box> taken = new ArrayList<>();
+    private final List<Box> blocked = new ArrayList<>();
     private Optional<Box> frame = Optional.empty();
 
     /** The sketch itself, for marks that are not labels. */
@@ -45,41 +46,82 @@ final class LabelledSketch {
         sketch.label(text, at, lettering, align);
     }
 
-    /** A letter on a region if it has room there, beside it if not. */
-    void letter(String text, Region region, Lettering lettering) {
+    /** Keeps labels off a region too small to hold its own letter. */
+    void keepOff(Region region, Lettering lettering) {
+        if (!holds(region, lettering)) {
+            blocked.add(region.box());
+        }
+    }
+
+    private static boolean holds(Region region, Lettering lettering) {
+        Box letter = centred("M", Point.ORIGIN, lettering);
+        return region.box().widthMm() >= letter.widthMm()
+                && region.box().heightMm() >= letter.heightMm();
+    }
+
+    /**
+     * A letter on a region if it has room there, beside it with a line to it if not.
+     *
+     * @param within where it should stay if it can
+     */
+    void letter(String text, Region region, Box within, Lettering lettering) {
         Point inside = region.inside();
-        Box box = centred(text, inside, lettering);
-        boolean room =
-                region.box().widthMm() >= box.widthMm()
-                        && region.box().heightMm() >= box.heightMm();
-        place(text, inside, lettering, room);
+        if (holds(region, lettering) && !overlaps(centred(text, inside, lettering))) {
+            set(text, inside, lettering);
+            return;
+        }
+        Point at =
+                aside(text, region, lettering).stream()
+                        .filter(p -> isFree(centred(text, p, lettering), Optional.of(within)))
+                        .findFirst()
+                        .or(
+                                () ->
+                                        aside(text, region, lettering).stream()
+                                                .filter(
+                                                        p ->
+                                                                isFree(
+                                                                        centred(text, p, lettering),
+                                                                        Optional.empty()))
+                                                .findFirst())
+                        .orElse(inside);
+        sketch.line(inside, at, Pen.FINE);
+        set(text, at, lettering);
+    }
+
+    /** Places beside a region, the nearest first. */
+    private static List<Point> aside(String text, Region region, Lettering lettering) {
+        Box letter = centred(text, Point.ORIGIN, lettering);
+        Box box = region.box();
+        List<Point> places = new ArrayList<>();
+        for (int ring = 0; ring < RINGS; ring++) {
+            for (int i = 0; i < PLACES_A_RING; i++) {
+                double turn = 2 * Math.PI * i / PLACES_A_RING;
+                double across = (box.widthMm() + letter.widthMm()) / 2 + (1 + ring) * RING_MM;
+                double along = (box.heightMm() + letter.heightMm()) / 2 + (1 + ring) * RING_MM;
+                places.add(box.middle().moved(across * Math.cos(turn), along * Math.sin(turn)));
+            }
+        }
+        return places;
+    }
+
+    private boolean isFree(Box box, Optional<Box> within) {
+        boolean inside = within.map(w -> w.with(box).equals(w)).orElse(true);
+        return inside && !overlaps(box) && blocked.stream().noneMatch(box::overlaps);
     }
 
     /** A number in the left top corner of a box. */
     void corner(String text, Box box, Lettering lettering) {
         Box size = centred(text, Point.ORIGIN, lettering);
-        place(
+        set(
                 text,
                 new Point(box.leftMm(), box.topMm())
                         .moved(size.widthMm() / 2 + 1, size.heightMm() / 2 + 1),
-                lettering,
-                true);
+                lettering);
     }
 
-    private void place(String text, Point wanted, Lettering lettering, boolean there) {
-        Point at = there ? wanted : wanted.moved(RING_MM, 0);
+    private void set(String text, Point at, Lettering lettering) {
         Box box = centred(text, at, lettering);
-        for (int i = 0; i < RINGS * PLACES_A_RING && (overlaps(box) || (!there && i == 0)); i++) {
-            int ring = i / PLACES_A_RING;
-            double reach = RING_MM * (1.4 + ring);
-            double turn = 2 * Math.PI * i / PLACES_A_RING;
-            at = wanted.moved(reach * Math.cos(turn), reach * Math.sin(turn));
-            box = centred(text, at, lettering);
-        }
         take(box);
-        if (at.distanceMm(wanted) > RING_MM * 1.6) {
-            sketch.line(wanted, at, Pen.FINE);
-        }
         sketch.fill(Path.of(box), Shade.WHITE);
         double half = lettering.sizeMm() * CAP_SHARE / 2;
         sketch.label(text, at.moved(0, half), lettering, Align.MIDDLE);
