@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
+import secondbolt.measure.Tape;
 
 /** The values read from one mapping, by key. */
 public final class Fields {
@@ -54,6 +55,11 @@ public final class Fields {
     /** Where the mapping begins. */
     public Place place() {
         return mapping.place();
+    }
+
+    /** The tape a mistake found by a topic prints its lengths on. */
+    public Tape tape() {
+        return reading.tape();
     }
 
     /** Tells a mistake that a topic found in the value of a key. */

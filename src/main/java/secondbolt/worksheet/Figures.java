@@ -10,6 +10,7 @@ import secondbolt.measure.Area;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
+import secondbolt.measure.Share;
 import secondbolt.shape.Point;
 
 /**
@@ -65,6 +66,14 @@ public final class Figures {
     /** Puts a cloth weight under {@code key_g_per_m2}; null if it is open. */
     public Figures weight(String key, Optional<ClothWeight> value) {
         values.put(key + "_g_per_m2", value.map(ClothWeight::gramsPerSquareMetre).orElse(null));
+        return this;
+    }
+
+    /**
+     * Puts a change in hundredths under {@code key_percent}, minus for less; null if it is open.
+     */
+    public Figures change(String key, Optional<Share> left) {
+        values.put(key + "_percent", left.map(share -> (share.fraction() - 1) * 100).orElse(null));
         return this;
     }
 

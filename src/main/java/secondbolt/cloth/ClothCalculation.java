@@ -1,0 +1,105 @@
+package secondbolt.cloth;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.file.AcrossAlong;
+import secondbolt.file.Answer;
+import secondbolt.measure.Area;
+import secondbolt.measure.ClothWeight;
+import secondbolt.measure.Length;
+import secondbolt.measure.Mass;
+import secondbolt.measure.Share;
+import secondbolt.shape.Box;
+import secondbolt.shape.ClearRectangles;
+import secondbolt.shape.Region;
+
+/**
+ * Works out what a cloth yields: trimmed, then drawn in by the wash, then without its flaws.
+ *
+ * <p>Places on the cloth follow its threads: they draw in with it, each way by its own share. What
+ * is kept clear round a flaw is added on the finished cloth.
+ */
+public final class ClothCalculation {
+    private static final int MOST_RECTANGLES = 5;
+
+    /** A smaller piece is listed no more (our own choice, no source). */
+    private static final double LEAST_SIDE_MM = 100;
+
+    private ClothCalculation() {}
+
+    /** Works out one cloth. */
+    public static ClothResult work(String name, Cloth cloth) {
+        AcrossAlong<Optional<Share>> left = cloth.prewash().orElseGet(Prewash.Done::new).left();
+        Optional<Extent> extent = cloth.extent().toOptional();
+        AcrossAlong<Share> unchanged = new AcrossAlong<>(Share.WHOLE, Share.WHOLE);
+        Optional<ClothYield> measured = extent.map(e -> worked(cloth, e, unchanged));
+        Optional<ClothYield> finished =
+                extent.flatMap(e -> both(left).map(share -> worked(cloth, e, share)));
+        return new ClothResult(
+                name, cloth, left, measured, finished, heaviness(cloth, measured, both(left)));
+    }
+
+    /** What to cut so that a length is left after the wash. */
+    public static Length cutFor(Length finished, Share left) {
+        return finished.dividedBy(left);
+    }
+
+    private static Optional<AcrossAlong<Share>> both(AcrossAlong<Optional<Share>> left) {
+        return left.across().flatMap(a -> left.along().map(b -> new AcrossAlong<>(a, b)));
+    }
+
+    private static ClothYield worked(Cloth cloth, Extent extent, AcrossAlong<Share> left) {
+        Placing placing = Placing.of(cloth, extent, left);
+        Region whole = placing.finished(extent.trimmed(cloth.edging().trim()));
+        Region keptClear = Region.EMPTY;
+        Region unsound = Region.EMPTY;
+        for (Flaw flaw : cloth.condition().flaws()) {
+            Region grown = placing.finished(flaw.patch(), cloth.condition().clearOrZero());
+            keptClear = keptClear.with(grown);
+            if (flaw.kind() != Flaw.Kind.HIDDEN_USE) {
+                unsound = unsound.with(grown);
+            }
+        }
+        Region sound = whole.minus(keptClear);
+        AcrossAlong<Length> size = extent.trimmedSize(cloth.edging().trim());
+        return new ClothYield(
+                new AcrossAlong<>(
+                        size.across().times(left.across()), size.along().times(left.along())),
+                whole,
+                keptClear.intersection(whole),
+                sound,
+                whole.minus(unsound),
+                ClearRectangles.greedy(sound, MOST_RECTANGLES, LEAST_SIDE_MM),
+                lengths(sound));
+    }
+
+    private static List<ClothYield.EquivalentLength> lengths(Region sound) {
+        List<Double> widths =
+                BoltWidth.COMMON.stream().map(bolt -> bolt.width().millimetres()).toList();
+        List<Optional<Box>> runs = ClearRectangles.longestRuns(sound, widths);
+        Area area = Area.ofComputedSquareMillimetres(sound.areaMm2());
+        List<ClothYield.EquivalentLength> lengths = new ArrayList<>();
+        for (int i = 0; i < widths.size(); i++) {
+            BoltWidth bolt = BoltWidth.COMMON.get(i);
+            lengths.add(
+                    new ClothYield.EquivalentLength(
+                            bolt, area.dividedBy(bolt.width()), runs.get(i)));
+        }
+        return lengths;
+    }
+
+    private static ClothResult.Heaviness heaviness(
+            Cloth cloth, Optional<ClothYield> measured, Optional<AcrossAlong<Share>> left) {
+        Optional<Area> area = cloth.extent().toOptional().map(Extent::area);
+        Optional<ClothWeight> told = cloth.textile().weight().flatMap(Answer::toOptional);
+        Optional<Mass> weighed = cloth.textile().mass().flatMap(Answer::toOptional);
+        Optional<ClothWeight> weight = told.or(() -> weighed.flatMap(mass -> area.map(mass::over)));
+        Optional<Mass> mass = weighed.or(() -> weight.flatMap(w -> area.map(w::times)));
+        return new ClothResult.Heaviness(
+                mass,
+                weight.flatMap(w -> measured.map(m -> w.times(m.wholeArea()))),
+                weight,
+                weight.flatMap(w -> left.map(l -> w.dividedBy(l.across().times(l.along())))));
+    }
+}

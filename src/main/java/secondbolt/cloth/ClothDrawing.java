@@ -1,0 +1,231 @@
+package secondbolt.cloth;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.draw.Align;
+import secondbolt.draw.Drawing;
+import secondbolt.draw.Lettering;
+import secondbolt.draw.Pen;
+import secondbolt.draw.Shade;
+import secondbolt.file.AcrossAlong;
+import secondbolt.measure.Length;
+import secondbolt.measure.Share;
+import secondbolt.measure.Tape;
+import secondbolt.shape.Box;
+import secondbolt.shape.Path;
+import secondbolt.shape.Point;
+import secondbolt.shape.Region;
+
+/** Draws one cloth to scale, as measured: what is cut away, its flaws, and what is clear. */
+final class ClothDrawing {
+    /** What the kinds of line mean. */
+    static final String CAPTION =
+            "As measured, right side up. Tinted: cut away. Hatched, with a letter: flaws (strokes"
+                    + " rising), flaws for hidden pieces (strokes falling), features (level"
+                    + " strokes). Fine dashes: kept clear. Long dashes, with a number: the largest"
+                    + " clear rectangles. A picture, not for measuring: mark from the tables.";
+
+    private static final double LARGEST_MM = 165;
+    private static final List<Integer> SCALES =
+            List.of(1, 2, 5, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 125, 150);
+
+    private static final Pen KEPT_CLEAR = new Pen(0.15, List.of(1.0, 0.8));
+    private static final Pen EDGE = new Pen(0.4, List.of());
+    private static final Pen RECTANGLE = new Pen(0.35, List.of(4.0, 1.6));
+    private static final Lettering LETTER = Lettering.bold(3.6);
+    private static final Lettering SMALL = Lettering.plain(3);
+    private static final double HATCH_MM = 1.5;
+    private static final double RULER_GAP_MM = 3;
+    private static final double LONG_TICK_MM = 2.4;
+    private static final double SHORT_TICK_MM = 1.2;
+    private static final double NUMBER_GAP_MM = 3.2;
+    private static final double LABEL_GAP_MM = 12.5;
+
+    private final ClothResult result;
+    private final Tape tape;
+    private final Extent extent;
+    private final Placing placing;
+    private final int scale;
+    private final LabelledSketch sketch = new LabelledSketch();
+
+    private ClothDrawing(ClothResult result, Extent extent, Tape tape) {
+        this.result = result;
+        this.tape = tape;
+        this.extent = extent;
+        AcrossAlong<Share> unchanged = new AcrossAlong<>(Share.WHOLE, Share.WHOLE);
+        AcrossAlong<Share> left =
+                result.finished().isPresent()
+                        ? result.left().map(Optional::orElseThrow)
+                        : unchanged;
+        this.placing = Placing.of(result.cloth(), extent, left);
+        this.scale = scale(extent.outline().box());
+    }
+
+    /** The picture in its own millimetres; none if the size is not known. */
+    static Optional<Drawing> of(ClothResult result, Tape tape) {
+        return result.cloth()
+                .extent()
+                .toOptional()
+                .map(extent -> new ClothDrawing(result, extent, tape).drawing());
+    }
+
+    private static int scale(Box box) {
+        double longest = Math.max(box.widthMm(), box.heightMm());
+        return SCALES.stream()
+                .filter(s -> longest / s <= LARGEST_MM)
+                .findFirst()
+                .orElse(SCALES.get(SCALES.size() - 1));
+    }
+
+    private Region picture(Region measured) {
+        Box box = extent.outline().box();
+        return measured.moved(-box.leftMm(), -box.topMm()).scaled(1.0 / scale, 1.0 / scale);
+    }
+
+    private Drawing drawing() {
+        ClothYield yielded = result.best().orElseThrow();
+        Region cloth = picture(Region.of(extent.outline()));
+        fill(cloth, Shade.TINT);
+        fill(picture(placing.measured(yielded.whole())), Shade.WHITE);
+        List<Region> flaws = flaws(cloth, yielded);
+        outline(cloth, EDGE);
+        around(cloth.box());
+        flaws.stream().filter(f -> !f.isEmpty()).forEach(f -> sketch.keepOff(f, LETTER));
+        rectangles(yielded);
+        for (int i = 0; i < flaws.size(); i++) {
+            if (!flaws.get(i).isEmpty()) {
+                sketch.letter(FlawLetters.letter(i), flaws.get(i), cloth.box(), LETTER);
+            }
+        }
+        return sketch.drawing(result.name() + ", drawn 1 : " + scale);
+    }
+
+    private void fill(Region region, Shade shade) {
+        region.paths().forEach(path -> sketch.marks().fill(path, shade));
+    }
+
+    private void outline(Region region, Pen pen) {
+        region.paths().forEach(path -> sketch.marks().line(path, pen));
+    }
+
+    private List<Region> flaws(Region cloth, ClothYield yielded) {
+        outline(picture(placing.measured(yielded.keptClear())), KEPT_CLEAR);
+        List<Region> regions = new ArrayList<>();
+        for (Flaw flaw : result.cloth().condition().flaws()) {
+            Region region = picture(Region.of(flaw.patch().outline())).intersection(cloth);
+            regions.add(region);
+            fill(region, Shade.WHITE);
+            region.hatch(HATCH_MM, turn(flaw.kind()))
+                    .forEach(line -> sketch.marks().line(line, Pen.FINE));
+            outline(region, Pen.PLAIN);
+        }
+        return regions;
+    }
+
+    private static double turn(Flaw.Kind kind) {
+        return switch (kind) {
+            case UNSOUND -> -45;
+            case HIDDEN_USE -> 45;
+            case FEATURE -> 0;
+        };
+    }
+
+    private void rectangles(ClothYield yielded) {
+        for (int i = 0; i < yielded.rectangles().size(); i++) {
+            Region region = picture(placing.measured(Region.of(yielded.rectangles().get(i))));
+            // A hair inside, so that it does not run on the outline of the cloth.
+            Box box = region.box().grown(-0.5);
+            sketch.marks().box(box, RECTANGLE);
+            sketch.corner(Integer.toString(i + 1), box, LETTER);
+        }
+    }
+
+    private void around(Box cloth) {
+        rulers(cloth);
+        Sides<Optional<String>> names = result.cloth().edging().names();
+        double middle = cloth.middle().xMm();
+        sketch.outside(
+                named("top", names.top()), new Point(middle, -LABEL_GAP_MM), SMALL, Align.MIDDLE);
+        sketch.outside(
+                named("bottom", names.bottom()),
+                new Point(middle, cloth.bottomMm() + 5),
+                SMALL,
+                Align.MIDDLE);
+        sketch.outside(
+                named("left", names.left()),
+                new Point(-LABEL_GAP_MM, cloth.middle().yMm()),
+                SMALL.turned(-90),
+                Align.MIDDLE);
+        sketch.outside(
+                named("right", names.right()),
+                new Point(cloth.rightMm() + 5, cloth.middle().yMm()),
+                SMALL.turned(-90),
+                Align.MIDDLE);
+        grain(cloth);
+        sketch.outside(
+                "Drawn 1 : "
+                        + scale
+                        + ", rulers in "
+                        + (tape == Tape.INCH ? "inches" : tape.symbol()),
+                new Point(0, cloth.bottomMm() + 11),
+                SMALL,
+                Align.START);
+    }
+
+    private static String named(String side, Optional<String> name) {
+        return name.map(n -> side + ": " + n).orElse(side);
+    }
+
+    private void grain(Box cloth) {
+        double x = cloth.rightMm() + 9;
+        double half = Math.min(15, cloth.heightMm() / 2);
+        double top = cloth.middle().yMm() - half;
+        double bottom = cloth.middle().yMm() + half;
+        sketch.marks().line(new Point(x, top), new Point(x, bottom), Pen.PLAIN);
+        head(new Point(x, top), 1);
+        head(new Point(x, bottom), -1);
+        sketch.outside(
+                "grain", new Point(x + 4, cloth.middle().yMm()), SMALL.turned(-90), Align.MIDDLE);
+    }
+
+    private void head(Point tip, int way) {
+        sketch.marks()
+                .fill(
+                        Path.polygon(
+                                List.of(tip, tip.moved(-1, 2.6 * way), tip.moved(1, 2.6 * way))),
+                        Shade.BLACK);
+    }
+
+    private void rulers(Box cloth) {
+        Length unit = tape == Tape.INCH ? Length.ofInches(1, 1) : Length.ofMillimetres(10);
+        List<Integer> steps =
+                tape == Tape.INCH ? List.of(1, 2, 4, 8, 12, 24) : List.of(1, 2, 5, 10, 20, 50);
+        double unitMm = unit.millimetres() / scale;
+        // A number of three figures needs some 6 mm, and air.
+        int numbered = steps.stream().filter(s -> s * unitMm >= 9).findFirst().orElse(50);
+        int ticked = steps.stream().filter(s -> s * unitMm >= 1.2).findFirst().orElse(50);
+        double edge = -RULER_GAP_MM;
+        sketch.marks().line(new Point(0, edge), new Point(cloth.rightMm(), edge), Pen.FINE);
+        sketch.marks().line(new Point(edge, 0), new Point(edge, cloth.bottomMm()), Pen.FINE);
+        for (int i = 0; i * unitMm <= cloth.rightMm() + 1e-6; i += ticked) {
+            tick(i, new Point(i * unitMm, edge), new Point(0, -1), i % numbered == 0);
+        }
+        for (int i = 0; i * unitMm <= cloth.bottomMm() + 1e-6; i += ticked) {
+            tick(i, new Point(edge, i * unitMm), new Point(-1, 0), i % numbered == 0);
+        }
+    }
+
+    private void tick(int number, Point at, Point out, boolean numbered) {
+        double longMm = numbered ? LONG_TICK_MM : SHORT_TICK_MM;
+        sketch.marks().line(at, at.moved(out.xMm() * longMm, out.yMm() * longMm), Pen.FINE);
+        if (numbered) {
+            boolean above = out.yMm() < 0;
+            sketch.outside(
+                    Integer.toString(number),
+                    above ? at.moved(0, -NUMBER_GAP_MM) : at.moved(-NUMBER_GAP_MM, 1),
+                    SMALL,
+                    above ? Align.MIDDLE : Align.END);
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package secondbolt.cloth;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.file.AcrossAlong;
+import secondbolt.file.Answer;
+import secondbolt.measure.Share;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Assumed;
+import secondbolt.worksheet.Open;
+
+/** What was not written of one cloth: assumed, or left open with the way to find out. */
+final class ClothGaps {
+    private ClothGaps() {}
+
+    static List<Assumed> assumed(ClothResult result, Tape tape) {
+        Cloth cloth = result.cloth();
+        List<Assumed> assumed = new ArrayList<>();
+        String of = " of " + result.name();
+        if (cloth.textile().role().isEmpty()) {
+            assumed.add(new Assumed("role" + of, "main", "not told"));
+        }
+        if (cloth.textile().nap().isEmpty()) {
+            assumed.add(new Assumed("nap" + of, "none: pieces may be turned", "not told"));
+        }
+        if (cloth.prewash().isEmpty()) {
+            assumed.add(new Assumed("prewash" + of, "no further shrinkage", "not told"));
+        }
+        if (cloth.condition().survey().filter(s -> s.when().isEmpty()).isPresent()) {
+            assumed.add(
+                    new Assumed("survey" + of, "before the last wash", "not told; the safer one"));
+        }
+        if (cloth.condition().clear().isEmpty() && !cloth.condition().flaws().isEmpty()) {
+            assumed.add(
+                    new Assumed("kept clear round flaws" + of, "0 " + tape.symbol(), "not told"));
+        }
+        return assumed;
+    }
+
+    static List<Open> open(ClothResult result, Tape tape) {
+        Cloth cloth = result.cloth();
+        List<Open> open = new ArrayList<>();
+        String name = result.name();
+        if (cloth.extent().toOptional().isEmpty()) {
+            open.add(
+                    new Open(
+                            "the size of " + name,
+                            "its area, its rectangles, its length by bolt width, and every layout",
+                            "Spread it flat without pulling, measure both sides, top, bottom and"
+                                    + " one diagonal."));
+        }
+        ways(result.left())
+                .ifPresent(
+                        ways ->
+                                open.add(
+                                        new Open(
+                                                "how " + name + " draws in " + ways,
+                                                "its size, sound area and rectangles after the"
+                                                        + " wash",
+                                                square(tape))));
+        if (cloth.textile().fibre().flatMap(Answer::toOptional).isEmpty()) {
+            open.add(
+                    new Open(
+                            "the fibre of " + name,
+                            "iron heat, wash and dye",
+                            "Look for a label; ask a fabric shop; or burn one thread, with care."));
+        }
+        if (result.heaviness().weight().isEmpty()) {
+            open.add(
+                    new Open(
+                            "the weight of " + name,
+                            "the dye it needs, and whether it suits a design",
+                            "Weigh it dry on a kitchen scale, in a bag if it is large, and write"
+                                    + " its `mass`."));
+        }
+        return open;
+    }
+
+    private static Optional<String> ways(AcrossAlong<Optional<Share>> left) {
+        if (left.across().isEmpty() && left.along().isEmpty()) {
+            return Optional.of("across and along");
+        }
+        if (left.across().isEmpty()) {
+            return Optional.of("across");
+        }
+        return left.along().isEmpty() ? Optional.of("along") : Optional.empty();
+    }
+
+    /**
+     * How to mark a square.
+     *
+     * <p>Source: ISO 3759, specimens at least 50 cm by 50 cm, marks at least 35 cm apart and at
+     * least 5 cm from the edges.
+     */
+    private static String square(Tape tape) {
+        boolean inches = tape == Tape.INCH;
+        return "Mark a square of "
+                + (inches ? "20 in" : "50 cm")
+                + " along the threads, at least "
+                + (inches ? "2 in" : "5 cm")
+                + " from every edge and selvage, wash and dry the cloth as the garment will be"
+                + " washed, measure the square again, and write both under `prewash`.";
+    }
+}

@@ -1,0 +1,80 @@
+package secondbolt.cloth;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.file.AcrossAlong;
+import secondbolt.measure.Area;
+import secondbolt.measure.Length;
+import secondbolt.shape.Box;
+import secondbolt.shape.Region;
+
+/**
+ * What a cloth yields once it is trimmed, and washed if its shrinkage is known.
+ *
+ * <p>Regions and boxes are in millimetres from its left top corner, across and along.
+ *
+ * @param size across and along; along is the shorter side of a slanted cloth
+ * @param whole all of it
+ * @param keptClear what no piece may lie on: flaws and features with what is kept clear round them
+ * @param sound the rest
+ * @param soundForHidden the rest for pieces that are hidden in the finished garment
+ * @param rectangles the largest clear rectangle, then the largest beside it, and so on
+ * @param lengths what it comes to as cloth from a bolt, for each common width
+ */
+public record ClothYield(
+        AcrossAlong<Length> size,
+        Region whole,
+        Region keptClear,
+        Region sound,
+        Region soundForHidden,
+        List<Box> rectangles,
+        List<EquivalentLength> lengths) {
+    /** Copies the lists. */
+    public ClothYield {
+        rectangles = List.copyOf(rectangles);
+        lengths = List.copyOf(lengths);
+    }
+
+    /**
+     * What it comes to as cloth of one width from a bolt.
+     *
+     * <p>The length by area says how much cloth there is, not what can be cut from it; the clear
+     * run is a piece really there.
+     *
+     * @param bolt the width
+     * @param byArea the sound area divided by the width
+     * @param clearRun the longest clear rectangle along that is at least so wide; none if there is
+     *     none so wide
+     */
+    public record EquivalentLength(BoltWidth bolt, Length byArea, Optional<Box> clearRun) {
+        /** How long the clear run is; nothing if there is none so wide. */
+        public Length clearRunOrZero() {
+            return clearRun.map(box -> Length.ofComputedMillimetres(box.heightMm()))
+                    .orElse(Length.ZERO);
+        }
+    }
+
+    /** All of it. */
+    public Area wholeArea() {
+        return area(whole);
+    }
+
+    /** What is sound. */
+    public Area soundArea() {
+        return area(sound);
+    }
+
+    /** What is sound, or good enough for hidden pieces. */
+    public Area soundForHiddenArea() {
+        return area(soundForHidden);
+    }
+
+    /** What is not sound, with what is kept clear round it. */
+    public Area flawedArea() {
+        return wholeArea().minus(soundArea());
+    }
+
+    private static Area area(Region region) {
+        return Area.ofComputedSquareMillimetres(region.areaMm2());
+    }
+}

@@ -1,0 +1,165 @@
+package secondbolt.cloth;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.draw.Align;
+import secondbolt.draw.Drawing;
+import secondbolt.draw.Lettering;
+import secondbolt.draw.Pen;
+import secondbolt.draw.Shade;
+import secondbolt.draw.Sketch;
+import secondbolt.shape.Box;
+import secondbolt.shape.Path;
+import secondbolt.shape.Point;
+import secondbolt.shape.Region;
+
+/**
+ * A sketch whose labels do not lie over each other; its frame holds them all. Not for sharing.
+ *
+ * <p>A label that has no room where it belongs moves aside, and a fine line leads to it.
+ */
+final class LabelledSketch {
+    /** How much of the size of a face its figures and capitals stand above the base line. */
+    private static final double CAP_SHARE = 0.72;
+
+    private static final double AIR_MM = 0.5;
+    private static final double FRAME_AIR_MM = 1;
+    private static final int RINGS = 40;
+    private static final double RING_MM = 0.8;
+    private static final int PLACES_A_RING = 16;
+
+    private final Sketch sketch = new Sketch();
+    private final List<Box> taken = new ArrayList<>();
+    private final List<Box> blocked = new ArrayList<>();
+    private Optional<Box> frame = Optional.empty();
+
+    /** The sketch itself, for marks that are not labels. */
+    Sketch marks() {
+        return sketch;
+    }
+
+    /** A label outside the cloth, where nothing else is. */
+    void outside(String text, Point at, Lettering lettering, Align align) {
+        Box box = box(text, at, lettering, align);
+        take(box);
+        sketch.label(text, at, lettering, align);
+    }
+
+    /** Keeps labels off a region too small to hold its own letter. */
+    void keepOff(Region region, Lettering lettering) {
+        if (!holds(region, lettering)) {
+            blocked.add(region.box());
+        }
+    }
+
+    private static boolean holds(Region region, Lettering lettering) {
+        Box letter = centred("M", Point.ORIGIN, lettering);
+        return region.box().widthMm() >= letter.widthMm()
+                && region.box().heightMm() >= letter.heightMm();
+    }
+
+    /**
+     * A letter on a region if it has room there, beside it with a line to it if not.
+     *
+     * @param within where it should stay if it can
+     */
+    void letter(String text, Region region, Box within, Lettering lettering) {
+        Point inside = region.inside();
+        if (holds(region, lettering) && !overlaps(centred(text, inside, lettering))) {
+            set(text, inside, lettering);
+            return;
+        }
+        Point at =
+                aside(text, region, lettering).stream()
+                        .filter(p -> isFree(centred(text, p, lettering), Optional.of(within)))
+                        .findFirst()
+                        .or(
+                                () ->
+                                        aside(text, region, lettering).stream()
+                                                .filter(
+                                                        p ->
+                                                                isFree(
+                                                                        centred(text, p, lettering),
+                                                                        Optional.empty()))
+                                                .findFirst())
+                        .orElse(inside);
+        sketch.line(inside, at, Pen.FINE);
+        set(text, at, lettering);
+    }
+
+    /** Places beside a region, the nearest first. */
+    private static List<Point> aside(String text, Region region, Lettering lettering) {
+        Box letter = centred(text, Point.ORIGIN, lettering);
+        Box box = region.box();
+        List<Point> places = new ArrayList<>();
+        for (int ring = 0; ring < RINGS; ring++) {
+            for (int i = 0; i < PLACES_A_RING; i++) {
+                double turn = 2 * Math.PI * i / PLACES_A_RING;
+                double across = (box.widthMm() + letter.widthMm()) / 2 + (1 + ring) * RING_MM;
+                double along = (box.heightMm() + letter.heightMm()) / 2 + (1 + ring) * RING_MM;
+                places.add(box.middle().moved(across * Math.cos(turn), along * Math.sin(turn)));
+            }
+        }
+        return places;
+    }
+
+    private boolean isFree(Box box, Optional<Box> within) {
+        boolean inside = within.map(w -> w.with(box).equals(w)).orElse(true);
+        return inside && !overlaps(box) && blocked.stream().noneMatch(box::overlaps);
+    }
+
+    /** A number in the left top corner of a box. */
+    void corner(String text, Box box, Lettering lettering) {
+        Box size = centred(text, Point.ORIGIN, lettering);
+        set(
+                text,
+                new Point(box.leftMm(), box.topMm())
+                        .moved(size.widthMm() / 2 + 1, size.heightMm() / 2 + 1),
+                lettering);
+    }
+
+    private void set(String text, Point at, Lettering lettering) {
+        Box box = centred(text, at, lettering);
+        take(box);
+        sketch.fill(Path.of(box), Shade.WHITE);
+        double half = lettering.sizeMm() * CAP_SHARE / 2;
+        sketch.label(text, at.moved(0, half), lettering, Align.MIDDLE);
+    }
+
+    private boolean overlaps(Box box) {
+        return taken.stream().anyMatch(box::overlaps);
+    }
+
+    private void take(Box box) {
+        taken.add(box);
+        frame = Optional.of(frame.map(box::with).orElse(box));
+    }
+
+    private static Box centred(String text, Point middle, Lettering lettering) {
+        double half = lettering.sizeMm() * CAP_SHARE / 2;
+        return box(text, middle.moved(0, half), lettering, Align.MIDDLE);
+    }
+
+    /** About the box of a label that is upright, or turned a quarter to read upwards. */
+    private static Box box(String text, Point at, Lettering lettering, Align align) {
+        double width = lettering.widthMm(text);
+        double start =
+                switch (align) {
+                    case START -> 0;
+                    case MIDDLE -> -width / 2;
+                    case END -> -width;
+                };
+        double cap = lettering.sizeMm() * CAP_SHARE;
+        Box box =
+                lettering.turnDegrees() == 0
+                        ? new Box(at.xMm() + start, at.yMm() - cap, width, cap)
+                        : new Box(at.xMm() - cap, at.yMm() - start - width, cap, width);
+        return box.grown(AIR_MM);
+    }
+
+    /** All that was drawn, in a frame that holds every label. */
+    Drawing drawing(String title) {
+        return sketch.drawing(title, frame.orElseThrow().grown(FRAME_AIR_MM));
+    }
+}

@@ -1,0 +1,114 @@
+package secondbolt.cloth;
+
+import java.util.Optional;
+import secondbolt.file.Answer;
+import secondbolt.measure.ClothWeight;
+import secondbolt.measure.Length;
+import secondbolt.measure.Mass;
+
+/**
+ * What kind of cloth it is, as the maker wrote it.
+ *
+ * @param role what it is for; main if not written
+ * @param fibre what it is made of
+ * @param knownBy how the fibre is known
+ * @param weight how heavy by area; not together with {@code mass}
+ * @param mass what the whole cloth weighs dry, before anything is trimmed
+ * @param nap whether it may be turned; it may if not written
+ * @param repeat the distance from one stripe or check to the next
+ */
+public record Textile(
+        Optional<Role> role,
+        Optional<Answer<Fibre>> fibre,
+        Optional<KnownBy> knownBy,
+        Optional<Answer<ClothWeight>> weight,
+        Optional<Answer<Mass>> mass,
+        Optional<Nap> nap,
+        Repeat repeat) {
+    /** What a cloth is for. */
+    public enum Role {
+        /** The outside of the garment. */
+        MAIN("main"),
+        /** Its inside. */
+        LINING("lining"),
+        /** Parts in another cloth. */
+        CONTRAST("contrast");
+
+        private final String word;
+
+        Role(String word) {
+            this.word = word;
+        }
+
+        /** As written. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** How the fibre is known. */
+    public enum KnownBy {
+        /** From the label sewn in. */
+        LABEL("label"),
+        /** From burning a thread. */
+        BURN_TEST("burn test"),
+        /** By feel. */
+        GUESS("guess");
+
+        private final String word;
+
+        KnownBy(String word) {
+            this.word = word;
+        }
+
+        /** As written. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** Whether a piece may be turned upside down. */
+    public enum Nap {
+        /** It may. */
+        NONE("none"),
+        /** All pieces must lie the same way up: a pile, or a print with a top. */
+        ONE_WAY("one-way");
+
+        private final String word;
+
+        Nap(String word) {
+            this.word = word;
+        }
+
+        /** As written. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /**
+     * The distance from one stripe or check to the next.
+     *
+     * @param along lengthwise
+     * @param across crosswise
+     */
+    public record Repeat(Optional<Length> along, Optional<Length> across) {
+        /** A plain cloth. */
+        public static final Repeat NONE = new Repeat(Optional.empty(), Optional.empty());
+
+        /** Whether there is any. */
+        public boolean isAny() {
+            return along.isPresent() || across.isPresent();
+        }
+    }
+
+    /** What it is for, main if not written. */
+    public Role roleOrMain() {
+        return role.orElse(Role.MAIN);
+    }
+
+    /** Whether it may be turned, if not written it may. */
+    public Nap napOrNone() {
+        return nap.orElse(Nap.NONE);
+    }
+}

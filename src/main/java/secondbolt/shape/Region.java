@@ -1,0 +1,254 @@
+package secondbolt.shape;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * A part of the plane, in millimetres: any number of areas, with or without holes. It never
+ * changes.
+ */
+public final class Region {
+    /** No area at all. */
+    public static final Region EMPTY = new Region(factory().createPolygon());
+
+    /** A sharp corner grows a point no longer than this many times the growth. */
+    private static final double LONGEST_POINT = 5;
+
+    /** Pieces smaller than this come from the last bits of a double, not from a cloth. */
+    private static final double DUST_MM2 = 1e-6;
+
+    private final Geometry area;
+
+    private Region(Geometry area) {
+        this.area = area;
+    }
+
+    /**
+     * What an outline encloses.
+     *
+     * @throws IllegalArgumentException if it crosses itself
+     */
+    public static Region of(Outline outline) {
+        outline.crossing()
+                .ifPresent(
+                        point -> {
+                            throw new IllegalArgumentException(
+                                    "outline crosses itself at " + point);
+                        });
+        return new Region(polygon(outline));
+    }
+
+    /** A box; nothing if it has no width or no height. */
+    public static Region of(Box box) {
+        return box.widthMm() > 0 && box.heightMm() > 0
+                ? new Region(polygon(Outline.of(box)))
+                : EMPTY;
+    }
+
+    private static GeometryFactory factory() {
+        return new GeometryFactory();
+    }
+
+    static Polygon polygon(Outline outline) {
+        List<Coordinate> ring = new ArrayList<>();
+        for (Point corner : outline.corners()) {
+            ring.add(new Coordinate(corner.xMm(), corner.yMm()));
+        }
+        ring.add(ring.get(0).copy());
+        return factory().createPolygon(ring.toArray(new Coordinate[0]));
+    }
+
+    /** What belongs to either. */
+    public Region with(Region other) {
+        return overlay(other, OverlayNG.UNION);
+    }
+
+    /** What belongs to this but not to the other. */
+    public Region minus(Region other) {
+        return overlay(other, OverlayNG.DIFFERENCE);
+    }
+
+    /** What belongs to both. */
+    public Region intersection(Region other) {
+        return overlay(other, OverlayNG.INTERSECTION);
+    }
+
+    private Region overlay(Region other, int operation) {
+        return areas(OverlayNGRobust.overlay(area, other.area, operation));
+    }
+
+    /** An overlay can leave single points and lines where two areas only touch. */
+    private static Region areas(Geometry overlaid) {
+        List<Polygon> polygons = polygons(overlaid);
+        polygons.removeIf(polygon -> polygon.getArea() < DUST_MM2);
+        return polygons.isEmpty() ? EMPTY : new Region(factory().buildGeometry(polygons));
+    }
+
+    private static List<Polygon> polygons(Geometry geometry) {
+        List<Polygon> polygons = new ArrayList<>();
+        for (Object polygon : PolygonExtracter.getPolygons(geometry)) {
+            polygons.add((Polygon) polygon);
+        }
+        return polygons;
+    }
+
+    /** An outline with a border all round, its corners kept sharp; for outlines with hollows. */
+    static Region bordered(Outline outline, double byMm) {
+        BufferParameters sharp =
+                new BufferParameters(
+                        BufferParameters.DEFAULT_QUADRANT_SEGMENTS,
+                        BufferParameters.CAP_FLAT,
+                        BufferParameters.JOIN_MITRE,
+                        LONGEST_POINT);
+        sharp.setSimplifyFactor(0);
+        return areas(BufferOp.bufferOp(polygon(outline), byMm, sharp));
+    }
+
+    /** This with all lengths across and along multiplied, seen from the origin. */
+    public Region scaled(double across, double along) {
+        return new Region(AffineTransformation.scaleInstance(across, along).transform(area));
+    }
+
+    /** This moved by so much. */
+    public Region moved(double acrossMm, double alongMm) {
+        return new Region(
+                AffineTransformation.translationInstance(acrossMm, alongMm).transform(area));
+    }
+
+    /** Its area in square millimetres. */
+    public double areaMm2() {
+        return area.getArea();
+    }
+
+    /** Whether there is none. */
+    public boolean isEmpty() {
+        return area.isEmpty();
+    }
+
+    /** Whether a box lies wholly inside, but for so much along its sides. */
+    public boolean contains(Box box, double toleranceMm) {
+        return Region.of(box.grown(-toleranceMm)).minus(this).isEmpty();
+    }
+
+    /**
+     * The smallest box round it.
+     *
+     * @throws IllegalStateException if it is empty
+     */
+    public Box box() {
+        if (isEmpty()) {
+            throw new IllegalStateException("an empty region has no box");
+        }
+        var envelope = area.getEnvelopeInternal();
+        return new Box(
+                envelope.getMinX(), envelope.getMinY(), envelope.getWidth(), envelope.getHeight());
+    }
+
+    /** Its outlines and the outlines of its holes, from the top, then from the left. */
+    public List<Outline> outlines() {
+        List<Outline> outlines = new ArrayList<>();
+        List<Polygon> polygons = polygons(area);
+        polygons.removeIf(Polygon::isEmpty);
+        for (Polygon polygon : polygons) {
+            outlines.add(outline(polygon.getExteriorRing()));
+            for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+                outlines.add(outline(polygon.getInteriorRingN(i)));
+            }
+        }
+        outlines.sort(
+                Comparator.<Outline>comparingDouble(o -> o.box().topMm())
+                        .thenComparingDouble(o -> o.box().leftMm()));
+        return List.copyOf(outlines);
+    }
+
+    private static Outline outline(LineString ring) {
+        List<Point> corners = new ArrayList<>();
+        Coordinate[] coordinates = ring.getCoordinates();
+        for (int i = 0; i < coordinates.length - 1; i++) {
+            corners.add(new Point(coordinates[i].x, coordinates[i].y));
+        }
+        return new Outline(corners);
+    }
+
+    /** Its edges for drawing, each outline closed. */
+    public List<Path> paths() {
+        return outlines().stream().map(Outline::path).toList();
+    }
+
+    /**
+     * A point well inside, such as for a letter: the middle of its box if that lies inside.
+     *
+     * @throws IllegalStateException if it is empty
+     */
+    public Point inside() {
+        Point middle = box().middle();
+        Coordinate at = new Coordinate(middle.xMm(), middle.yMm());
+        if (area.contains(factory().createPoint(at))) {
+            return middle;
+        }
+        Coordinate inner = area.getInteriorPoint().getCoordinate();
+        return new Point(inner.x, inner.y);
+    }
+
+    /**
+     * Parallel lines across it, clipped to it.
+     *
+     * @param spacingMm from line to line, above zero
+     * @param turnDegrees of the lines, from level, clockwise
+     * @throws IllegalArgumentException if the spacing is not above zero
+     */
+    public List<Path> hatch(double spacingMm, double turnDegrees) {
+        if (!(spacingMm > 0)) {
+            throw new IllegalArgumentException("spacingMm must be above 0, was " + spacingMm);
+        }
+        List<Path> lines = new ArrayList<>();
+        if (isEmpty()) {
+            return lines;
+        }
+        double turn = Math.toRadians(turnDegrees);
+        double reach = Math.hypot(box().widthMm(), box().heightMm()) / 2 + spacingMm;
+        Point middle = box().middle();
+        // Counted from the origin, so that neighbouring hatches of one turn run on.
+        double offset = middle.yMm() * Math.cos(turn) - middle.xMm() * Math.sin(turn);
+        long first = (long) Math.ceil((offset - reach) / spacingMm);
+        long last = (long) Math.floor((offset + reach) / spacingMm);
+        for (long i = first; i <= last; i++) {
+            double aside = i * spacingMm - offset;
+            Point foot = middle.moved(-aside * Math.sin(turn), aside * Math.cos(turn));
+            lines.addAll(clipped(foot, reach * Math.cos(turn), reach * Math.sin(turn)));
+        }
+        return List.copyOf(lines);
+    }
+
+    private List<Path> clipped(Point foot, double acrossMm, double alongMm) {
+        LineString line =
+                factory()
+                        .createLineString(
+                                new Coordinate[] {
+                                    new Coordinate(foot.xMm() - acrossMm, foot.yMm() - alongMm),
+                                    new Coordinate(foot.xMm() + acrossMm, foot.yMm() + alongMm)
+                                });
+        Geometry inside = OverlayNGRobust.overlay(line, area, OverlayNG.INTERSECTION);
+        List<Path> parts = new ArrayList<>();
+        for (int i = 0; i < inside.getNumGeometries(); i++) {
+            Coordinate[] ends = inside.getGeometryN(i).getCoordinates();
+            if (ends.length > 1) {
+                Coordinate end = ends[ends.length - 1];
+                parts.add(Path.line(new Point(ends[0].x, ends[0].y), new Point(end.x, end.y)));
+            }
+        }
+        return parts;
+    }
+}
