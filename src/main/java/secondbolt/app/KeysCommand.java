@@ -1,0 +1,73 @@
+package secondbolt.app;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import secondbolt.file.Key;
+import secondbolt.project.ProjectSection;
+
+/** Prints the reference of the project file. */
+@Command(
+        name = "keys",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Prints the keys of the project file: what each is for and how it is written.",
+            ""
+        })
+final class KeysCommand implements Callable<Integer> {
+    private final Workplace workplace;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "SECTION",
+            description = "one section alone, such as cloth (default: all)")
+    private String section;
+
+    @Spec private CommandSpec spec;
+
+    KeysCommand(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    @Override
+    public Integer call() {
+        List<Key<?>> all = ProjectSection.ROOT.keys();
+        if (section == null) {
+            all.forEach(key -> print(key, 0));
+            return Secondbolt.DONE;
+        }
+        Optional<Key<?>> one = all.stream().filter(k -> k.name().equals(section)).findFirst();
+        if (one.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "no section `"
+                            + section
+                            + "`; there are "
+                            + String.join(", ", all.stream().map(Key::name).toList()));
+        }
+        print(one.get(), 0);
+        return Secondbolt.DONE;
+    }
+
+    private void print(Key<?> key, int depth) {
+        String indent = "    ".repeat(depth);
+        String need =
+                switch (key.need()) {
+                    case REQUIRED -> " (must be written)";
+                    case OPTIONAL -> "";
+                    case LATER -> " (known, not worked out yet)";
+                };
+        workplace.out().println(indent + key.name() + need);
+        workplace.out().println(indent + "  " + key.meaning());
+        if (key.need() != Key.Need.LATER) {
+            workplace.out().println(indent + "  written as: " + key.form().words());
+            workplace.out().println(indent + "  example: " + key.name() + ": " + key.example());
+        }
+        key.form().keys().forEach(inside -> print(inside, depth + 1));
+    }
+}

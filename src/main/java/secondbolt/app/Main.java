@@ -1,0 +1,20 @@
+package secondbolt.app;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/** Where the program starts. */
+public final class Main {
+    private Main() {}
+
+    /** Runs a command and exits with its code: 0 done, 1 mistakes found or refused, 2 usage. */
+    public static void main(String[] args) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int code = new Secondbolt(Path.of(""), out, err).run(args);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+}

@@ -1,0 +1,117 @@
+package secondbolt.app;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import secondbolt.file.source.Mistakes;
+import secondbolt.notebook.Changes;
+import secondbolt.notebook.Desk;
+import secondbolt.notebook.Notebook;
+import secondbolt.notebook.site.SiteFile;
+import secondbolt.notebook.site.SiteWriter;
+import secondbolt.project.ProjectSection;
+import secondbolt.project.Workings;
+
+/** Makes or remakes the notebook. */
+@Command(
+        name = "notebook",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Makes the notebook: a page and the sheets of each project, and an index.",
+            "Only files that changed are written, and it is told which printed sheets are stale.",
+            "If any project has a mistake, all mistakes are told and nothing is written.",
+            ""
+        })
+final class NotebookCommand implements Callable<Integer> {
+    private final Workplace workplace;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "PROJECTS",
+            defaultValue = "projects",
+            description = "a folder of project folders, or one project (default: projects)")
+    private Path projects;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            defaultValue = "site",
+            description = "where the notebook goes (default: site)")
+    private Path out;
+
+    @Option(names = "--quiet", description = "tells mistakes only")
+    private boolean quiet;
+
+    NotebookCommand(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    @Override
+    public Integer call() {
+        Mistakes mistakes = new Mistakes();
+        Progress progress = new Progress(workplace.err(), quiet);
+        List<Path> files = workplace.projectFiles(projects, mistakes);
+        List<Workings> all = new ArrayList<>();
+        for (Path file : files) {
+            progress.step("working out " + Workplace.name(file), all.size() + 1, files.size());
+            workplace.work(file, mistakes).ifPresent(all::add);
+        }
+        Desk desk = workplace.desk(mistakes);
+        if (!mistakes.isEmpty()) {
+            return workplace.refuse(mistakes);
+        }
+        write(all, desk);
+        return Secondbolt.DONE;
+    }
+
+    private void write(List<Workings> all, Desk desk) {
+        Path folder = workplace.folder().resolve(out);
+        List<SiteFile> site =
+                Notebook.of(Secondbolt.Version.NUMBER, all, desk, ProjectSection.ROOT);
+        List<String> told = new ArrayList<>();
+        for (Workings workings : all) {
+            changes(workings, site, folder).forEach(line -> told.add("  " + line));
+        }
+        SiteWriter.Written written = SiteWriter.write(folder, site);
+        if (!quiet) {
+            tell(all, written, told);
+        }
+    }
+
+    private static List<String> changes(Workings workings, List<SiteFile> site, Path folder) {
+        String path = workings.folder() + "/" + Notebook.WORKINGS;
+        Optional<String> now =
+                site.stream().filter(f -> f.path().equals(path)).map(SiteFile::text).findFirst();
+        List<String> lines = new ArrayList<>();
+        now.ifPresent(
+                text ->
+                        Changes.between(SiteWriter.textIn(folder, path), text)
+                                .forEach(line -> lines.add(workings.folder() + ": " + line)));
+        return lines;
+    }
+
+    private void tell(List<Workings> all, SiteWriter.Written written, List<String> changes) {
+        int projectCount = all.size();
+        workplace
+                .out()
+                .println(
+                        Workplace.name(out)
+                                + ": "
+                                + projectCount
+                                + (projectCount == 1 ? " project, " : " projects, ")
+                                + written.written().size()
+                                + " files written, "
+                                + written.unchanged()
+                                + " unchanged"
+                                + (written.deleted().isEmpty()
+                                        ? ""
+                                        : ", " + written.deleted().size() + " deleted"));
+        changes.forEach(workplace.out()::println);
+        all.forEach(workings -> FindingLines.of(workings).forEach(workplace.out()::println));
+    }
+}

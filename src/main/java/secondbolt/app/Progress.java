@@ -1,0 +1,23 @@
+package secondbolt.app;
+
+import java.io.PrintWriter;
+
+/** Says what is at work, once work takes longer than a second. */
+final class Progress {
+    private static final long PATIENCE_NANOS = 1_000_000_000L;
+
+    private final PrintWriter to;
+    private final boolean quiet;
+    private final long began = System.nanoTime();
+
+    Progress(PrintWriter to, boolean quiet) {
+        this.to = to;
+        this.quiet = quiet;
+    }
+
+    void step(String what, int number, int of) {
+        if (!quiet && System.nanoTime() - began > PATIENCE_NANOS) {
+            to.println(what + " (" + number + " of " + of + ") …");
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package secondbolt.app;
+
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+
+/** The commands, with the folder and the streams they work on. */
+@Command(
+        name = "secondbolt",
+        versionProvider = Secondbolt.Version.class,
+        mixinStandardHelpOptions = true,
+        description = {
+            "Makes a project notebook, with sheets true to scale, from the project files of a",
+            "maker who turns worn household textiles into garments.",
+            ""
+        },
+        footer = {
+            "",
+            "Without a command it makes the notebook of `projects` into `site`.",
+            "Exit codes: 0 done, 1 mistakes found or work refused, 2 the command was not understood."
+        })
+public final class Secondbolt implements Runnable {
+    /** Done. */
+    static final int DONE = 0;
+
+    /** Mistakes were found, or the machine refused. */
+    static final int REFUSED = 1;
+
+    /** The command was not understood. */
+    static final int USAGE = 2;
+
+    private final Workplace workplace;
+
+    /**
+     * A program at work in a folder.
+     *
+     * @param folder the working folder; paths are read from it
+     * @param out for what was asked for
+     * @param err for mistakes and progress
+     */
+    public Secondbolt(Path folder, PrintWriter out, PrintWriter err) {
+        this.workplace = new Workplace(folder, out, err);
+    }
+
+    /** Runs a command and returns its exit code; nothing is thrown. */
+    public int run(String... args) {
+        CommandLine line = new CommandLine(this);
+        line.addSubcommand(new NotebookCommand(workplace));
+        line.addSubcommand(new SheetCommand(workplace));
+        line.addSubcommand(new CheckCommand(workplace));
+        line.addSubcommand(new KeysCommand(workplace));
+        line.setOut(workplace.out());
+        line.setErr(workplace.err());
+        line.setExecutionExceptionHandler((fault, command, parsed) -> tell(fault));
+        return line.execute(withDefault(args));
+    }
+
+    /** Options alone are options of the default command. */
+    private static String[] withDefault(String... args) {
+        List<String> own = List.of("-h", "--help", "-V", "--version");
+        boolean isDefault = args.length == 0 || (args[0].startsWith("-") && !own.contains(args[0]));
+        if (!isDefault) {
+            return args;
+        }
+        List<String> all = new ArrayList<>(List.of("notebook"));
+        all.addAll(List.of(args));
+        return all.toArray(String[]::new);
+    }
+
+    private int tell(Exception fault) {
+        if (fault instanceof UncheckedIOException refused) {
+            workplace.err().println("secondbolt: " + refused.getMessage());
+            workplace.err().println("Nothing of the last good notebook was lost.");
+        } else {
+            workplace
+                    .err()
+                    .println("secondbolt: a fault of the program, not of your file: " + fault);
+            workplace.err().println("Nothing was written. Please report it with the project file.");
+        }
+        return REFUSED;
+    }
+
+    /** Never called: without a command the notebook is made. */
+    @Override
+    public void run() {
+        throw new IllegalStateException("a command is always given");
+    }
+
+    /** The version of the program. */
+    static final class Version implements IVersionProvider {
+        /** As in the jar's pages. */
+        static final String NUMBER = "0.1.0";
+
+        @Override
+        public String[] getVersion() {
+            return new String[] {"secondbolt " + NUMBER};
+        }
+    }
+}

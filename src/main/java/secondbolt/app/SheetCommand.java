@@ -1,0 +1,153 @@
+package secondbolt.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import secondbolt.draw.paper.Paper;
+import secondbolt.file.source.Mistakes;
+import secondbolt.notebook.Desk;
+import secondbolt.notebook.PaperChoice;
+import secondbolt.notebook.PrintedSheet;
+import secondbolt.project.Workings;
+
+/** Makes one sheet. */
+@Command(
+        name = "sheet",
+        mixinStandardHelpOptions = true,
+        description = {"Makes one sheet of a project as a PDF, true to scale.", ""})
+final class SheetCommand implements Callable<Integer> {
+    private final Workplace workplace;
+
+    @Parameters(index = "0", paramLabel = "PROJECT", description = "a project's folder or file")
+    private Path project;
+
+    @Parameters(index = "1", paramLabel = "SHEET", description = "the sheet's name")
+    private String name;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            description =
+                    "a4, a3, letter, legal, tabloid or a4+letter (default: local.yaml's, else the"
+                            + " project's)")
+    private String paper;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "where it goes (default: the sheet's name with .pdf)")
+    private Path out;
+
+    @Option(names = "--quiet", description = "tells mistakes only")
+    private boolean quiet;
+
+    @Spec private CommandSpec spec;
+
+    SheetCommand(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Paper> asked = Optional.ofNullable(paper).map(this::paper);
+        Mistakes mistakes = new Mistakes();
+        List<Path> files = workplace.projectFiles(project, mistakes);
+        List<Workings> found = new ArrayList<>();
+        files.forEach(file -> workplace.work(file, mistakes).ifPresent(found::add));
+        Desk own = workplace.desk(mistakes);
+        if (!mistakes.isEmpty()) {
+            return workplace.refuse(mistakes);
+        }
+        if (found.size() != 1) {
+            throw usage("`" + Workplace.name(project) + "` holds several projects; name one");
+        }
+        Desk desk = new Desk(asked.or(own::paper), own.correction());
+        write(found.get(0), sheet(found.get(0), desk));
+        return Secondbolt.DONE;
+    }
+
+    private Paper paper(String asked) {
+        return Paper.named(asked)
+                .orElseThrow(
+                        () ->
+                                usage(
+                                        "no paper `"
+                                                + asked
+                                                + "`; there are "
+                                                + String.join(", ", Paper.names())));
+    }
+
+    private PrintedSheet sheet(Workings workings, Desk desk) {
+        Paper chosen = PaperChoice.of(desk, workings.heading()).paper();
+        List<PrintedSheet> sheets =
+                workings.worksheets().stream()
+                        .flatMap(
+                                w ->
+                                        PrintedSheet.of(
+                                                workings.heading(), w, chosen, desk.correction())
+                                                .stream())
+                        .toList();
+        return sheets.stream()
+                .filter(s -> s.sheet().name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> usage("no sheet `" + name + "`; " + there(sheets)));
+    }
+
+    private static String there(List<PrintedSheet> sheets) {
+        return sheets.isEmpty()
+                ? "the project has none"
+                : "there are "
+                        + sheets.stream()
+                                .map(s -> s.sheet().name())
+                                .collect(Collectors.joining(", "));
+    }
+
+    private ParameterException usage(String words) {
+        return new ParameterException(spec.commandLine(), words);
+    }
+
+    private void write(Workings workings, PrintedSheet sheet) {
+        Path asked = out == null ? Path.of(sheet.file()) : out;
+        Path target = workplace.folder().resolve(asked).toAbsolutePath();
+        Path part = target.resolveSibling(target.getFileName() + ".part~");
+        try {
+            Files.write(part, sheet.pdf(workings.heading()));
+            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            deleteQuietly(part);
+            throw new UncheckedIOException(Workplace.name(asked) + " cannot be written", e);
+        }
+        if (!quiet) {
+            workplace
+                    .out()
+                    .println(
+                            Workplace.name(asked)
+                                    + ": "
+                                    + sheet.pages().size()
+                                    + " pages, code "
+                                    + sheet.code());
+        }
+    }
+
+    private static void deleteQuietly(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            // What kept it from being written is told; that it stays behind harms nothing.
+            return;
+        }
+    }
+}

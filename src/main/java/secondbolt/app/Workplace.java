@@ -1,0 +1,101 @@
+package secondbolt.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import secondbolt.file.source.Mistake;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.Place;
+import secondbolt.notebook.Desk;
+import secondbolt.project.ProjectReader;
+import secondbolt.project.Workings;
+
+/**
+ * The working folder and the streams, with what every command does: finding projects, reading the
+ * desk, telling mistakes.
+ *
+ * @param folder paths are read from here
+ * @param out for what was asked for
+ * @param err for mistakes and progress
+ */
+record Workplace(Path folder, PrintWriter out, PrintWriter err) {
+    private static final String DESK_FILE = "local.yaml";
+
+    /** The project files of a folder that holds one, or of folders that each hold one, by name. */
+    List<Path> projectFiles(Path path, Mistakes mistakes) {
+        Path at = folder.resolve(path);
+        if (Files.isRegularFile(at)) {
+            return List.of(path);
+        }
+        if (Files.isRegularFile(at.resolve(ProjectReader.FILE))) {
+            return List.of(path.resolve(ProjectReader.FILE));
+        }
+        List<Path> found = new ArrayList<>();
+        for (String name : folderNames(at)) {
+            if (Files.isRegularFile(at.resolve(name).resolve(ProjectReader.FILE))) {
+                found.add(path.resolve(name).resolve(ProjectReader.FILE));
+            }
+        }
+        if (found.isEmpty()) {
+            String right =
+                    "a folder with a " + ProjectReader.FILE + ", or a folder of such folders";
+            mistakes.add(
+                    new Mistake(
+                            Place.beginningOf(name(path)),
+                            Files.exists(at) ? "no project file" : "no such file or folder",
+                            right,
+                            ""));
+        }
+        return found;
+    }
+
+    private static List<String> folderNames(Path at) {
+        if (!Files.isDirectory(at)) {
+            return List.of();
+        }
+        try (Stream<Path> children = Files.list(at)) {
+            return children.map(child -> child.getFileName().toString()).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(at + " cannot be listed", e);
+        }
+    }
+
+    /** Reads and works out a project; nothing if it has mistakes. */
+    Optional<Workings> work(Path file, Mistakes mistakes) {
+        return ProjectReader.read(folder.resolve(file), name(file), mistakes)
+                .map(project -> Workings.of(folderName(file), project));
+    }
+
+    private String folderName(Path file) {
+        Path absolute = folder.resolve(file).toAbsolutePath().normalize();
+        Path parent = absolute.getParent().getFileName();
+        return parent == null ? "project" : parent.toString();
+    }
+
+    /** What lies on the maker's desk: {@code local.yaml} of the working folder, if there is one. */
+    Desk desk(Mistakes mistakes) {
+        Path file = folder.resolve(DESK_FILE);
+        return Files.exists(file)
+                ? DeskSection.read(file, DESK_FILE, mistakes).orElse(Desk.UNKNOWN)
+                : Desk.UNKNOWN;
+    }
+
+    /** Tells all mistakes, and how many there are. */
+    int refuse(Mistakes mistakes) {
+        mistakes.inOrder().forEach(err::println);
+        int count = mistakes.count();
+        err.println(count == 1 ? "1 mistake" : count + " mistakes");
+        return Secondbolt.REFUSED;
+    }
+
+    /** A path as messages name it, the same on every machine. */
+    static String name(Path path) {
+        return path.toString().replace('\\', '/');
+    }
+}

@@ -1,0 +1,18 @@
+package secondbolt.project;
+
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.closure.Closure;
+import secondbolt.cloth.Cloth;
+
+/**
+ * A project, as the maker wrote it: nothing in it is computed.
+ *
+ * @param heading what it says of itself
+ * @param cloths by her names for them, in her order
+ * @param closures by her names for them, in her order
+ */
+public record Project(
+        Heading heading,
+        Optional<Map<String, Cloth>> cloths,
+        Optional<Map<String, Closure>> closures) {}

@@ -1,0 +1,42 @@
+package secondbolt.project;
+
+import java.util.ArrayList;
+import java.util.List;
+import secondbolt.closure.ClosureWorksheet;
+import secondbolt.cloth.ClothWorksheet;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Worksheet;
+
+/**
+ * A project worked out.
+ *
+ * @param folder the name of its folder, which names its pages
+ * @param heading what it says of itself
+ * @param worksheets in the order of working
+ */
+public record Workings(String folder, Heading heading, List<Worksheet> worksheets) {
+    /** Copies the worksheets. */
+    public Workings {
+        worksheets = List.copyOf(worksheets);
+    }
+
+    /**
+     * Works a project out: the hand-written list of topics, in the order of working.
+     *
+     * @param folder the name of its folder
+     */
+    public static Workings of(String folder, Project project) {
+        Tape tape = project.heading().units();
+        List<Worksheet> worksheets = new ArrayList<>();
+        project.cloths().ifPresent(cloths -> worksheets.add(ClothWorksheet.of(cloths, tape)));
+        project.closures()
+                .ifPresent(closures -> worksheets.add(ClosureWorksheet.of(closures, tape)));
+        return new Workings(folder, project.heading(), worksheets);
+    }
+
+    /** Everything found, in the order of the worksheets. */
+    public List<Finding> findings() {
+        return worksheets.stream().flatMap(sheet -> sheet.findings().stream()).toList();
+    }
+}
