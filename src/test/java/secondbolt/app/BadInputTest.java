@@ -72,32 +72,31 @@ class BadInputTest {
     @Test
     void tellsTwelveMistakesInOneGo() {
         String text =
-                String.join(
-                        "\n",
-                        "titel: Apron",
-                        "units: cm",
-                        "paper: a5",
-                        "cloth:",
-                        "  sheet:",
-                        "    size: [160, 4 km]",
-                        "    weight: 140",
-                        "    trim: {left: 1, right: -1}",
-                        "    flaws:",
-                        "      - {what: stain, at: [40], round: 6}",
-                        "      - {what: worn, at: [80, 150], sise: [30, 40]}",
-                        "    clear: none",
-                        "closures:",
-                        "  back:",
-                        "    length: 40",
-                        "    extension: 2",
-                        "    buttons: 0",
-                        "    button: {across: 15 mm, thick: 3,5 mm}",
-                        "    first: 2",
-                        "    last: 8",
-                        "    holes: sideways",
-                        "    laps: right over left",
-                        "hems: {}",
-                        "");
+                """
+                titel: Apron
+                units: cm
+                paper: a5
+                cloth:
+                  sheet:
+                    size: [160, 4 km]
+                    weight: 140
+                    trim: {left: 1, right: -1}
+                    flaws:
+                      - {what: stain, at: [40], round: 6}
+                      - {what: worn, at: [80, 150], sise: [30, 40]}
+                    clear: none
+                closures:
+                  back:
+                    length: 40
+                    extension: 2
+                    buttons: 0
+                    button: {across: 15 mm, thick: 3,5 mm}
+                    first: 2
+                    last: 8
+                    holes: sideways
+                    laps: right over left
+                hems: {}
+                """;
         Desktop desktop = new Desktop(folder).with("projects/apron/project.yaml", text);
         assertEquals(Secondbolt.REFUSED, desktop.run("check", "projects"));
         List<String> places =

@@ -12,30 +12,29 @@ import java.nio.file.Path;
 final class Desktop {
     /** A small sound project. */
     static final String APRON =
-            String.join(
-                    "\n",
-                    "title: Apron",
-                    "units: cm",
-                    "cloth:",
-                    "  sheet:",
-                    "    size: [160, 250]",
-                    "    weight: 140 g/m2",
-                    "    trim: {left: 1, right: 1, top: 4, bottom: 2}",
-                    "    flaws:",
-                    "      - {what: stain, at: [40, 60], round: 6}",
-                    "      - {what: worn, at: [80, 150], size: [30, 40]}",
-                    "    clear: 1",
-                    "closures:",
-                    "  back:",
-                    "    length: 40",
-                    "    extension: 2",
-                    "    buttons: 3",
-                    "    button: {across: 15 mm, thick: 3 mm}",
-                    "    first: 2",
-                    "    last: 8",
-                    "    holes: level",
-                    "    laps: right over left",
-                    "");
+            """
+                title: Apron
+                units: cm
+                cloth:
+                  sheet:
+                    size: [160, 250]
+                    weight: 140 g/m2
+                    trim: {left: 1, right: 1, top: 4, bottom: 2}
+                    flaws:
+                      - {what: stain, at: [40, 60], round: 6}
+                      - {what: worn, at: [80, 150], size: [30, 40]}
+                    clear: 1
+                closures:
+                  back:
+                    length: 40
+                    extension: 2
+                    buttons: 3
+                    button: {across: 15 mm, thick: 3 mm}
+                    first: 2
+                    last: 8
+                    holes: level
+                    laps: right over left
+                """;
 
     private final Path folder;
     private String out = "";
