@@ -35,7 +35,9 @@ public final class ClothCalculation {
         AcrossAlong<Share> unchanged = new AcrossAlong<>(Share.WHOLE, Share.WHOLE);
         Optional<ClothYield> measured = extent.map(e -> worked(cloth, e, unchanged));
         Optional<ClothYield> finished =
-                extent.flatMap(e -> both(left).map(share -> worked(cloth, e, share)));
+                both(left).equals(Optional.of(unchanged))
+                        ? measured
+                        : extent.flatMap(e -> both(left).map(share -> worked(cloth, e, share)));
         return new ClothResult(
                 name, cloth, left, measured, finished, heaviness(cloth, measured, both(left)));
     }
@@ -52,16 +54,18 @@ public final class ClothCalculation {
     private static ClothYield worked(Cloth cloth, Extent extent, AcrossAlong<Share> left) {
         Placing placing = Placing.of(cloth, extent, left);
         Region whole = placing.finished(extent.trimmed(cloth.edging().trim()));
-        Region keptClear = Region.EMPTY;
-        Region unsound = Region.EMPTY;
+        List<Region> all = new ArrayList<>();
+        List<Region> unsound = new ArrayList<>();
         for (Flaw flaw : cloth.condition().flaws()) {
             Region grown = placing.finished(flaw.patch(), cloth.condition().clearOrZero());
-            keptClear = keptClear.with(grown);
+            all.add(grown);
             if (flaw.kind() != Flaw.Kind.HIDDEN_USE) {
-                unsound = unsound.with(grown);
+                unsound.add(grown);
             }
         }
+        Region keptClear = Region.union(all);
         Region sound = whole.minus(keptClear);
+        boolean noneHidden = unsound.size() == all.size();
         AcrossAlong<Length> size = extent.trimmedSize(cloth.edging().trim());
         return new ClothYield(
                 new AcrossAlong<>(
@@ -69,7 +73,7 @@ public final class ClothCalculation {
                 whole,
                 keptClear.intersection(whole),
                 sound,
-                whole.minus(unsound),
+                noneHidden ? sound : whole.minus(Region.union(unsound)),
                 ClearRectangles.greedy(sound, MOST_RECTANGLES, LEAST_SIDE_MM),
                 lengths(sound));
     }

@@ -26,7 +26,7 @@ public final class ClearRectangles {
 
     /** The largest by area; none in an empty region. */
     public static Optional<Box> largest(Region region) {
-        return new Search(FreeStrips.of(region), 0, Aim.AREA).best();
+        return Search.best(FreeStrips.of(region), 0, Aim.AREA);
     }
 
     /**
@@ -37,14 +37,14 @@ public final class ClearRectangles {
      */
     public static List<Box> greedy(Region region, int most, double leastSideMm) {
         List<Box> taken = new ArrayList<>();
-        Region rest = region;
+        FreeStrips rest = FreeStrips.of(region);
         while (taken.size() < most) {
-            Optional<Box> next = new Search(FreeStrips.of(rest), leastSideMm, Aim.AREA).best();
+            Optional<Box> next = Search.best(rest, leastSideMm, Aim.AREA);
             if (next.isEmpty()) {
                 break;
             }
             taken.add(next.get());
-            rest = rest.minus(Region.of(next.get()));
+            rest = rest.without(next.get());
         }
         return List.copyOf(taken);
     }
@@ -56,9 +56,7 @@ public final class ClearRectangles {
      */
     public static List<Optional<Box>> longestRuns(Region region, List<Double> widthsMm) {
         FreeStrips strips = FreeStrips.of(region);
-        return widthsMm.stream()
-                .map(width -> new Search(strips, width, Aim.LENGTH).best())
-                .toList();
+        return widthsMm.stream().map(width -> Search.best(strips, width, Aim.LENGTH)).toList();
     }
 
     private enum Aim {
@@ -73,39 +71,94 @@ public final class ClearRectangles {
         private final FreeStrips strips;
         private final double leastMm;
         private final Aim aim;
+        private final double[] widest;
+        private final int[] wideUntil;
         private double most;
         private Optional<Box> best = Optional.empty();
         private double[] free = new double[0];
         private double[] spare = new double[0];
         private int count;
 
-        Search(FreeStrips strips, double leastMm, Aim aim) {
+        private Search(FreeStrips strips, double leastMm, Aim aim) {
             this.strips = strips;
             this.leastMm = leastMm;
             this.aim = aim;
+            this.widest = strips.widest();
+            this.wideUntil = wideUntil(widest, leastMm);
         }
 
-        Optional<Box> best() {
+        /** For each strip, the last one below it down to which all are wide enough. */
+        private static int[] wideUntil(double[] widest, double leastMm) {
+            int[] until = new int[widest.length];
+            for (int i = widest.length - 1; i >= 0; i--) {
+                boolean wide = widest[i] >= leastMm - FreeStrips.SAME_MM;
+                boolean goesOn = i + 1 < widest.length && until[i + 1] > i;
+                until[i] = !wide ? i - 1 : goesOn ? until[i + 1] : i;
+            }
+            return until;
+        }
+
+        /** A quick search of coarser strips first says what is worth looking at. */
+        static Optional<Box> best(FreeStrips strips, double leastMm, Aim aim) {
+            Search search = new Search(strips, leastMm, aim);
+            int together = (int) Math.sqrt(strips.count()) / 2;
+            if (together > 1) {
+                Search quick = new Search(strips.coarser(together), leastMm, aim);
+                quick.search();
+                // A little less, so that the first of several equally large ones is found again.
+                search.most = quick.most - 3 * search.slack();
+            }
+            search.search();
+            return search.best;
+        }
+
+        private void search() {
             for (int from = 0; from < strips.count(); from++) {
                 if (!strips.opensUpwards(from)) {
-                    searchFrom(from);
+                    int last = lastWorth(from);
+                    if (last >= from) {
+                        searchFrom(from, last);
+                    }
                 }
             }
-            return best;
         }
 
-        private void searchFrom(int from) {
+        /**
+         * The last strip down to which a rectangle from here may still beat the best: none is wider
+         * than the widest span of any strip it crosses.
+         */
+        private int lastWorth(int from) {
+            if (aim == Aim.LENGTH) {
+                int last = wideUntil[from];
+                return last >= from && strips.bottom(last) - strips.top(from) > most + slack()
+                        ? last
+                        : -1;
+            }
+            double width = Double.POSITIVE_INFINITY;
+            int last = -1;
+            for (int to = from; to < widest.length; to++) {
+                width = Math.min(width, widest[to]);
+                if (width < leastMm - FreeStrips.SAME_MM || width <= FreeStrips.SAME_MM) {
+                    return last;
+                }
+                if (worth(width, strips.bottom(to) - strips.top(from)) > most + slack()) {
+                    last = to;
+                }
+            }
+            return last;
+        }
+
+        private void searchFrom(int from, int last) {
             double top = strips.top(from);
             double[] first = strips.spans(from);
             free = first.clone();
-            spare = new double[first.length + 2];
             count = first.length;
-            for (int to = from; to < strips.count(); to++) {
+            for (int to = from; to <= last; to++) {
                 if (to > from) {
                     intersect(strips.spans(to));
                 }
-                double widest = dropNarrow();
-                if (count == 0 || worth(widest, strips.end() - top) <= most + slack()) {
+                double width = dropNarrow();
+                if (count == 0 || worth(width, strips.bottom(last) - top) <= most + slack()) {
                     return;
                 }
                 double height = strips.bottom(to) - top;
@@ -126,44 +179,28 @@ public final class ClearRectangles {
         /** Drops the spans that are too narrow, and answers how wide the widest is. */
         private double dropNarrow() {
             int kept = 0;
-            double widest = 0;
+            double greatest = 0;
             for (int i = 0; i < count; i += 2) {
                 double width = free[i + 1] - free[i];
                 if (width >= leastMm - FreeStrips.SAME_MM && width > FreeStrips.SAME_MM) {
                     free[kept] = free[i];
                     free[kept + 1] = free[i + 1];
                     kept += 2;
-                    widest = Math.max(widest, width);
+                    greatest = Math.max(greatest, width);
                 }
             }
             count = kept;
-            return widest;
+            return greatest;
         }
 
         private void intersect(double[] other) {
-            int kept = 0;
-            int i = 0;
-            int j = 0;
             if (spare.length < count + other.length) {
                 spare = new double[count + other.length];
             }
-            while (i < count && j < other.length) {
-                double left = Math.max(free[i], other[j]);
-                double right = Math.min(free[i + 1], other[j + 1]);
-                if (right > left) {
-                    spare[kept++] = left;
-                    spare[kept++] = right;
-                }
-                if (free[i + 1] < other[j + 1]) {
-                    i += 2;
-                } else {
-                    j += 2;
-                }
-            }
+            count = FreeStrips.intersect(free, count, other, spare);
             double[] old = free;
             free = spare;
             spare = old;
-            count = kept;
         }
 
         private void take(double top, double height) {

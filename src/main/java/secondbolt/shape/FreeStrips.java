@@ -3,6 +3,7 @@ package secondbolt.shape;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
@@ -141,6 +142,107 @@ final class FreeStrips {
         return Arrays.copyOf(spans, count);
     }
 
+    /** The same with a box taken out. */
+    FreeStrips without(Box box) {
+        TreeSet<Double> all = new TreeSet<>();
+        for (double cut : cuts) {
+            all.add(cut);
+        }
+        addCut(all, box.topMm());
+        addCut(all, box.bottomMm());
+        double[] newCuts = all.stream().mapToDouble(Double::doubleValue).toArray();
+        double[][] newSpans = new double[newCuts.length - 1][];
+        int old = 0;
+        for (int i = 0; i < newSpans.length; i++) {
+            while (cuts[old + 1] <= newCuts[i]) {
+                old++;
+            }
+            boolean beside =
+                    newCuts[i + 1] <= box.topMm() + 2 * SAME_MM
+                            || newCuts[i] >= box.bottomMm() - 2 * SAME_MM;
+            newSpans[i] = beside ? spans[old] : cutOut(spans[old], box);
+        }
+        return new FreeStrips(newCuts, newSpans);
+    }
+
+    /** A cut that is there already, but for the last bits of a double, is not made again. */
+    private static void addCut(NavigableSet<Double> cuts, double at) {
+        boolean there = !cuts.subSet(at - 2 * SAME_MM, true, at + 2 * SAME_MM, true).isEmpty();
+        if (!there && at > cuts.first() && at < cuts.last()) {
+            cuts.add(at);
+        }
+    }
+
+    private static double[] cutOut(double[] spans, Box box) {
+        double[] left = new double[spans.length + 2];
+        int count = 0;
+        for (int i = 0; i < spans.length; i += 2) {
+            double end = Math.min(spans[i + 1], box.leftMm());
+            if (end - spans[i] > SAME_MM) {
+                left[count++] = spans[i];
+                left[count++] = end;
+            }
+            double start = Math.max(spans[i], box.rightMm());
+            if (spans[i + 1] - start > SAME_MM) {
+                left[count++] = start;
+                left[count++] = spans[i + 1];
+            }
+        }
+        return Arrays.copyOf(left, count);
+    }
+
+    /** Fewer, higher strips, each free where all it stands for are. */
+    FreeStrips coarser(int together) {
+        int groups = (count() + together - 1) / together;
+        double[] newCuts = new double[groups + 1];
+        double[][] newSpans = new double[groups][];
+        for (int group = 0; group < groups; group++) {
+            int from = group * together;
+            int to = Math.min(from + together, count());
+            newCuts[group] = cuts[from];
+            newCuts[group + 1] = cuts[to];
+            newSpans[group] = spans[from];
+            for (int i = from + 1; i < to; i++) {
+                double[] common = new double[newSpans[group].length + spans[i].length];
+                int count = intersect(newSpans[group], newSpans[group].length, spans[i], common);
+                newSpans[group] = Arrays.copyOf(common, count);
+            }
+        }
+        return new FreeStrips(newCuts, newSpans);
+    }
+
+    /** What two lists of spans have in common: writes it to the third, answers how many ends. */
+    static int intersect(double[] one, int count, double[] other, double[] common) {
+        int kept = 0;
+        int i = 0;
+        int j = 0;
+        while (i < count && j < other.length) {
+            double left = Math.max(one[i], other[j]);
+            double right = Math.min(one[i + 1], other[j + 1]);
+            if (right > left) {
+                common[kept++] = left;
+                common[kept++] = right;
+            }
+            if (one[i + 1] < other[j + 1]) {
+                i += 2;
+            } else {
+                j += 2;
+            }
+        }
+        return kept;
+    }
+
+    /** How wide the widest free span of each strip is. */
+    double[] widest() {
+        double[] widest = new double[count()];
+        for (int i = 0; i < widest.length; i++) {
+            for (int k = 0; k < spans[i].length; k += 2) {
+                widest[i] = Math.max(widest[i], spans[i][k + 1] - spans[i][k]);
+            }
+        }
+        return widest;
+    }
+
     int count() {
         return spans.length;
     }
@@ -151,10 +253,6 @@ final class FreeStrips {
 
     double bottom(int strip) {
         return cuts[strip + 1];
-    }
-
-    double end() {
-        return cuts[cuts.length - 1];
     }
 
     /** The free spans of a strip; not to be written to. */

@@ -1,6 +1,7 @@
 package secondbolt.shape;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -68,6 +69,13 @@ public final class Region {
         }
         ring.add(ring.get(0).copy());
         return factory().createPolygon(ring.toArray(new Coordinate[0]));
+    }
+
+    /** What belongs to any of these. */
+    public static Region union(Collection<Region> regions) {
+        List<Geometry> areas = new ArrayList<>();
+        regions.forEach(region -> areas.addAll(polygons(region.area)));
+        return areas.isEmpty() ? EMPTY : areas(OverlayNGRobust.union(areas));
     }
 
     /** What belongs to either. */
