@@ -2,11 +2,13 @@ package secondbolt.notebook;
 
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import secondbolt.draw.Decimals;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.paper.Paper;
@@ -133,26 +135,44 @@ public record ProjectPage(
                 assumed);
     }
 
+    /** What holds of several cloths or closures alike is told once, with all their names. */
     private static List<FoundView> gravestFirst(List<Worksheet> worksheets) {
-        List<Finding> findings = new ArrayList<>();
-        Map<Finding, Worksheet> home = new LinkedHashMap<>();
-        for (Worksheet worksheet : worksheets) {
-            for (Finding finding : worksheet.findings()) {
-                if (home.putIfAbsent(finding, worksheet) == null) {
-                    findings.add(finding);
-                }
+        List<FoundView> views = new ArrayList<>();
+        for (Finding.Level level : gravestFirst()) {
+            for (Worksheet worksheet : worksheets) {
+                Map<Finding, Set<String>> about = new LinkedHashMap<>();
+                worksheet.findings().stream()
+                        .filter(finding -> finding.level() == level)
+                        .forEach(
+                                finding ->
+                                        about.computeIfAbsent(
+                                                        nameless(finding),
+                                                        same -> new LinkedHashSet<>())
+                                                .add(finding.about()));
+                about.forEach(
+                        (finding, names) ->
+                                views.add(view(worksheet, finding, String.join(", ", names))));
             }
         }
-        findings.sort(Comparator.comparing(Finding::level).reversed());
-        return findings.stream().map(finding -> view(home.get(finding), finding)).toList();
+        return views;
     }
 
-    private static FoundView view(Worksheet worksheet, Finding finding) {
+    private static List<Finding.Level> gravestFirst() {
+        List<Finding.Level> levels = new ArrayList<>(List.of(Finding.Level.values()));
+        Collections.reverse(levels);
+        return levels;
+    }
+
+    private static Finding nameless(Finding finding) {
+        return new Finding("", finding.level(), finding.text(), finding.remedy());
+    }
+
+    private static FoundView view(Worksheet worksheet, Finding finding, String about) {
         return new FoundView(
                 worksheet.name(),
                 worksheet.title(),
                 finding.level().name().toLowerCase(Locale.ROOT),
-                finding.about(),
+                about,
                 finding.text(),
                 finding.remedy());
     }
