@@ -1,5 +1,6 @@
 package secondbolt.file;
 
+import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -64,6 +65,41 @@ public final class Forms {
                 Schemas.textOrNumber(),
                 (text, reading) ->
                         inRange(Length.parse(text, reading.tape()), range::holds, text, words));
+    }
+
+    /** A plain number in a range, such as the fullness of gathers. */
+    public static Form<BigDecimal> number(String least, String most) {
+        Map<String, Object> schema = Schemas.ofType("number");
+        String words = "a number from " + least + " to " + most;
+        return new TextForm<>(
+                words,
+                schema,
+                (text, reading) -> {
+                    boolean plain = text.matches("\\d{1,6}([.,]\\d{1,6})?");
+                    BigDecimal number =
+                            plain ? new BigDecimal(text.replace(',', '.')) : BigDecimal.ZERO;
+                    return plain
+                                    && number.compareTo(new BigDecimal(least)) >= 0
+                                    && number.compareTo(new BigDecimal(most)) <= 0
+                            ? new Parsed.Value<>(number)
+                            : refuse("`" + text + "`", words);
+                });
+    }
+
+    /** The same form, its value with the place it stands at. */
+    public static <T> Form<Placed<T>> placed(Form<T> form) {
+        return new PlacedForm<>(form);
+    }
+
+    /** Text that must mean something. */
+    public static <T> Form<T> parsed(String words, Function<String, Optional<T>> parse) {
+        return new TextForm<>(
+                words,
+                Schemas.ofType("string"),
+                (text, reading) ->
+                        parse.apply(text)
+                                .<Parsed<T>>map(Parsed.Value::new)
+                                .orElseGet(() -> refuse("`" + text + "`", words)));
     }
 
     /** A cloth weight from 10 to 2000 g/m²: from gauze to a rug. */

@@ -1,0 +1,60 @@
+package secondbolt.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Edges added up, as written: {@code 2 front.neckline + 2 back.neckline}. An edge name means the
+ * edge as drawn, once.
+ *
+ * @param terms in order
+ */
+public record EdgeSum(List<Term> terms) {
+    private static final Pattern TERM = Pattern.compile("(?:(\\d{1,2})\\s+)?([^.]+)\\.([^.]+)");
+
+    /**
+     * One edge, so many times.
+     *
+     * @param count how many times, 1 or more
+     * @param piece the piece's name
+     * @param edge the edge's name
+     */
+    public record Term(int count, String piece, String edge) {
+        /** As written. */
+        @Override
+        public String toString() {
+            return (count == 1 ? "" : count + " ") + piece + "." + edge;
+        }
+    }
+
+    /** Copies the terms. */
+    public EdgeSum {
+        terms = List.copyOf(terms);
+    }
+
+    /** Reads a sum; nothing if it is not one. */
+    static Optional<EdgeSum> parse(String text) {
+        List<Term> terms = new ArrayList<>();
+        for (String part : text.split("\\+", -1)) {
+            Matcher term = TERM.matcher(part.strip());
+            if (!term.matches()) {
+                return Optional.empty();
+            }
+            int count = term.group(1) == null ? 1 : Integer.parseInt(term.group(1));
+            if (count == 0) {
+                return Optional.empty();
+            }
+            terms.add(new Term(count, term.group(2).strip(), term.group(3).strip()));
+        }
+        return Optional.of(new EdgeSum(terms));
+    }
+
+    /** As written. */
+    @Override
+    public String toString() {
+        return String.join(" + ", terms.stream().map(Term::toString).toList());
+    }
+}

@@ -1,0 +1,182 @@
+package secondbolt.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import secondbolt.file.Placed;
+import secondbolt.file.source.Place;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/** Finds what keeps a pattern from being altered or its seams from being checked. */
+public final class FitCheck {
+    private final Pattern pattern;
+    private final Tape tape;
+    private final List<Trouble> troubles = new ArrayList<>();
+
+    private FitCheck(Pattern pattern, Tape tape) {
+        this.pattern = pattern;
+        this.tape = tape;
+    }
+
+    /**
+     * A mistake.
+     *
+     * @param place where it stands
+     * @param found what stands there
+     * @param right what would be right
+     */
+    public record Trouble(Place place, String found, String right) {}
+
+    /** All mistakes; none if the pattern can be worked out. */
+    public static List<Trouble> of(Pattern pattern, List<Alteration> alterations, Tape tape) {
+        FitCheck check = new FitCheck(pattern, tape);
+        pattern.seams().forEach(seam -> seam.sides().forEach(check::edgesAreThere));
+        pattern.openings().forEach(opening -> check.edgesAreThere(opening.edges()));
+        alterations.forEach(check::applies);
+        if (check.troubles.isEmpty()) {
+            check.foldsHaveRoom(alterations);
+        }
+        return List.copyOf(check.troubles);
+    }
+
+    private void edgesAreThere(Placed<EdgeSum> sum) {
+        for (EdgeSum.Term term : sum.value().terms()) {
+            if (pattern.find(term.piece()).isEmpty()) {
+                tell(
+                        sum.place(),
+                        "`" + term + "`, which names no piece of the pattern",
+                        "one of its pieces: " + list(names()));
+            } else if (!pattern.find(term.piece()).get().hasEdge(term.edge())) {
+                Set<String> edges =
+                        pattern.find(term.piece()).get().shape().edgeLengths().keySet();
+                tell(
+                        sum.place(),
+                        "`" + term + "`, which is no edge of " + term.piece(),
+                        "one of its edges: " + list(edges));
+            }
+        }
+    }
+
+    private Set<String> names() {
+        Set<String> names = new TreeSet<>();
+        pattern.pieces().forEach(piece -> names.add(piece.name()));
+        return names;
+    }
+
+    private void applies(Alteration alteration) {
+        alteration.accept(
+                new Alteration.Visitor<Boolean>() {
+                    @Override
+                    public Boolean lengthen(Alteration.Lengthen lengthen) {
+                        lineIsThere(lengthen);
+                        return true;
+                    }
+
+                    @Override
+                    public Boolean widen(Alteration.Widen widen) {
+                        edgeIsThere(widen);
+                        return true;
+                    }
+                });
+    }
+
+    private void lineIsThere(Alteration.Lengthen lengthen) {
+        Set<String> lines = new TreeSet<>();
+        pattern.pieces().forEach(piece -> lines.addAll(piece.lines().keySet()));
+        if (!lines.contains(lengthen.line())) {
+            tell(
+                    lengthen.place(),
+                    "`" + lengthen.line() + "`, a line that no piece carries",
+                    lines.isEmpty()
+                            ? "a line first drawn on its pieces, as `lines: {"
+                                    + lengthen.line()
+                                    + ": 42}`"
+                            : "one of the lines that pieces carry: " + list(lines));
+        }
+        for (String name : lengthen.pieces().keySet()) {
+            boolean carries =
+                    pattern.find(name).filter(p -> p.lines().containsKey(lengthen.line())).isPresent();
+            if (!carries) {
+                tell(
+                        lengthen.place(),
+                        "`" + name + "`, which is no piece that carries " + lengthen.line(),
+                        "a piece with that line");
+            }
+        }
+    }
+
+    private void edgeIsThere(Alteration.Widen widen) {
+        for (String edge : widen.edges()) {
+            if (pattern.pieces().stream().noneMatch(piece -> piece.hasEdge(edge))) {
+                Set<String> edges = new TreeSet<>();
+                pattern.pieces().forEach(p -> edges.addAll(p.shape().edgeLengths().keySet()));
+                tell(
+                        widen.place(),
+                        "`" + edge + "`, an edge that no piece has",
+                        "one of the pieces' edges: " + list(edges));
+            }
+        }
+        if (widen.from().isPresent()
+                && widen.to().isPresent()
+                && !widen.to().get().isLongerThan(widen.from().get())) {
+            tell(widen.place(), "`to` that is not below `from`", "a larger `to`");
+        }
+    }
+
+    /** A fold must not swallow a corner, a notch, a mark, a dart or another line. */
+    private void foldsHaveRoom(List<Alteration> alterations) {
+        List<Alteration.Lengthen> lengthens = lengthens(alterations);
+        for (Piece piece : pattern.pieces()) {
+            LengthenField field = PieceAlteration.field(piece, lengthens);
+            for (LengthenField.Cut cut : field.cuts()) {
+                if (cut.byMm() != 0) {
+                    foldHasRoom(piece, field, cut, lengthens);
+                }
+            }
+        }
+    }
+
+    private static List<Alteration.Lengthen> lengthens(List<Alteration> alterations) {
+        return alterations.stream()
+                .filter(Alteration.Lengthen.class::isInstance)
+                .map(Alteration.Lengthen.class::cast)
+                .toList();
+    }
+
+    private void foldHasRoom(
+            Piece piece,
+            LengthenField field,
+            LengthenField.Cut cut,
+            List<Alteration.Lengthen> lengthens) {
+        Place place =
+                lengthens.stream()
+                        .filter(l -> l.line().equals(cut.name()))
+                        .map(Alteration.Lengthen::place)
+                        .reduce((first, second) -> second)
+                        .orElseThrow();
+        for (FoldObstacle obstacle : FoldObstacle.of(piece, field, cut)) {
+            Length by = Length.ofComputedMillimetres(Math.abs(cut.byMm()));
+            tell(
+                    place,
+                    (cut.byMm() < 0 ? "a fold of " : "a cut for ")
+                            + tape.print(by)
+                            + " at "
+                            + cut.name()
+                            + " of "
+                            + piece.name()
+                            + " that goes through "
+                            + obstacle.what(),
+                    "less, or the line where there is room");
+        }
+    }
+
+    private void tell(Place place, String found, String right) {
+        troubles.add(new Trouble(place, found, right));
+    }
+
+    private static String list(Set<String> names) {
+        return String.join(", ", names);
+    }
+}

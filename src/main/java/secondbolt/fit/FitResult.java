@@ -1,0 +1,54 @@
+package secondbolt.fit;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.measure.Length;
+
+/**
+ * A pattern altered and checked.
+ *
+ * @param pattern as written
+ * @param alterations as written, in order
+ * @param pieces after the alterations
+ * @param seams each checked before and after
+ * @param followers edges whose length an alteration changed
+ */
+public record FitResult(
+        Pattern pattern,
+        List<Alteration> alterations,
+        List<Piece> pieces,
+        List<SeamCheck> seams,
+        List<Follower> followers) {
+    /** Copies the lists. */
+    public FitResult {
+        alterations = List.copyOf(alterations);
+        pieces = List.copyOf(pieces);
+        seams = List.copyOf(seams);
+        followers = List.copyOf(followers);
+    }
+
+    /**
+     * Something an alteration changed further down.
+     *
+     * @param alteration in words
+     * @param what what changed
+     * @param before its length before this alteration
+     * @param after its length after it
+     */
+    public record Follower(String alteration, String what, Length before, Length after) {}
+
+    /** The altered piece of this name, if there is one. */
+    public Optional<Piece> find(String name) {
+        return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
+    }
+
+    /** How long an edge is as drawn, once, before the alterations. */
+    public Optional<Length> edgeBefore(String piece, String edge) {
+        return new Lengths(pattern.pieces()).edge(piece, edge);
+    }
+
+    /** How long an edge is as drawn, once, after them. */
+    public Optional<Length> edgeAfter(String piece, String edge) {
+        return new Lengths(pieces).edge(piece, edge);
+    }
+}

@@ -1,0 +1,14 @@
+package secondbolt.fit;
+
+import secondbolt.file.Placed;
+import secondbolt.measure.Length;
+
+/**
+ * An opening that a part of the body must pass.
+ *
+ * @param what the opening's name
+ * @param edges what bounds it
+ * @param slit the length of a slit that opens it further
+ * @param over the measurement that must pass: head, hip, foot …
+ */
+public record Opening(String what, Placed<EdgeSum> edges, Length slit, String over) {}

@@ -1,0 +1,62 @@
+package secondbolt.fit;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.measure.Length;
+
+/**
+ * A paper pattern, as the maker wrote it.
+ *
+ * @param rights whose it is
+ * @param allowance the seam allowance, if told
+ * @param pieces in her order
+ * @param seams what is joined to what
+ * @param openings what must let the body through
+ */
+public record Pattern(
+        Rights rights,
+        Optional<Allowance> allowance,
+        List<Piece> pieces,
+        List<Seam> seams,
+        List<Opening> openings) {
+    /** Copies the lists. */
+    public Pattern {
+        pieces = List.copyOf(pieces);
+        seams = List.copyOf(seams);
+        openings = List.copyOf(openings);
+    }
+
+    /** Whose pattern it is. */
+    public enum Rights {
+        /** Drafted or traced by herself. */
+        MINE("mine"),
+        /** Bought: its outlines are not for others. */
+        BOUGHT("bought"),
+        /** Not known. */
+        UNKNOWN("unknown");
+
+        private final String word;
+
+        Rights(String word) {
+            this.word = word;
+        }
+
+        /** As written. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /**
+     * The pattern's seam allowance.
+     *
+     * @param of how wide
+     * @param isIncluded whether the outlines as written include it
+     */
+    public record Allowance(Length of, boolean isIncluded) {}
+
+    /** The piece of this name, if there is one. */
+    public Optional<Piece> find(String name) {
+        return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
+    }
+}

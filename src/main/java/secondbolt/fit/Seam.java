@@ -1,0 +1,26 @@
+package secondbolt.fit;
+
+import java.math.BigDecimal;
+import java.util.List;
+import secondbolt.file.Placed;
+import secondbolt.measure.Length;
+
+/**
+ * A join: two sums of edges that are sewn together.
+ *
+ * @param first the first, which may be meant to be longer
+ * @param second the second
+ * @param ease by how much the first is meant to be longer
+ * @param gather how many times the second the first is meant to be; 1 if it is not gathered
+ */
+public record Seam(Placed<EdgeSum> first, Placed<EdgeSum> second, Length ease, BigDecimal gather) {
+    /** Both sides. */
+    public List<Placed<EdgeSum>> sides() {
+        return List.of(first, second);
+    }
+
+    /** As a page names it. */
+    public String words() {
+        return first.value() + " to " + second.value();
+    }
+}

@@ -1,0 +1,69 @@
+package secondbolt.fit;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * What every cut edge of a name takes of a change of width.
+ *
+ * <p>Source: Central Washington University costume text, chapter 17: divide the amount by the number
+ * of seams available and add at the outside edges; derived: so each cut edge takes the amount over
+ * twice the seams.
+ *
+ * @param edges the edges' names
+ * @param by in all round the body; negative narrows
+ * @param cutEdges how many edges of that name are cut
+ * @param from nothing above this, along the piece from its top
+ * @param to all from this on
+ */
+record WidenShare(
+        List<String> edges, Length by, int cutEdges, Optional<Length> from, Optional<Length> to) {
+    static WidenShare of(Alteration.Widen widen, List<Piece> pieces) {
+        int edges = 0;
+        for (Piece piece : pieces) {
+            long named = widen.edges().stream().filter(piece::hasEdge).count();
+            edges += (int) named * piece.timesRoundTheBody();
+        }
+        return new WidenShare(widen.edges(), widen.by(), edges, widen.from(), widen.to());
+    }
+
+    /** What each edge takes, exactly. */
+    Length each() {
+        return cutEdges == 0 ? Length.ZERO : by.dividedBy(cutEdges);
+    }
+
+    /** How much of the share an edge takes so far along the piece, from 0 to 1. */
+    double ramp(double alongMm) {
+        double fromMm = from.map(Length::millimetres).orElse(Double.NEGATIVE_INFINITY);
+        double toMm = to.map(Length::millimetres).orElse(fromMm);
+        if (alongMm <= fromMm) {
+            return 0;
+        }
+        return alongMm >= toMm ? 1 : (alongMm - fromMm) / (toMm - fromMm);
+    }
+
+    /**
+     * How the share is marked with a tape that does not show it: so many edges at one mark, the
+     * others at the next, so that the total is right.
+     *
+     * @param lower the smaller mark
+     * @param atLower how many edges take it
+     * @param upper the next mark
+     * @param atUpper how many edges take it
+     */
+    record ByTheTape(Length lower, int atLower, Length upper, int atUpper) {}
+
+    /** The share by the tape's marks; nothing if it stands on one. */
+    Optional<ByTheTape> byTheTape(Tape tape) {
+        Length step = tape.mark();
+        Length lower = each().roundedDownTo(step);
+        if (cutEdges == 0 || lower.equals(each())) {
+            return Optional.empty();
+        }
+        Length rest = by.roundedTo(step).minus(lower.times(cutEdges));
+        int atUpper = (int) Math.round(rest.millimetres() / step.millimetres());
+        return Optional.of(new ByTheTape(lower, cutEdges - atUpper, lower.plus(step), atUpper));
+    }
+}
