@@ -203,6 +203,16 @@ public final class Forms {
         return choice(words);
     }
 
+    /** {@code true} or {@code false}, or {@code yes} or {@code no}. */
+    public static Form<Boolean> trueOrFalse() {
+        Map<String, Boolean> words = new LinkedHashMap<>();
+        words.put("true", true);
+        words.put("false", false);
+        words.put("yes", true);
+        words.put("no", false);
+        return choice(words);
+    }
+
     /** A value, or {@code unknown}. */
     public static <T> Form<Answer<T>> orUnknown(Form<T> form) {
         return EitherForm.of(map(form, Answer::known), word("unknown", Answer.<T>unknown()));

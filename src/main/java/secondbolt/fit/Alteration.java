@@ -41,11 +41,7 @@ public sealed interface Alteration {
      * @param place where it stands
      */
     record Lengthen(
-            String line,
-            Length by,
-            Map<String, Length> pieces,
-            Optional<String> found,
-            Place place)
+            String line, Length by, Map<String, Length> pieces, Optional<String> found, Place place)
             implements Alteration {
         /** Copies the map in order. */
         public Lengthen {

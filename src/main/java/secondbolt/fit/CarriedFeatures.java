@@ -13,8 +13,7 @@ import secondbolt.shape.Point;
  * @param after the altered shape
  * @param move where a point inside goes
  */
-record CarriedFeatures(
-        PieceShape.Drawn before, PieceShape.Drawn after, UnaryOperator<Point> move) {
+record CarriedFeatures(PieceShape.Drawn before, PieceShape.Drawn after, UnaryOperator<Point> move) {
     Piece.Features carry(Piece.Features features) {
         return new Piece.Features(
                 features.notches().stream().map(this::notch).toList(),
@@ -33,8 +32,7 @@ record CarriedFeatures(
                 NotchPlace.isFromEnd(before, notch)
                         ? after.find(notch.edge()).orElseThrow().lengthMm() - carried
                         : carried;
-        return new Piece.Notch(
-                notch.edge(), Length.ofComputedMillimetres(written), notch.from());
+        return new Piece.Notch(notch.edge(), Length.ofComputedMillimetres(written), notch.from());
     }
 
     private List<Piece.Dart> darts(List<Piece.Dart> darts) {

@@ -21,8 +21,7 @@ public final class FitCalculation {
                 pattern.seams().stream()
                         .map(seam -> SeamCheck.of(seam, before, after, tape))
                         .toList();
-        return new FitResult(
-                pattern, alterations, altered, seams, followers(pattern, alterations));
+        return new FitResult(pattern, alterations, altered, seams, followers(pattern, alterations));
     }
 
     /** All pieces after these alterations. */

@@ -49,8 +49,7 @@ public final class FitCheck {
                         "`" + term + "`, which names no piece of the pattern",
                         "one of its pieces: " + list(names()));
             } else if (!pattern.find(term.piece()).get().hasEdge(term.edge())) {
-                Set<String> edges =
-                        pattern.find(term.piece()).get().shape().edgeLengths().keySet();
+                Set<String> edges = pattern.find(term.piece()).get().shape().edgeLengths().keySet();
                 tell(
                         sum.place(),
                         "`" + term + "`, which is no edge of " + term.piece(),
@@ -97,7 +96,9 @@ public final class FitCheck {
         }
         for (String name : lengthen.pieces().keySet()) {
             boolean carries =
-                    pattern.find(name).filter(p -> p.lines().containsKey(lengthen.line())).isPresent();
+                    pattern.find(name)
+                            .filter(p -> p.lines().containsKey(lengthen.line()))
+                            .isPresent();
             if (!carries) {
                 tell(
                         lengthen.place(),

@@ -55,8 +55,7 @@ record FoldObstacle(String what) {
     }
 
     /** A dart is in the way with its mouth as well as with its point. */
-    private static boolean reaches(
-            PieceShape.Drawn drawn, Piece.Dart dart, LengthenField.Cut cut) {
+    private static boolean reaches(PieceShape.Drawn drawn, Piece.Dart dart, LengthenField.Cut cut) {
         EdgeLine edge = drawn.find(dart.edge()).orElseThrow();
         double halfMm = dart.takes().millimetres() / 2;
         double atMm = dart.at().millimetres();

@@ -8,9 +8,9 @@ import secondbolt.shape.Point;
  * its lines.
  *
  * <p>Lengthening cuts the paper at the line and spreads it by the whole amount; shortening folds it
- * there, half the amount to either side, so that the line comes to lie in the middle of both. Source:
- * Central Washington University costume text, chapter 17: fold depth is half the amount, the gap the
- * whole of it. Derived: the folded strip lies evenly about the line.
+ * there, half the amount to either side, so that the line comes to lie in the middle of both.
+ * Source: Central Washington University costume text, chapter 17: fold depth is half the amount,
+ * the gap the whole of it. Derived: the folded strip lies evenly about the line.
  *
  * @param cuts the lines, from the top down
  */
@@ -59,7 +59,10 @@ record LengthenField(List<Cut> cuts) {
     double shiftMm(double yMm) {
         double shift = 0;
         for (Cut cut : cuts) {
-            shift += yMm > cut.foldBottomMm() - (cut.byMm() < 0 ? ON_THE_LINE_MM : -ON_THE_LINE_MM) ? cut.byMm() : 0;
+            shift +=
+                    yMm > cut.foldBottomMm() - (cut.byMm() < 0 ? ON_THE_LINE_MM : -ON_THE_LINE_MM)
+                            ? cut.byMm()
+                            : 0;
         }
         return shift;
     }

@@ -18,7 +18,9 @@ final class NotchPlace {
                 : atMm;
     }
 
-    /** Whether it is measured from the edge's end, because that is where the named edge meets it. */
+    /**
+     * Whether it is measured from the edge's end, because that is where the named edge meets it.
+     */
     static boolean isFromEnd(PieceShape.Drawn shape, Piece.Notch notch) {
         Point end = shape.find(notch.edge()).map(EdgeLine::end).orElseThrow();
         return notch.from()

@@ -170,6 +170,11 @@ public record Piece(
         return taken;
     }
 
+    /** The same piece under a name. */
+    Piece named(String newName) {
+        return new Piece(newName, cuts, fold, grain, seen, lines, shape, allowances, features);
+    }
+
     /** The same piece with another shape and other marks. */
     public Piece with(PieceShape newShape, Map<String, Length> newLines, Features newFeatures) {
         return new Piece(

@@ -20,8 +20,7 @@ final class PieceAlteration {
      *
      * @param shares for each change of width, how much every edge of its name takes
      */
-    static Piece apply(
-            Piece piece, List<Alteration.Lengthen> lengthens, List<WidenShare> shares) {
+    static Piece apply(Piece piece, List<Alteration.Lengthen> lengthens, List<WidenShare> shares) {
         Piece longer =
                 piece.shape()
                         .accept(
@@ -52,7 +51,10 @@ final class PieceAlteration {
                         (name, at) -> {
                             Length by = Length.ZERO;
                             for (Alteration.Lengthen lengthen : lengthens) {
-                                by = lengthen.line().equals(name) ? by.plus(lengthen.on(piece)) : by;
+                                by =
+                                        lengthen.line().equals(name)
+                                                ? by.plus(lengthen.on(piece))
+                                                : by;
                             }
                             cuts.add(
                                     new LengthenField.Cut(
@@ -88,8 +90,7 @@ final class PieceAlteration {
         return piece.with(moved, lines, features);
     }
 
-    private static PieceShape.Drawn moved(
-            PieceShape.Drawn drawn, UnaryOperator<EdgeLine> move) {
+    private static PieceShape.Drawn moved(PieceShape.Drawn drawn, UnaryOperator<EdgeLine> move) {
         return new PieceShape.Drawn(
                 drawn.edges().stream()
                         .map(edge -> new NamedEdge(edge.name(), move.apply(edge.line())))

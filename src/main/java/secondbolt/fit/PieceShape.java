@@ -46,7 +46,10 @@ public sealed interface PieceShape {
 
         /** The edge of this name, if it has one. */
         public Optional<EdgeLine> find(String name) {
-            return edges.stream().filter(e -> e.name().equals(name)).map(NamedEdge::line).findFirst();
+            return edges.stream()
+                    .filter(e -> e.name().equals(name))
+                    .map(NamedEdge::line)
+                    .findFirst();
         }
     }
 

@@ -6,9 +6,9 @@ import secondbolt.measure.Tape;
 /**
  * Whether the two sides of a join meet.
  *
- * <p>Tolerance: 1 mm, or a sixteenth of an inch on an inch tape; common practice, no source, and far
- * below the quarter inch that a made-to-measure shirt maker accepts on widths. A gathered side may
- * be off by a twentieth, which the gathers take up; common practice, no source.
+ * <p>Tolerance: 1 mm, or a sixteenth of an inch on an inch tape; common practice, no source, and
+ * far below the quarter inch that a made-to-measure shirt maker accepts on widths. A gathered side
+ * may be off by a twentieth, which the gathers take up; common practice, no source.
  *
  * @param seam as declared
  * @param before the lengths of both sides before the alterations, darts and pleats taken out

@@ -27,8 +27,7 @@ final class TapedAlteration {
                     edge.getKey(),
                     runsAlong(taped, edge.getValue()) ? edge.getValue().plus(by) : edge.getValue());
         }
-        PieceShape longer =
-                new PieceShape.Taped(taped.across(), taped.along().plus(by), edges);
+        PieceShape longer = new PieceShape.Taped(taped.across(), taped.along().plus(by), edges);
         return piece.with(longer, piece.lines(), piece.features());
     }
 

@@ -8,9 +8,9 @@ import secondbolt.measure.Tape;
 /**
  * What every cut edge of a name takes of a change of width.
  *
- * <p>Source: Central Washington University costume text, chapter 17: divide the amount by the number
- * of seams available and add at the outside edges; derived: so each cut edge takes the amount over
- * twice the seams.
+ * <p>Source: Central Washington University costume text, chapter 17: divide the amount by the
+ * number of seams available and add at the outside edges; derived: so each cut edge takes the
+ * amount over twice the seams.
  *
  * @param edges the edges' names
  * @param by in all round the body; negative narrows

@@ -83,7 +83,10 @@ final class WidenedOutline {
         for (int i = 1; i < stops.size(); i++) {
             EdgeLine part = edge.part(stops.get(i - 1), stops.get(i));
             EdgeLine moved = part.moved(p -> p.moved(outward * shiftMm(p), 0));
-            steps.addAll(isTaper(part) ? blended(edge, stops.get(i - 1), stops.get(i), moved) : moved.steps());
+            steps.addAll(
+                    isTaper(part)
+                            ? blended(edge, stops.get(i - 1), stops.get(i), moved)
+                            : moved.steps());
         }
         return new EdgeLine(start, steps);
     }
@@ -120,7 +123,9 @@ final class WidenedOutline {
         return ramp > 0 && ramp < 1;
     }
 
-    /** One curve over the taper that leaves and arrives in the directions of what lies beside it. */
+    /**
+     * One curve over the taper that leaves and arrives in the directions of what lies beside it.
+     */
     private static List<Path.Step> blended(
             EdgeLine edge, double fromMm, double toMm, EdgeLine moved) {
         double armMm = moved.start().distanceMm(moved.end()) * BLEND;

@@ -1,0 +1,214 @@
+package secondbolt.fit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+
+/** What a maker should know of her seams and alterations before she cuts. */
+final class FitFindings {
+    /** A quarter of an inch is what a made-to-measure shirt maker accepts; common practice. */
+    private static final Length EASED_IN = Length.ofInches(1, 4);
+
+    private final FitResult result;
+    private final Tape tape;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private FitFindings(FitResult result, Tape tape) {
+        this.result = result;
+        this.tape = tape;
+    }
+
+    static List<Finding> of(FitResult result, Tape tape) {
+        FitFindings all = new FitFindings(result, tape);
+        result.seams().forEach(all::seam);
+        all.unjoined();
+        all.shares();
+        all.points();
+        all.rights();
+        return List.copyOf(all.findings);
+    }
+
+    private void tell(String about, Level level, String text, String remedy) {
+        findings.add(new Finding(about, level, text, remedy));
+    }
+
+    private void seam(SeamCheck check) {
+        if (check.meets()) {
+            return;
+        }
+        String off = amounts(check);
+        if (check.isBroken()) {
+            LeftOut leftOut = LeftOut.of(check, result, tape);
+            tell(
+                    check.seam().words(),
+                    Level.STOP,
+                    "After the alterations this seam no longer meets: " + off + leftOut.text(),
+                    leftOut.remedy());
+        } else if (isCap(check) && check.after().difference().isPositive()) {
+            tell(
+                    check.seam().words(),
+                    Level.NOTE,
+                    "The cap is longer than its armhole, as is usual: " + off,
+                    "If it is meant, write it down: `ease: "
+                            + bare(check.after().difference())
+                            + "` on this join.");
+        } else if (check.after().difference().size().isLongerThan(EASED_IN) || isCap(check)) {
+            tell(
+                    check.seam().words(),
+                    Level.STOP,
+                    "This seam does not meet as drawn: " + off,
+                    "Measure both edges again; if the difference is meant, write `ease` or `gather`.");
+        } else {
+            tell(
+                    check.seam().words(),
+                    Level.WARNING,
+                    "This seam is off a little as drawn: " + off,
+                    "Measure both edges again, or ease the longer one in and write `ease`.");
+        }
+    }
+
+    /** A cap shorter than its armhole can never be sewn in; a longer one is eased. */
+    private static boolean isCap(SeamCheck check) {
+        return check.seam().first().value().terms().stream()
+                .anyMatch(t -> t.edge().contains("cap"));
+    }
+
+    private String amounts(SeamCheck check) {
+        Length difference = check.after().difference();
+        return check.seam().first().value()
+                + " is "
+                + tape.print(check.after().first())
+                + ", "
+                + (difference.isNegative() ? "too short by " : "too long by ")
+                + tape.printSmallBoth(difference.size().roundedUpTo(tape.mark()))
+                + " for "
+                + check.seam().second().value()
+                + " of "
+                + tape.print(check.after().second())
+                + ".";
+    }
+
+    private String bare(Length length) {
+        return tape.print(length).replaceAll("\\s*[a-z]+$", "");
+    }
+
+    /** Pieces that carry the same line, or have an edge of one name, but no declared join. */
+    private void unjoined() {
+        Set<String> joined = new LinkedHashSet<>();
+        for (Seam seam : result.pattern().seams()) {
+            seam.sides()
+                    .forEach(
+                            s ->
+                                    s.value()
+                                            .terms()
+                                            .forEach(t -> joined.add(t.piece() + "." + t.edge())));
+        }
+        for (Alteration alteration : result.alterations()) {
+            Set<String> loose = new LinkedHashSet<>();
+            result.followers().stream()
+                    .filter(f -> f.alteration().equals(alteration.words()))
+                    .map(FitResult.Follower::what)
+                    .filter(what -> !joined.contains(what) && !isAlone(what))
+                    .forEach(loose::add);
+            if (!loose.isEmpty()) {
+                tell(
+                        alteration.words(),
+                        Level.NOTE,
+                        "It changed edges that no declared seam checks: "
+                                + String.join(", ", loose)
+                                + ".",
+                        "Declare what they are sewn to under `seams`, or see for yourself that they still meet.");
+            }
+        }
+    }
+
+    /** A fold is sewn to nothing, and a hem is turned. */
+    private boolean isAlone(String what) {
+        return result.pieces().stream()
+                .anyMatch(
+                        piece ->
+                                piece.fold()
+                                                .map(fold -> what.equals(piece.name() + "." + fold))
+                                                .orElse(false)
+                                        || what.equals(piece.name() + ".hem"));
+    }
+
+    /** A share that no mark of the tape shows. */
+    private void shares() {
+        for (Alteration alteration : result.alterations()) {
+            Optional<WidenShare> share = widenShare(alteration);
+            share.flatMap(s -> s.byTheTape(tape))
+                    .ifPresent(
+                            marks ->
+                                    tell(
+                                            alteration.words(),
+                                            Level.NOTE,
+                                            "Shared over "
+                                                    + share.get().cutEdges()
+                                                    + " cut edges it is "
+                                                    + "no mark of the tape on each.",
+                                            "The printed pieces have it exactly. By tape take "
+                                                    + marks.atLower()
+                                                    + " edges at "
+                                                    + tape.printSmall(marks.lower())
+                                                    + " and "
+                                                    + marks.atUpper()
+                                                    + " at "
+                                                    + tape.printSmall(marks.upper())
+                                                    + ", spread evenly round the body."));
+        }
+    }
+
+    private Optional<WidenShare> widenShare(Alteration alteration) {
+        return alteration.accept(
+                new Alteration.Visitor<Optional<WidenShare>>() {
+                    @Override
+                    public Optional<WidenShare> lengthen(Alteration.Lengthen lengthen) {
+                        return Optional.empty();
+                    }
+
+                    @Override
+                    public Optional<WidenShare> widen(Alteration.Widen widen) {
+                        return Optional.of(WidenShare.of(widen, result.pattern().pieces()));
+                    }
+                });
+    }
+
+    private void points() {
+        for (Piece piece : result.pattern().pieces()) {
+            piece.shape()
+                    .asDrawn()
+                    .ifPresent(
+                            drawn ->
+                                    StrayPoint.in(drawn)
+                                            .forEach(
+                                                    stray ->
+                                                            tell(
+                                                                    piece.name(),
+                                                                    Level.CAUTION,
+                                                                    "Point "
+                                                                            + stray.number()
+                                                                            + " of "
+                                                                            + stray.edge()
+                                                                            + " leaves the line of its neighbours.",
+                                                                    "Look at the picture of the piece; if it is"
+                                                                            + " mistyped, correct it.")));
+        }
+    }
+
+    private void rights() {
+        if (result.pattern().rights() == Pattern.Rights.BOUGHT) {
+            tell(
+                    "pattern",
+                    Level.NOTE,
+                    "The pattern is bought: its outlines and full-size pieces are for you alone.",
+                    "Do not pass on the piece sheets or this page; the numbers of your alterations you may.");
+        }
+    }
+}
