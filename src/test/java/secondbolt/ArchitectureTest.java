@@ -40,7 +40,15 @@ class ArchitectureTest {
                     "org.locationtech", "shape");
 
     private static final Set<String> PURE =
-            Set.of("measure", "shape", "draw", "draw.paper", "worksheet", "cloth", "closure");
+            Set.of(
+                    "measure",
+                    "shape",
+                    "draw",
+                    "draw.paper",
+                    "worksheet",
+                    "cloth",
+                    "fit",
+                    "closure");
 
     private static Map<String, Set<String>> mayUse() {
         Map<String, Set<String>> rooms = new LinkedHashMap<>();
@@ -56,8 +64,9 @@ class ArchitectureTest {
         Set<String> underTopics =
                 Set.of("worksheet", "draw", "file", "file.source", "shape", "measure");
         rooms.put("cloth", underTopics);
-        rooms.put("closure", with(underTopics, "cloth"));
-        rooms.put("project", with(underTopics, "cloth", "closure", "draw.paper"));
+        rooms.put("fit", with(underTopics, "cloth"));
+        rooms.put("closure", with(underTopics, "cloth", "fit"));
+        rooms.put("project", with(underTopics, "cloth", "fit", "closure", "draw.paper"));
         rooms.put("notebook.site", Set.of("file"));
         rooms.put(
                 "notebook",

@@ -1,18 +1,30 @@
 package secondbolt.project;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.closure.Closure;
 import secondbolt.cloth.Cloth;
+import secondbolt.fit.Alteration;
+import secondbolt.fit.Pattern;
 
 /**
  * A project, as the maker wrote it: nothing in it is computed.
  *
  * @param heading what it says of itself
  * @param cloths by her names for them, in her order
+ * @param pattern its pieces and seams
+ * @param alterations in her order
  * @param closures by her names for them, in her order
  */
 public record Project(
         Heading heading,
         Optional<Map<String, Cloth>> cloths,
-        Optional<Map<String, Closure>> closures) {}
+        Optional<Pattern> pattern,
+        List<Alteration> alterations,
+        Optional<Map<String, Closure>> closures) {
+    /** Copies the alterations. */
+    public Project {
+        alterations = List.copyOf(alterations);
+    }
+}

@@ -10,6 +10,9 @@ import secondbolt.file.Form;
 import secondbolt.file.Forms;
 import secondbolt.file.Key;
 import secondbolt.file.MapForm;
+import secondbolt.fit.AlterationSection;
+import secondbolt.fit.FitCheck;
+import secondbolt.fit.PatternSection;
 import secondbolt.measure.Tape;
 
 /** The root of the project file: the hand-written list of its sections. */
@@ -48,12 +51,12 @@ public final class ProjectSection {
                             UNITS,
                             PAPER,
                             ClothSection.KEY,
+                            PatternSection.KEY,
+                            AlterationSection.KEY,
                             ClosureSection.KEY,
                             Key.later("wearer", "Age and measurements of who wears it."),
                             Key.later("designs", "What the cloth could become."),
                             Key.later("make", "The design the notebook works out."),
-                            Key.later("pattern", "Sizes, pieces, seams and openings."),
-                            Key.later("alterations", "What is lengthened, shortened, widened."),
                             Key.later("machine", "What the sewing machine can do."),
                             Key.later("hems", "Depth and turns of each hem."),
                             Key.later("lay", "How pieces are laid on the cloth."),
@@ -78,7 +81,28 @@ public final class ProjectSection {
                         fields.get(SUMMARY),
                         fields.require(UNITS),
                         fields.get(PAPER));
-        return Optional.of(
-                new Project(heading, fields.get(ClothSection.KEY), fields.get(ClosureSection.KEY)));
+        Project project =
+                new Project(
+                        heading,
+                        fields.get(ClothSection.KEY),
+                        fields.get(PatternSection.KEY),
+                        fields.get(AlterationSection.KEY).orElse(List.of()),
+                        fields.get(ClosureSection.KEY));
+        return fits(project, fields) ? Optional.of(project) : Optional.empty();
+    }
+
+    /** Checks what one section says of another. */
+    private static boolean fits(Project project, Fields fields) {
+        if (project.pattern().isEmpty() && !project.alterations().isEmpty()) {
+            fields.tell(
+                    AlterationSection.KEY, "alterations without a pattern", "`pattern` as well");
+            return false;
+        }
+        List<FitCheck.Trouble> troubles =
+                project.pattern()
+                        .map(p -> FitCheck.of(p, project.alterations(), project.heading().units()))
+                        .orElse(List.of());
+        troubles.forEach(t -> fields.tell(t.place(), t.found(), t.right()));
+        return troubles.isEmpty();
     }
 }

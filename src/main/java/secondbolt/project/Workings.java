@@ -2,8 +2,13 @@ package secondbolt.project;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import secondbolt.closure.ClosureWorksheet;
 import secondbolt.cloth.ClothWorksheet;
+import secondbolt.fit.FitCalculation;
+import secondbolt.fit.FitResult;
+import secondbolt.fit.FitWorksheet;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Worksheet;
@@ -30,6 +35,9 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
         Tape tape = project.heading().units();
         List<Worksheet> worksheets = new ArrayList<>();
         project.cloths().ifPresent(cloths -> worksheets.add(ClothWorksheet.of(cloths, tape)));
+        Optional<FitResult> fit =
+                project.pattern().map(p -> FitCalculation.work(p, project.alterations(), tape));
+        fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, Map.of(), tape)));
         project.closures()
                 .ifPresent(closures -> worksheets.add(ClosureWorksheet.of(closures, tape)));
         return new Workings(folder, project.heading(), worksheets);

@@ -83,6 +83,26 @@ public final class Figures {
         return this;
     }
 
+    /** Puts positions {@code [[across, along], …]} under {@code key_mm}. */
+    public Figures points(String key, List<Point> points) {
+        values.put(key + "_mm", points.stream().map(p -> List.of(p.xMm(), p.yMm())).toList());
+        return this;
+    }
+
+    /** Puts lengths by name under {@code key_mm}. */
+    public Figures lengths(String key, Map<String, Length> lengths) {
+        Map<String, Object> byName = new LinkedHashMap<>();
+        lengths.forEach((name, length) -> byName.put(name, length.millimetres()));
+        values.put(key + "_mm", byName);
+        return this;
+    }
+
+    /** Puts several lengths in order under {@code key_mm}. */
+    public Figures lengths(String key, List<Length> lengths) {
+        values.put(key + "_mm", lengths.stream().map(Length::millimetres).toList());
+        return this;
+    }
+
     /** Puts figures inside. */
     public Figures inside(String key, Figures value) {
         values.put(key, value.asMap());

@@ -1,0 +1,67 @@
+package secondbolt.fit;
+
+import java.util.List;
+
+/**
+ * What the fit page shows, as ready text.
+ *
+ * @param rights whose the pattern is
+ * @param alterations each with what it changed
+ * @param seams each with its lengths
+ * @param openings each with its size
+ */
+public record FitView(
+        String rights, List<Altered> alterations, List<Joined> seams, List<Opens> openings) {
+    /**
+     * A value on both tapes.
+     *
+     * @param own on the project's tape
+     * @param other on the other one
+     */
+    public record Both(String own, String other) {}
+
+    /**
+     * An alteration.
+     *
+     * @param words what it does
+     * @param found in which fitting; empty if not told
+     * @param changes what it changed
+     */
+    public record Altered(String words, String found, List<Change> changes) {}
+
+    /**
+     * A change.
+     *
+     * @param what changed
+     * @param before its length before
+     * @param after its length after
+     */
+    public record Change(String what, Both before, Both after) {}
+
+    /**
+     * A seam.
+     *
+     * @param first one side
+     * @param firstLength how long it is
+     * @param second the other side
+     * @param secondLength how long it is
+     * @param meant what is meant: ease or gathers; empty if nothing
+     * @param verdict whether it meets
+     */
+    public record Joined(
+            String first,
+            Both firstLength,
+            String second,
+            Both secondLength,
+            String meant,
+            String verdict) {}
+
+    /**
+     * An opening.
+     *
+     * @param what it is
+     * @param size how far it opens
+     * @param over what must pass
+     */
+    public record Opens(String what, Both size, String over) {}
+}

@@ -1,0 +1,203 @@
+package secondbolt.fit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.draw.Drawing;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Assumed;
+import secondbolt.worksheet.Figures;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Open;
+import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.Worksheet;
+
+/** The pattern, altered and checked. */
+public final class FitWorksheet implements Worksheet {
+    private final FitResult result;
+    private final OpeningCheck openings;
+    private final Tape tape;
+
+    private FitWorksheet(FitResult result, OpeningCheck openings, Tape tape) {
+        this.result = result;
+        this.openings = openings;
+        this.tape = tape;
+    }
+
+    /**
+     * The page of a pattern.
+     *
+     * @param body the wearer's measurements by name; none if they are not told
+     */
+    public static Worksheet of(FitResult result, Map<String, Length> body, Tape tape) {
+        return new FitWorksheet(result, new OpeningCheck(result, body, tape), tape);
+    }
+
+    @Override
+    public String name() {
+        return "fit";
+    }
+
+    @Override
+    public String title() {
+        return "Fit and seams";
+    }
+
+    @Override
+    public Object view() {
+        return new FitView(
+                result.pattern().rights().word(),
+                result.alterations().stream().map(this::view).toList(),
+                result.seams().stream().map(this::view).toList(),
+                result.pattern().openings().stream().map(this::view).toList());
+    }
+
+    private FitView.Altered view(Alteration alteration) {
+        List<FitView.Change> changes =
+                result.followers().stream()
+                        .filter(f -> f.alteration().equals(alteration.words()))
+                        .map(f -> new FitView.Change(f.what(), both(f.before()), both(f.after())))
+                        .toList();
+        return new FitView.Altered(words(alteration), alteration.found().orElse(""), changes);
+    }
+
+    private String words(Alteration alteration) {
+        return alteration.accept(
+                new Alteration.Visitor<String>() {
+                    @Override
+                    public String lengthen(Alteration.Lengthen lengthen) {
+                        return lengthen.words() + " by " + tape.print(lengthen.by().size());
+                    }
+
+                    @Override
+                    public String widen(Alteration.Widen widen) {
+                        return widen.words()
+                                + " by "
+                                + tape.print(widen.by().size())
+                                + " in all round the body";
+                    }
+                });
+    }
+
+    private FitView.Joined view(SeamCheck check) {
+        Seam seam = check.seam();
+        return new FitView.Joined(
+                seam.first().value().toString(),
+                both(check.after().first()),
+                seam.second().value().toString(),
+                both(check.after().second()),
+                meant(seam),
+                check.meets() ? "meets" : "does not meet");
+    }
+
+    private String meant(Seam seam) {
+        List<String> meant = new ArrayList<>();
+        if (seam.ease().isPositive()) {
+            meant.add("ease " + tape.print(seam.ease()));
+        }
+        if (seam.gather().doubleValue() != 1) {
+            meant.add("gathered " + seam.gather().toPlainString() + " to 1");
+        }
+        return String.join(", ", meant);
+    }
+
+    private FitView.Opens view(Opening opening) {
+        Length size =
+                new Lengths(result.pieces())
+                        .of(opening.edges().value())
+                        .plus(opening.slit().times(2));
+        return new FitView.Opens(opening.what(), both(size), opening.over());
+    }
+
+    private FitView.Both both(Length length) {
+        return new FitView.Both(tape.print(length), tape.other().print(length));
+    }
+
+    @Override
+    public Map<String, Drawing> pictures() {
+        return Map.of();
+    }
+
+    @Override
+    public List<Sheet> sheets() {
+        return List.of();
+    }
+
+    @Override
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>(FitFindings.of(result, tape));
+        findings.addAll(openings.findings());
+        return findings;
+    }
+
+    @Override
+    public List<Assumed> assumed() {
+        List<Assumed> assumed = new ArrayList<>();
+        for (Piece piece : result.pattern().pieces()) {
+            if (piece.shape().asDrawn().isEmpty() && !piece.lines().isEmpty()) {
+                assumed.add(
+                        new Assumed(
+                                piece.name() + ": which taped edges cross its lines",
+                                "those at least a third as long as the piece",
+                                "a box does not show it; common practice, no source"));
+            }
+        }
+        if (!result.pattern().seams().isEmpty()) {
+            assumed.add(
+                    new Assumed(
+                            "how closely a seam must meet",
+                            tape == Tape.INCH ? "a sixteenth of an inch" : "1 mm",
+                            "common practice, no source"));
+        }
+        return assumed;
+    }
+
+    @Override
+    public List<Open> open() {
+        return openings.open();
+    }
+
+    @Override
+    public Figures figures() {
+        Figures pieces = new Figures();
+        for (Piece piece : result.pieces()) {
+            pieces.inside(piece.name(), figures(piece));
+        }
+        return new Figures()
+                .inside("pieces", pieces)
+                .list("seams", result.seams().stream().map(FitWorksheet::figures).toList())
+                .list("followers", result.followers().stream().map(FitWorksheet::figures).toList());
+    }
+
+    private Figures figures(Piece piece) {
+        Figures figures = new Figures();
+        Optional<PieceShape.Drawn> drawn = piece.shape().asDrawn();
+        if (drawn.isPresent()) {
+            figures.points("outline", ShapeKeys.points(drawn.get()));
+        }
+        Map<String, Length> before = new LinkedHashMap<>();
+        result.pattern().find(piece.name()).ifPresent(p -> before.putAll(p.shape().edgeLengths()));
+        return figures.lengths("edges", piece.shape().edgeLengths())
+                .lengths("edges_before", before);
+    }
+
+    private static Figures figures(SeamCheck check) {
+        return new Figures()
+                .text("join", check.seam().words())
+                .lengths("lengths", List.of(check.after().first(), check.after().second()))
+                .length("difference", check.after().difference())
+                .length("allowed", check.allowed())
+                .claim("meets", check.meets());
+    }
+
+    private static Figures figures(FitResult.Follower follower) {
+        return new Figures()
+                .text("alteration", follower.alteration())
+                .text("what", follower.what())
+                .length("before", follower.before())
+                .length("after", follower.after());
+    }
+}
