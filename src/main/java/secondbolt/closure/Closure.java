@@ -1,13 +1,13 @@
 package secondbolt.closure;
 
 import java.util.Optional;
-import secondbolt.file.Answer;
+import secondbolt.file.source.Place;
 import secondbolt.measure.Length;
 
 /**
  * A buttoned closure, as the maker wrote it.
  *
- * @param length the placket from its finished top edge to its finished bottom edge
+ * @param placket where it lies, from its finished top edge to its finished bottom edge
  * @param extension from the centre line to the finished edge
  * @param buttons how many
  * @param button which
@@ -16,9 +16,10 @@ import secondbolt.measure.Length;
  * @param holes which way they run
  * @param laps which side lies over, and so has the holes
  * @param ease what the hole is made longer for thick cloth, if told
+ * @param places where it is written, for checks that look further
  */
 public record Closure(
-        Answer<Length> length,
+        Placket placket,
         Length extension,
         int buttons,
         Button button,
@@ -26,7 +27,17 @@ public record Closure(
         Optional<Length> last,
         Holes holes,
         Laps laps,
-        Optional<Length> ease) {
+        Optional<Length> ease,
+        Places places) {
+    /**
+     * Where a closure is written.
+     *
+     * @param buttons the count
+     * @param first the first button's distance
+     * @param last the last button's distance
+     */
+    public record Places(Place buttons, Place first, Place last) {}
+
     /** Which way buttonholes run. */
     public enum Holes {
         /** Along the centre line. */

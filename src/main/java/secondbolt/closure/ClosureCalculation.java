@@ -28,12 +28,8 @@ final class ClosureCalculation {
         return tape == Tape.INCH ? Length.ofInches(1, 8) : Length.ofMillimetres(3);
     }
 
-    /** The closure worked out; nothing while the placket's length is unknown. */
-    static Optional<ClosureResult> work(String name, Closure closure, Tape tape) {
-        return closure.length().toOptional().map(length -> work(name, closure, length, tape));
-    }
-
-    private static ClosureResult work(String name, Closure closure, Length length, Tape tape) {
+    /** The closure worked out on a placket of this length. */
+    static ClosureResult work(String name, Closure closure, Length length, Tape tape) {
         int spaces = closure.buttons() - 1;
         Length span =
                 closure.last()

@@ -12,17 +12,27 @@ import secondbolt.file.Key;
 import secondbolt.file.LengthRange;
 import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
+import secondbolt.file.Placed;
+import secondbolt.fit.EdgeSum;
+import secondbolt.fit.FitCheck;
 import secondbolt.measure.Length;
 
 /** The {@code closures} section of the project file: its keys, and how they are read. */
 public final class ClosureSection {
     private static final Key<Answer<Length>> LENGTH =
-            Key.required(
+            Key.optional(
                     "length",
                     Forms.orUnknown(Forms.length(LengthRange.of("1 cm", "3 m"))),
                     "The placket by tape, from its finished top edge to its finished bottom edge,"
-                            + " after all alterations.",
+                            + " after all alterations; or `on` instead.",
                     "65");
+    private static final Key<Placed<EdgeSum>> ON =
+            Key.optional(
+                    "on",
+                    EdgeSum.ROW,
+                    "The edge it lies on, or several one below the other, so that its length follows"
+                            + " the alterations.",
+                    "front.centre front");
     private static final Key<Length> EXTENSION =
             Key.required(
                     "extension",
@@ -78,6 +88,7 @@ public final class ClosureSection {
                     "a closure",
                     List.of(
                             LENGTH,
+                            ON,
                             EXTENSION,
                             KIND,
                             BUTTONS,
@@ -87,7 +98,6 @@ public final class ClosureSection {
                             HOLES,
                             LAPS,
                             EASE,
-                            Key.later("on", "The edge it lies on, so that it follows alterations."),
                             Key.later("largest gap", "The widest gap allowed between two buttons."),
                             Key.later("meet", "Places where a button must fall."),
                             Key.later("bulk", "Places where no hole can be stitched.")),
@@ -112,9 +122,18 @@ public final class ClosureSection {
     }
 
     private static Optional<Closure> closure(Fields fields) {
+        if (fields.get(LENGTH).isPresent() == fields.get(ON).isPresent()) {
+            fields.tell(
+                    fields.place(),
+                    fields.get(ON).isPresent()
+                            ? "both `length` and `on`"
+                            : "a closure without `length`",
+                    "one of `length: 65`, by tape, or `on: front.centre front`, an edge of the pattern");
+            return Optional.empty();
+        }
         Closure closure =
                 new Closure(
-                        fields.require(LENGTH),
+                        placket(fields),
                         fields.require(EXTENSION),
                         fields.require(BUTTONS),
                         fields.require(BUTTON),
@@ -122,9 +141,45 @@ public final class ClosureSection {
                         fields.get(LAST),
                         fields.require(HOLES),
                         fields.require(LAPS),
-                        fields.get(EASE));
-        return new ClosureCheck(closure, fields, KIND, BUTTONS, FIRST, LAST).holds()
-                ? Optional.of(closure)
-                : Optional.empty();
+                        fields.get(EASE),
+                        new Closure.Places(
+                                fields.place(BUTTONS), fields.place(FIRST), fields.place(LAST)));
+        if (!kindIsWorkedOut(fields) || !lastIsTold(closure, fields)) {
+            return Optional.empty();
+        }
+        List<FitCheck.Trouble> troubles =
+                closure.placket().edges().isPresent()
+                        ? List.of()
+                        : ClosureCheck.of(closure, closure.placket().length(Optional.empty()));
+        troubles.forEach(t -> fields.tell(t.place(), t.found(), t.right()));
+        return troubles.isEmpty() ? Optional.of(closure) : Optional.empty();
+    }
+
+    private static Placket placket(Fields fields) {
+        return fields.get(ON)
+                .<Placket>map(Placket.OnEdges::new)
+                .orElseGet(() -> new Placket.ByTape(fields.require(LENGTH)));
+    }
+
+    private static boolean kindIsWorkedOut(Fields fields) {
+        Optional<String> told = fields.get(KIND).filter(k -> !k.equals("buttons"));
+        told.ifPresent(
+                k ->
+                        fields.tell(
+                                KIND,
+                                "`" + k + "`, which this version does not work out yet",
+                                "`buttons`"));
+        return told.isEmpty();
+    }
+
+    private static boolean lastIsTold(Closure closure, Fields fields) {
+        if (closure.buttons() > 1 && closure.last().isEmpty()) {
+            fields.tell(
+                    fields.place(),
+                    "a closure of " + closure.buttons() + " buttons without `last`",
+                    "`last: 11`, from the bottom edge to the centre of the last button");
+            return false;
+        }
+        return true;
     }
 }

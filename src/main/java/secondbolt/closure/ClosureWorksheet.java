@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.draw.Drawing;
+import secondbolt.fit.FitResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
@@ -23,21 +24,32 @@ public final class ClosureWorksheet implements Worksheet {
     private final Tape tape;
     private final List<ClosureResult> results;
 
-    private ClosureWorksheet(Map<String, Closure> closures, Tape tape) {
+    private ClosureWorksheet(Map<String, Closure> closures, Optional<FitResult> fit, Tape tape) {
         this.closures = closures;
         this.tape = tape;
         this.results =
                 closures.entrySet().stream()
                         .flatMap(
                                 e ->
-                                        ClosureCalculation.work(e.getKey(), e.getValue(), tape)
-                                                .stream())
+                                        e.getValue().placket().length(fit).stream()
+                                                .map(
+                                                        length ->
+                                                                ClosureCalculation.work(
+                                                                        e.getKey(),
+                                                                        e.getValue(),
+                                                                        length,
+                                                                        tape)))
                         .toList();
     }
 
-    /** Works out the closures of a project that is measured with this tape. */
-    public static Worksheet of(Map<String, Closure> closures, Tape tape) {
-        return new ClosureWorksheet(new LinkedHashMap<>(closures), tape);
+    /**
+     * Works out the closures of a project.
+     *
+     * @param fit the altered pattern, if there is one; closures on its edges need it
+     * @param tape the project is measured with
+     */
+    public static Worksheet of(Map<String, Closure> closures, Optional<FitResult> fit, Tape tape) {
+        return new ClosureWorksheet(new LinkedHashMap<>(closures), fit, tape);
     }
 
     @Override
@@ -212,7 +224,7 @@ public final class ClosureWorksheet implements Worksheet {
     @Override
     public List<Open> open() {
         return closures.entrySet().stream()
-                .filter(e -> e.getValue().length().toOptional().isEmpty())
+                .filter(e -> results.stream().noneMatch(r -> r.name().equals(e.getKey())))
                 .map(
                         e ->
                                 new Open(

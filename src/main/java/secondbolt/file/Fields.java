@@ -31,7 +31,7 @@ public final class Fields {
     /**
      * The value of a required key.
      *
-     * @throws IllegalStateException if the key is not required
+     * @throws IllegalStateException if the key was not written
      */
     public <T> T require(Key<T> key) {
         return get(key).orElseThrow(() -> new IllegalStateException(key.name() + " was not read"));

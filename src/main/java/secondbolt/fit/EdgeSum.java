@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import secondbolt.file.Form;
+import secondbolt.file.Forms;
+import secondbolt.file.ListForm;
+import secondbolt.file.Placed;
 
 /**
  * Edges added up, as written: {@code 2 front.neckline + 2 back.neckline}. An edge name means the
@@ -28,6 +32,20 @@ public record EdgeSum(List<Term> terms) {
         public String toString() {
             return (count == 1 ? "" : count + " ") + piece + "." + edge;
         }
+    }
+
+    /** One sum, or several edges in a row, with the place they are written at. */
+    public static final Form<Placed<EdgeSum>> ROW = row();
+
+    private static Form<Placed<EdgeSum>> row() {
+        Form<EdgeSum> one = Forms.parsed("an edge such as `front.centre front`", EdgeSum::parse);
+        Form<EdgeSum> several =
+                Forms.map(
+                        ListForm.of("edges, one below the other", one, 1, 10),
+                        sums ->
+                                new EdgeSum(
+                                        sums.stream().flatMap(s -> s.terms().stream()).toList()));
+        return Forms.placed(Forms.either(one, several));
     }
 
     /** Copies the terms. */

@@ -41,6 +41,13 @@ public final class FitCheck {
         return List.copyOf(check.troubles);
     }
 
+    /** What keeps a sum of edges from being measured; none if all of them are there. */
+    public static List<Trouble> of(Pattern pattern, Placed<EdgeSum> sum, Tape tape) {
+        FitCheck check = new FitCheck(pattern, tape);
+        check.edgesAreThere(sum);
+        return List.copyOf(check.troubles);
+    }
+
     private void edgesAreThere(Placed<EdgeSum> sum) {
         for (EdgeSum.Term term : sum.value().terms()) {
             if (pattern.find(term.piece()).isEmpty()) {

@@ -42,13 +42,23 @@ public record FitResult(
         return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
     }
 
-    /** How long an edge is as drawn, once, before the alterations. */
-    public Optional<Length> edgeBefore(String piece, String edge) {
-        return new Lengths(pattern.pieces()).edge(piece, edge);
+    /**
+     * How long edges are together before the alterations, darts and pleats left out.
+     *
+     * @throws java.util.NoSuchElementException if there is none of that name; {@link FitCheck}
+     *     tells
+     */
+    public Length lengthBefore(EdgeSum edges) {
+        return new Lengths(pattern.pieces()).of(edges);
     }
 
-    /** How long an edge is as drawn, once, after them. */
-    public Optional<Length> edgeAfter(String piece, String edge) {
-        return new Lengths(pieces).edge(piece, edge);
+    /**
+     * How long edges are together after them, darts and pleats left out.
+     *
+     * @throws java.util.NoSuchElementException if there is none of that name; {@link FitCheck}
+     *     tells
+     */
+    public Length lengthAfter(EdgeSum edges) {
+        return new Lengths(pieces).of(edges);
     }
 }

@@ -1,7 +1,10 @@
 package secondbolt.project;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.closure.Closure;
+import secondbolt.closure.ClosureCheck;
 import secondbolt.closure.ClosureSection;
 import secondbolt.cloth.ClothSection;
 import secondbolt.draw.paper.Paper;
@@ -10,8 +13,12 @@ import secondbolt.file.Form;
 import secondbolt.file.Forms;
 import secondbolt.file.Key;
 import secondbolt.file.MapForm;
+import secondbolt.file.Placed;
 import secondbolt.fit.AlterationSection;
+import secondbolt.fit.EdgeSum;
+import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitCheck;
+import secondbolt.fit.FitResult;
 import secondbolt.fit.PatternSection;
 import secondbolt.measure.Tape;
 
@@ -102,7 +109,37 @@ public final class ProjectSection {
                 project.pattern()
                         .map(p -> FitCheck.of(p, project.alterations(), project.heading().units()))
                         .orElse(List.of());
-        troubles.forEach(t -> fields.tell(t.place(), t.found(), t.right()));
-        return troubles.isEmpty();
+        List<FitCheck.Trouble> all = new ArrayList<>(troubles);
+        if (troubles.isEmpty()) {
+            project.closures()
+                    .ifPresent(
+                            closures ->
+                                    closures.values()
+                                            .forEach(c -> all.addAll(troubles(c, project))));
+        }
+        all.forEach(t -> fields.tell(t.place(), t.found(), t.right()));
+        return all.isEmpty();
+    }
+
+    /** What is wrong with a closure on the edges of the pattern. */
+    private static List<FitCheck.Trouble> troubles(Closure closure, Project project) {
+        if (closure.placket().edges().isEmpty()) {
+            return List.of();
+        }
+        Placed<EdgeSum> edges = closure.placket().edges().get();
+        if (project.pattern().isEmpty()) {
+            return List.of(
+                    new FitCheck.Trouble(
+                            edges.place(),
+                            "an edge of no pattern",
+                            "`pattern` as well, or `length`"));
+        }
+        Tape tape = project.heading().units();
+        List<FitCheck.Trouble> missing = FitCheck.of(project.pattern().get(), edges, tape);
+        if (!missing.isEmpty()) {
+            return missing;
+        }
+        FitResult fit = FitCalculation.work(project.pattern().get(), project.alterations(), tape);
+        return ClosureCheck.of(closure, closure.placket().length(Optional.of(fit)));
     }
 }

@@ -39,7 +39,7 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
                 project.pattern().map(p -> FitCalculation.work(p, project.alterations(), tape));
         fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, Map.of(), tape)));
         project.closures()
-                .ifPresent(closures -> worksheets.add(ClosureWorksheet.of(closures, tape)));
+                .ifPresent(closures -> worksheets.add(ClosureWorksheet.of(closures, fit, tape)));
         return new Workings(folder, project.heading(), worksheets);
     }
 

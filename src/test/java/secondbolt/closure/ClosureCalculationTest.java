@@ -14,11 +14,18 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.function.Executable;
 import org.yaml.snakeyaml.Yaml;
 import secondbolt.file.Answer;
+import secondbolt.file.source.Place;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
 class ClosureCalculationTest {
     private static final double AS_PRINTED_MM = 0.001;
+    private static final Place NOWHERE = Place.beginningOf("none");
+
+    private static ClosureResult work(String name, Closure closure, Tape tape) {
+        Length length = closure.placket().length(Optional.empty()).orElseThrow();
+        return ClosureCalculation.work(name, closure, length, tape);
+    }
 
     @TestFactory
     Stream<DynamicTest> makesHolesThatLetTheButtonPass() throws Exception {
@@ -68,13 +75,15 @@ class ClosureCalculationTest {
                         length(example, "first").orElseThrow(),
                         length(example, "last"),
                         Closure.Holes.UPRIGHT);
-        ClosureResult result =
-                ClosureCalculation.work("front", closure, Tape.CENTIMETRE).orElseThrow();
+        ClosureResult result = work("front", closure, Tape.CENTIMETRE);
         assertEquals(
                 number(example, "gap_mm"), result.gap().orElseThrow().millimetres(), AS_PRINTED_MM);
         Length last = result.marks().get(closure.buttons() - 1).fromTop();
         assertEquals(
-                closure.length().toOptional().orElseThrow().minus(closure.last().orElseThrow()),
+                closure.placket()
+                        .length(Optional.empty())
+                        .orElseThrow()
+                        .minus(closure.last().orElseThrow()),
                 last);
     }
 
@@ -96,7 +105,7 @@ class ClosureCalculationTest {
                         Optional.of(Length.ofInches(1, 8)),
                         Optional.empty());
         return new Closure(
-                Answer.known(length),
+                new Placket.ByTape(Answer.known(length)),
                 Length.ofMillimetres(18),
                 buttons,
                 button,
@@ -104,7 +113,8 @@ class ClosureCalculationTest {
                 last,
                 holes,
                 Closure.Laps.RIGHT_OVER_LEFT,
-                Optional.empty());
+                Optional.empty(),
+                new Closure.Places(NOWHERE, NOWHERE, NOWHERE));
     }
 
     @Test
@@ -118,8 +128,7 @@ class ClosureCalculationTest {
                         Length.ofInches(1, 2),
                         Optional.of(Length.ofInches(17, 2)),
                         Closure.Holes.UPRIGHT);
-        ClosureResult.ButtonMark last =
-                ClosureCalculation.work("front", closure, Tape.INCH).orElseThrow().marks().get(1);
+        ClosureResult.ButtonMark last = work("front", closure, Tape.INCH).marks().get(1);
         assertEquals(Length.ofInches(31, 2), last.fromTop());
         assertEquals(Length.ofInches(123, 8), last.start());
         assertEquals(Length.ofInches(16, 1), last.end());
@@ -135,8 +144,7 @@ class ClosureCalculationTest {
                         Length.ofMillimetres(20),
                         Optional.of(Length.ofMillimetres(80)),
                         Closure.Holes.LEVEL);
-        for (ClosureResult.ButtonMark mark :
-                ClosureCalculation.work("front", closure, Tape.CENTIMETRE).orElseThrow().marks()) {
+        for (ClosureResult.ButtonMark mark : work("front", closure, Tape.CENTIMETRE).marks()) {
             assertEquals(Length.ofMillimetres(-3), mark.start());
             assertEquals(closure.hole(), mark.end().minus(mark.start()));
         }
@@ -151,8 +159,7 @@ class ClosureCalculationTest {
                         Length.ofMillimetres(15),
                         Optional.empty(),
                         Closure.Holes.UPRIGHT);
-        ClosureResult result =
-                ClosureCalculation.work("cuff", closure, Tape.CENTIMETRE).orElseThrow();
+        ClosureResult result = work("cuff", closure, Tape.CENTIMETRE);
         assertEquals(Optional.empty(), result.gap());
         assertEquals(Length.ofMillimetres(15), result.marks().get(0).fromTop());
     }
@@ -168,7 +175,7 @@ class ClosureCalculationTest {
                         Optional.of(Length.ZERO),
                         Closure.Holes.UPRIGHT);
         List<String> printed =
-                ClosureCalculation.work("front", closure, Tape.INCH).orElseThrow().marks().stream()
+                work("front", closure, Tape.INCH).marks().stream()
                         .map(mark -> Tape.INCH.print(mark.fromTop()).replace('\u2009', ' '))
                         .toList();
         assertEquals(
