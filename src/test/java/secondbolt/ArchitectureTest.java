@@ -40,7 +40,15 @@ class ArchitectureTest {
                     "org.locationtech", "shape");
 
     private static final Set<String> PURE =
-            Set.of("measure", "shape", "draw", "draw.paper", "worksheet", "cloth", "closure");
+            Set.of(
+                    "measure",
+                    "shape",
+                    "draw",
+                    "draw.paper",
+                    "worksheet",
+                    "fit.size",
+                    "cloth",
+                    "closure");
 
     private static Map<String, Set<String>> mayUse() {
         Map<String, Set<String>> rooms = new LinkedHashMap<>();
@@ -55,6 +63,7 @@ class ArchitectureTest {
         rooms.put("worksheet", Set.of("draw", "shape", "measure"));
         Set<String> underTopics =
                 Set.of("worksheet", "draw", "file", "file.source", "shape", "measure");
+        rooms.put("fit.size", Set.of("worksheet", "file", "file.source", "measure"));
         rooms.put("cloth", underTopics);
         rooms.put("closure", with(underTopics, "cloth"));
         rooms.put("project", with(underTopics, "cloth", "closure", "draw.paper"));
