@@ -41,6 +41,19 @@ public final class SizeCalculation {
                 SizeGaps.of(input));
     }
 
+    /**
+     * The measurement that a lengthen or shorten line of this name alters, so that what is written
+     * can be counted as added; nothing if the name is none of the usual.
+     */
+    public static Optional<BodyMeasure> measureOfLine(String line) {
+        return Suggestions.measureOfLine(line);
+    }
+
+    /** Whether an edge of this name is a side, so that to widen it adds to bust, waist and hip. */
+    public static boolean isSide(String edge) {
+        return Suggestions.isSide(edge);
+    }
+
     private static List<Assumed> assumed(SizeInput input, Optional<ChosenSize> size) {
         return input.sizes().size().isPresent()
                 ? List.of()

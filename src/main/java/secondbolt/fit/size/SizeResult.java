@@ -76,8 +76,8 @@ public record SizeResult(
      * @param by how much more the body is than the size, or, for a width, than the size as altered
      *     above; negative if less
      * @param text why and what
-     * @param yaml lines for the file's {@code alterations}, ready to paste; a line that still needs
-     *     a number begins with {@code #}. Nothing if no line can carry it.
+     * @param yaml a line for the file's {@code alterations}, ready to paste; nothing if none can
+     *     carry it
      */
     public record Suggestion(BodyMeasure measure, Length by, String text, Optional<String> yaml) {}
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -76,6 +77,7 @@ final class Suggestions {
             SizeInput input, List<SizeResult.Measurement> measurements) {
         Suggestions suggestions = new Suggestions(input, measurements);
         LENGTHS.forEach(suggestions::length);
+        suggestions.bust();
         suggestions.widths();
         return List.copyOf(suggestions.made);
     }
@@ -83,6 +85,21 @@ final class Suggestions {
     /** The side seam in words, by the name it has in the pattern. */
     static String sideSeam(SizeInput input) {
         return side(input).map(name -> "the seam `" + name + "`").orElse("the side seam");
+    }
+
+    /**
+     * The measurement a lengthen or shorten line of this name is for, if it is one of the usual.
+     */
+    static Optional<BodyMeasure> measureOfLine(String line) {
+        return LENGTHS.entrySet().stream()
+                .filter(e -> named(e.getValue().lines(), List.of(line)).isPresent())
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
+    /** Whether an edge of this name is a side, by which the trunk is widened. */
+    static boolean isSide(String edge) {
+        return named(SIDES, List.of(edge)).isPresent();
     }
 
     private static Optional<String> side(SizeInput input) {
@@ -143,7 +160,33 @@ final class Suggestions {
                         Optional.of("- {" + verb + ": " + name + ", by: " + written(by) + "}")));
     }
 
+    /**
+     * A change of the side at one height.
+     *
+     * @param measure what asks for it
+     * @param by how much more there, beside what is changed above
+     * @param above the height from which it begins; nothing if it holds from the top
+     */
+    private record Step(BodyMeasure measure, Length by, Optional<BodyMeasure> above) {}
+
     private void widths() {
+        List<Step> steps = steps();
+        boolean placed =
+                steps.stream()
+                        .allMatch(
+                                step ->
+                                        step.above()
+                                                .map(a -> hasLevel(a) && hasLevel(step.measure()))
+                                                .orElse(true));
+        if (placed) {
+            steps.forEach(step -> made.add(width(step, step.by().equals(total(step)))));
+        } else {
+            throughout();
+        }
+    }
+
+    private List<Step> steps() {
+        List<Step> steps = new ArrayList<>();
         Length soFar = Length.ZERO;
         Optional<BodyMeasure> above = untouched();
         for (BodyMeasure measure : widthsToCompare()) {
@@ -151,14 +194,64 @@ final class Suggestions {
                 above = Optional.of(measure);
                 continue;
             }
-            Length step = difference(measure).orElseThrow().minus(soFar);
-            Length by = step.roundedTo(input.tape().mark());
+            Length by = total(measure).minus(soFar);
             if (isWorthIt(by)) {
-                made.add(width(measure, by, above, soFar));
+                steps.add(new Step(measure, by, above));
                 soFar = soFar.plus(by);
             }
             above = Optional.of(measure);
         }
+        return steps;
+    }
+
+    private Length total(Step step) {
+        return total(step.measure());
+    }
+
+    private Length total(BodyMeasure measure) {
+        return difference(measure).orElseThrow().roundedTo(input.tape().mark());
+    }
+
+    private boolean hasLevel(BodyMeasure measure) {
+        return input.pieces().levels().containsKey(measure);
+    }
+
+    /**
+     * One change for the whole side, where it is not known how far down bust, waist and hip lie: as
+     * much as the one that needs most, so that none is left too tight.
+     */
+    private void throughout() {
+        List<BodyMeasure> compared =
+                widthsToCompare().stream()
+                        .filter(m -> m != BodyMeasure.BUST || !enlargesTheBust())
+                        .toList();
+        BodyMeasure most =
+                compared.stream()
+                        .reduce((a, b) -> total(b).isLongerThan(total(a)) ? b : a)
+                        .orElseThrow();
+        if (!isWorthIt(total(most))) {
+            return;
+        }
+        SizeResult.Suggestion whole = width(new Step(most, total(most), Optional.empty()), true);
+        String each =
+                compared.stream()
+                        .map(m -> m.word() + " " + signed(total(m)))
+                        .collect(Collectors.joining(", "));
+        made.add(
+                new SizeResult.Suggestion(
+                        most,
+                        whole.by(),
+                        whole.text()
+                                + " Where these lie on the pieces is not known, so it is what the"
+                                + " tightest needs, for the whole side. With `from` and `to` it can"
+                                + " be tapered; the differences are: "
+                                + each
+                                + ".",
+                        whole.yaml()));
+    }
+
+    private String signed(Length length) {
+        return (length.isNegative() ? "−" : "+") + input.tape().print(length.size());
     }
 
     /** The chest counts where the bust does not: both lie at one height. */
@@ -180,58 +273,54 @@ final class Suggestions {
     /** A bust much fuller than the high bust is given room over the bust alone, not at the side. */
     private boolean enlargesTheBust() {
         Length more = difference(BodyMeasure.BUST).orElse(Length.ZERO);
-        boolean fuller =
-                input.wearer().filter(SizeChoice::goesByHighBust).isPresent()
-                        && more.isPositive()
-                        && isWorthIt(more);
-        if (fuller) {
+        return input.wearer().filter(SizeChoice::goesByHighBust).isPresent()
+                && more.isPositive()
+                && isWorthIt(more);
+    }
+
+    private void bust() {
+        if (enlargesTheBust()) {
             made.add(
                     new SizeResult.Suggestion(
                             BodyMeasure.BUST,
-                            more,
+                            total(BodyMeasure.BUST),
                             why(BodyMeasure.BUST)
                                     + " It is the bust that is full, not the back: slash the fronts"
                                     + " through the bust point and spread each by half of that, and"
                                     + " redraw the front piece so; the side seam stays.",
                             Optional.empty()));
         }
-        return fuller;
     }
 
-    private SizeResult.Suggestion width(
-            BodyMeasure measure, Length by, Optional<BodyMeasure> above, Length soFar) {
-        String verb = by.isNegative() ? "narrow" : "widen";
+    private SizeResult.Suggestion width(Step step, boolean isAll) {
+        String verb = step.by().isNegative() ? "narrow" : "widen";
         Optional<String> edge = side(input);
         String name = edge.orElse(SIDES.get(0));
-        String start = "- {" + verb + ": " + name + ", by: " + written(by);
-        Optional<String> levels = above.map(a -> levels(a, measure));
-        boolean complete = levels.filter(l -> l.contains("…")).isEmpty();
-        String yaml = (complete ? "" : "# ") + start + levels.orElse("") + "}";
-        StringBuilder text = new StringBuilder(why(measure));
-        text.append(
-                above.map(a -> taper(verb, a, measure, by, soFar))
-                        .orElseGet(() -> whole(verb, by)));
-        if (edge.isEmpty()) {
-            text.append(" No piece has an edge named `")
-                    .append(name)
-                    .append("` yet: give the side seams that name on every piece that has them.");
-        }
-        if (!complete) {
-            text.append(
-                            " Measure how far down the piece both lines lie, write it in for `from` and")
-                    .append(" `to`, and take away the #.");
-        }
-        return new SizeResult.Suggestion(measure, by, text.toString(), Optional.of(yaml));
-    }
-
-    private String levels(BodyMeasure above, BodyMeasure measure) {
-        return ", from: " + level(above) + ", to: " + level(measure);
+        String levels =
+                step.above()
+                        .map(a -> ", from: " + level(a) + ", to: " + level(step.measure()))
+                        .orElse("");
+        String yaml = "- {" + verb + ": " + name + ", by: " + written(step.by()) + levels + "}";
+        String text =
+                why(step.measure())
+                        + step.above()
+                                .map(a -> taper(verb, a, step, isAll))
+                                .orElseGet(() -> whole(verb, step.by()))
+                        + (step.by().isNegative()
+                                ? " Narrowing can wait for a fitting: cloth cut away does not come"
+                                        + " back."
+                                : "")
+                        + (edge.isPresent()
+                                ? ""
+                                : " No piece has an edge named `"
+                                        + name
+                                        + "` yet: give the side seams that name on every piece that"
+                                        + " has them.");
+        return new SizeResult.Suggestion(step.measure(), step.by(), text, Optional.of(yaml));
     }
 
     private String level(BodyMeasure measure) {
-        return Optional.ofNullable(input.pieces().levels().get(measure))
-                .map(this::written)
-                .orElse("…");
+        return written(input.pieces().levels().get(measure));
     }
 
     private String whole(String verb, Length by) {
@@ -243,18 +332,17 @@ final class Suggestions {
                 + " changes with it, so look at its seam.";
     }
 
-    private String taper(
-            String verb, BodyMeasure above, BodyMeasure measure, Length by, Length soFar) {
+    private String taper(String verb, BodyMeasure above, Step step, boolean isAll) {
         return " "
                 + capital(verb)
                 + " the side from the "
                 + above.word()
                 + " line on, by "
-                + input.tape().print(by.size())
+                + input.tape().print(step.by().size())
                 + " in all round from the "
-                + measure.word()
+                + step.measure().word()
                 + " line down"
-                + (soFar.equals(Length.ZERO) ? "." : ", beside what is altered further up.");
+                + (isAll ? "." : ", beside what is altered further up.");
     }
 
     private static String capital(String word) {
