@@ -46,6 +46,7 @@ class ArchitectureTest {
                     "draw",
                     "draw.paper",
                     "worksheet",
+                    "fit.size",
                     "cloth",
                     "fit",
                     "closure");
@@ -63,10 +64,12 @@ class ArchitectureTest {
         rooms.put("worksheet", Set.of("draw", "shape", "measure"));
         Set<String> underTopics =
                 Set.of("worksheet", "draw", "file", "file.source", "shape", "measure");
+        rooms.put("fit.size", Set.of("worksheet", "file", "file.source", "measure"));
         rooms.put("cloth", underTopics);
-        rooms.put("fit", with(underTopics, "cloth"));
+        rooms.put("fit", with(underTopics, "cloth", "fit.size"));
         rooms.put("closure", with(underTopics, "cloth", "fit"));
-        rooms.put("project", with(underTopics, "cloth", "fit", "closure", "draw.paper"));
+        rooms.put(
+                "project", with(underTopics, "cloth", "fit", "fit.size", "closure", "draw.paper"));
         rooms.put("notebook.site", Set.of("file"));
         rooms.put(
                 "notebook",

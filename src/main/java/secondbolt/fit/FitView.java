@@ -6,12 +6,17 @@ import java.util.List;
  * What the fit page shows, as ready text.
  *
  * @param rights whose the pattern is
+ * @param sized the wearer beside the pattern
  * @param alterations each with what it changed
  * @param seams each with its lengths
  * @param openings each with its size
  */
 public record FitView(
-        String rights, List<Altered> alterations, List<Joined> seams, List<Opens> openings) {
+        String rights,
+        Sized sized,
+        List<Altered> alterations,
+        List<Joined> seams,
+        List<Opens> openings) {
     /**
      * A value on both tapes.
      *
@@ -19,6 +24,41 @@ public record FitView(
      * @param other on the other one
      */
     public record Both(String own, String other) {}
+
+    /**
+     * The wearer beside the pattern.
+     *
+     * @param size the size worked with; empty if there is none
+     * @param measurements a row for each
+     * @param suggestions what could be altered
+     * @param redraw what is redrawn between the sizes of a blend
+     */
+    public record Sized(
+            String size,
+            List<Measured> measurements,
+            List<Suggested> suggestions,
+            List<String> redraw) {}
+
+    /**
+     * A measurement; an empty text where it is not known.
+     *
+     * @param name what is measured
+     * @param body of the wearer
+     * @param pattern of the size
+     * @param finished of the garment
+     * @param ease of the garment
+     * @param nearest the nearest size
+     */
+    public record Measured(
+            String name, Both body, Both pattern, Both finished, Both ease, String nearest) {}
+
+    /**
+     * A suggestion.
+     *
+     * @param text why and what
+     * @param yaml a line to paste; empty if there is none
+     */
+    public record Suggested(String text, String yaml) {}
 
     /**
      * An alteration.

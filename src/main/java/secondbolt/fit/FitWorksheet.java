@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.draw.Drawing;
+import secondbolt.fit.size.SizeResult;
+import secondbolt.fit.size.Wearer;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
@@ -19,21 +21,27 @@ import secondbolt.worksheet.Worksheet;
 public final class FitWorksheet implements Worksheet {
     private final FitResult result;
     private final OpeningCheck openings;
+    private final SizeResult size;
     private final Tape tape;
 
-    private FitWorksheet(FitResult result, OpeningCheck openings, Tape tape) {
+    private FitWorksheet(FitResult result, OpeningCheck openings, SizeResult size, Tape tape) {
         this.result = result;
         this.openings = openings;
+        this.size = size;
         this.tape = tape;
     }
 
     /**
      * The page of a pattern.
      *
-     * @param body the wearer's measurements by name; none if they are not told
+     * @param wearer if told
      */
-    public static Worksheet of(FitResult result, Map<String, Length> body, Tape tape) {
-        return new FitWorksheet(result, new OpeningCheck(result, body, tape), tape);
+    public static Worksheet of(FitResult result, Optional<Wearer> wearer, Tape tape) {
+        return new FitWorksheet(
+                result,
+                new OpeningCheck(result, wearer, tape),
+                FitSize.of(result, wearer, tape),
+                tape);
     }
 
     @Override
@@ -50,9 +58,34 @@ public final class FitWorksheet implements Worksheet {
     public Object view() {
         return new FitView(
                 result.pattern().rights().word(),
+                sized(),
                 result.alterations().stream().map(this::view).toList(),
                 result.seams().stream().map(this::view).toList(),
                 result.pattern().openings().stream().map(this::view).toList());
+    }
+
+    private FitView.Sized sized() {
+        return new FitView.Sized(
+                size.size().orElse(""),
+                size.measurements().stream().map(this::view).toList(),
+                size.suggestions().stream()
+                        .map(s -> new FitView.Suggested(s.text(), s.yaml().orElse("")))
+                        .toList(),
+                size.redraw());
+    }
+
+    private FitView.Measured view(SizeResult.Measurement measurement) {
+        return new FitView.Measured(
+                measurement.name().word(),
+                both(measurement.body()),
+                both(measurement.pattern()),
+                both(measurement.finished()),
+                both(measurement.ease()),
+                measurement.nearest().orElse(""));
+    }
+
+    private FitView.Both both(Optional<Length> length) {
+        return length.map(this::both).orElse(new FitView.Both("", ""));
     }
 
     private FitView.Altered view(Alteration alteration) {
@@ -105,11 +138,11 @@ public final class FitWorksheet implements Worksheet {
     }
 
     private FitView.Opens view(Opening opening) {
-        Length size =
+        Length opens =
                 new Lengths(result.pieces())
                         .of(opening.edges().value())
                         .plus(opening.slit().times(2));
-        return new FitView.Opens(opening.what(), both(size), opening.over());
+        return new FitView.Opens(opening.what(), both(opens), opening.over().word());
     }
 
     private FitView.Both both(Length length) {
@@ -130,12 +163,13 @@ public final class FitWorksheet implements Worksheet {
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>(FitFindings.of(result, tape));
         findings.addAll(openings.findings());
+        findings.addAll(size.findings());
         return findings;
     }
 
     @Override
     public List<Assumed> assumed() {
-        List<Assumed> assumed = new ArrayList<>();
+        List<Assumed> assumed = new ArrayList<>(size.assumed());
         for (Piece piece : result.pattern().pieces()) {
             if (piece.shape().asDrawn().isEmpty() && !piece.lines().isEmpty()) {
                 assumed.add(
@@ -157,7 +191,9 @@ public final class FitWorksheet implements Worksheet {
 
     @Override
     public List<Open> open() {
-        return openings.open();
+        List<Open> open = new ArrayList<>(openings.open());
+        open.addAll(size.open());
+        return open;
     }
 
     @Override
@@ -166,7 +202,7 @@ public final class FitWorksheet implements Worksheet {
         for (Piece piece : result.pieces()) {
             pieces.inside(piece.name(), figures(piece));
         }
-        return new Figures()
+        return size.addTo(new Figures())
                 .inside("pieces", pieces)
                 .list("seams", result.seams().stream().map(FitWorksheet::figures).toList())
                 .list("followers", result.followers().stream().map(FitWorksheet::figures).toList());

@@ -1,6 +1,7 @@
 package secondbolt.fit;
 
 import secondbolt.file.Placed;
+import secondbolt.fit.size.Passage;
 import secondbolt.measure.Length;
 
 /**
@@ -9,6 +10,6 @@ import secondbolt.measure.Length;
  * @param what the opening's name
  * @param edges what bounds it
  * @param slit the length of a slit that opens it further
- * @param over the measurement that must pass: head, hip, foot …
+ * @param over what of the body must pass
  */
-public record Opening(String what, Placed<EdgeSum> edges, Length slit, String over) {}
+public record Opening(String what, Placed<EdgeSum> edges, Length slit, Passage over) {}

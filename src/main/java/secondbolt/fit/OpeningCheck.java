@@ -2,8 +2,8 @@ package secondbolt.fit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import secondbolt.fit.size.Wearer;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
@@ -15,16 +15,16 @@ import secondbolt.worksheet.Open;
  * slit must be as large as the measurement, and an easy 2 cm more. Common practice, no source.
  *
  * @param result the altered pattern
- * @param body the wearer's measurements by name
+ * @param wearer if told
  * @param tape to print with
  */
-record OpeningCheck(FitResult result, Map<String, Length> body, Tape tape) {
+record OpeningCheck(FitResult result, Optional<Wearer> wearer, Tape tape) {
     private static final Length EASY = Length.ofMillimetres(20);
 
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         for (Opening opening : result.pattern().openings()) {
-            Optional<Length> needs = Optional.ofNullable(body.get(opening.over()));
+            Optional<Length> needs = opening.over().girth(wearer);
             Length has =
                     new Lengths(result.pieces())
                             .of(opening.edges().value())
@@ -41,7 +41,7 @@ record OpeningCheck(FitResult result, Map<String, Length> body, Tape tape) {
                         + " opens to "
                         + tape.printBoth(has)
                         + "; "
-                        + opening.over()
+                        + opening.over().word()
                         + " is "
                         + tape.print(needs)
                         + ".";
@@ -68,14 +68,8 @@ record OpeningCheck(FitResult result, Map<String, Length> body, Tape tape) {
 
     List<Open> open() {
         return result.pattern().openings().stream()
-                .filter(opening -> !body.containsKey(opening.over()))
-                .map(
-                        opening ->
-                                new Open(
-                                        "the wearer's " + opening.over(),
-                                        "whether the " + opening.what() + " lets it through",
-                                        "Measure it with a tape and write it under `wearer:"
-                                                + " {measurements: …}`."))
+                .filter(opening -> opening.over().girth(wearer).isEmpty())
+                .map(opening -> opening.over().open(opening.what()))
                 .toList();
     }
 }

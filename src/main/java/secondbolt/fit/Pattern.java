@@ -2,12 +2,14 @@ package secondbolt.fit;
 
 import java.util.List;
 import java.util.Optional;
+import secondbolt.fit.size.PatternSizes;
 import secondbolt.measure.Length;
 
 /**
  * A paper pattern, as the maker wrote it.
  *
  * @param rights whose it is
+ * @param sizes what it says of its sizes
  * @param allowance the seam allowance, if told
  * @param pieces in her order
  * @param seams what is joined to what
@@ -15,6 +17,7 @@ import secondbolt.measure.Length;
  */
 public record Pattern(
         Rights rights,
+        PatternSizes sizes,
         Optional<Allowance> allowance,
         List<Piece> pieces,
         List<Seam> seams,

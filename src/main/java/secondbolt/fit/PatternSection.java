@@ -11,6 +11,8 @@ import secondbolt.file.Key;
 import secondbolt.file.LengthRange;
 import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
+import secondbolt.fit.size.PatternSizes;
+import secondbolt.fit.size.SizeChartSection;
 import secondbolt.measure.Length;
 
 /** The {@code pattern} section of the project file. */
@@ -46,10 +48,7 @@ public final class PatternSection {
                     "{front: {cut: pair, …}}");
 
     private static final Form<Pattern> FORM =
-            MapForm.of(
-                    "a pattern",
-                    List.of(RIGHTS, ALLOWANCE, PIECES, SeamKeys.SEAMS, SeamKeys.OPENINGS),
-                    PatternSection::pattern);
+            MapForm.of("a pattern", keys(), PatternSection::pattern);
 
     /** The section. */
     public static final Key<Pattern> KEY =
@@ -61,15 +60,27 @@ public final class PatternSection {
         return Optional.of(new Pattern.Allowance(fields.require(OF), fields.require(INCLUDED)));
     }
 
+    private static List<Key<?>> keys() {
+        List<Key<?>> keys = new ArrayList<>(List.of(RIGHTS));
+        keys.addAll(SizeChartSection.KEYS);
+        keys.addAll(List.of(ALLOWANCE, PIECES, SeamKeys.SEAMS, SeamKeys.OPENINGS));
+        return keys;
+    }
+
     private static Optional<Pattern> pattern(Fields fields) {
+        Optional<PatternSizes> sizes = SizeChartSection.read(fields);
+        return sizes.map(s -> pattern(fields, s));
+    }
+
+    private static Pattern pattern(Fields fields, PatternSizes sizes) {
         List<Piece> pieces = new ArrayList<>();
         fields.require(PIECES).forEach((name, piece) -> pieces.add(piece.named(name)));
-        return Optional.of(
-                new Pattern(
-                        fields.get(RIGHTS).orElse(Pattern.Rights.UNKNOWN),
-                        fields.get(ALLOWANCE),
-                        pieces,
-                        fields.get(SeamKeys.SEAMS).orElse(List.of()),
-                        fields.get(SeamKeys.OPENINGS).orElse(List.of())));
+        return new Pattern(
+                fields.get(RIGHTS).orElse(Pattern.Rights.UNKNOWN),
+                sizes,
+                fields.get(ALLOWANCE),
+                pieces,
+                fields.get(SeamKeys.SEAMS).orElse(List.of()),
+                fields.get(SeamKeys.OPENINGS).orElse(List.of()));
     }
 }

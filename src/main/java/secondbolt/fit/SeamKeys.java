@@ -11,6 +11,7 @@ import secondbolt.file.LengthRange;
 import secondbolt.file.ListForm;
 import secondbolt.file.MapForm;
 import secondbolt.file.Placed;
+import secondbolt.fit.size.Passage;
 import secondbolt.measure.Length;
 
 /** How seams and openings are written. */
@@ -65,12 +66,8 @@ final class SeamKeys {
                     Forms.length(LengthRange.of("0 mm", "2 m")),
                     "A slit that opens it further.",
                     "0");
-    private static final Key<String> OVER =
-            Key.required(
-                    "over",
-                    Forms.text(60),
-                    "The measurement of the wearer that must pass: head, hip, foot.",
-                    "head");
+    private static final Key<Passage> OVER =
+            Key.required("over", Passage.FORM, "What of the body it must let through.", "head");
 
     static final Key<List<Opening>> OPENINGS =
             Key.optional(

@@ -7,11 +7,13 @@ import secondbolt.closure.Closure;
 import secondbolt.cloth.Cloth;
 import secondbolt.fit.Alteration;
 import secondbolt.fit.Pattern;
+import secondbolt.fit.size.Wearer;
 
 /**
  * A project, as the maker wrote it: nothing in it is computed.
  *
  * @param heading what it says of itself
+ * @param wearer if told
  * @param cloths by her names for them, in her order
  * @param pattern its pieces and seams
  * @param alterations in her order
@@ -19,6 +21,7 @@ import secondbolt.fit.Pattern;
  */
 public record Project(
         Heading heading,
+        Optional<Wearer> wearer,
         Optional<Map<String, Cloth>> cloths,
         Optional<Pattern> pattern,
         List<Alteration> alterations,

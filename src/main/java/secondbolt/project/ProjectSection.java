@@ -20,6 +20,7 @@ import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitCheck;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.PatternSection;
+import secondbolt.fit.size.WearerSection;
 import secondbolt.measure.Tape;
 
 /** The root of the project file: the hand-written list of its sections. */
@@ -57,11 +58,11 @@ public final class ProjectSection {
                             SUMMARY,
                             UNITS,
                             PAPER,
+                            WearerSection.KEY,
                             ClothSection.KEY,
                             PatternSection.KEY,
                             AlterationSection.KEY,
                             ClosureSection.KEY,
-                            Key.later("wearer", "Age and measurements of who wears it."),
                             Key.later("designs", "What the cloth could become."),
                             Key.later("make", "The design the notebook works out."),
                             Key.later("machine", "What the sewing machine can do."),
@@ -91,6 +92,7 @@ public final class ProjectSection {
         Project project =
                 new Project(
                         heading,
+                        fields.get(WearerSection.KEY),
                         fields.get(ClothSection.KEY),
                         fields.get(PatternSection.KEY),
                         fields.get(AlterationSection.KEY).orElse(List.of()),

@@ -2,7 +2,6 @@ package secondbolt.project;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import secondbolt.closure.ClosureWorksheet;
 import secondbolt.cloth.ClothWorksheet;
@@ -37,7 +36,7 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
         project.cloths().ifPresent(cloths -> worksheets.add(ClothWorksheet.of(cloths, tape)));
         Optional<FitResult> fit =
                 project.pattern().map(p -> FitCalculation.work(p, project.alterations(), tape));
-        fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, Map.of(), tape)));
+        fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, project.wearer(), tape)));
         project.closures()
                 .ifPresent(closures -> worksheets.add(ClosureWorksheet.of(closures, fit, tape)));
         return new Workings(folder, project.heading(), worksheets);

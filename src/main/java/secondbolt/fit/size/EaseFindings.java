@@ -1,0 +1,155 @@
+package secondbolt.fit.size;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import secondbolt.measure.Length;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+
+/** Holds the ease in the finished garment against the wearing ease the sources ask for. */
+final class EaseFindings {
+    /** From this age on the figures for grown people serve; common practice, no source. */
+    private static final int GROWN_FROM_YEARS = 14;
+
+    private final SizeInput input;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private EaseFindings(SizeInput input) {
+        this.input = input;
+    }
+
+    static List<Finding> of(SizeInput input, List<SizeResult.Measurement> measurements) {
+        EaseFindings all = new EaseFindings(input);
+        boolean hasEase = measurements.stream().anyMatch(m -> m.ease().isPresent());
+        if (hasEase && isChild(input)) {
+            all.tell(
+                    Level.NOTE,
+                    "The ease is shown but not judged: no published wearing ease for children was"
+                            + " found.",
+                    "Compare it with a garment that fits the child now, and leave room to grow.");
+        }
+        measurements.forEach(all::judge);
+        return List.copyOf(all.findings);
+    }
+
+    /**
+     * The usual ease at a measurement, from the least of any source to the most of any; nothing for
+     * a child or while the age is not told, for the sources speak of grown people.
+     */
+    static Optional<SizeResult.Usual> usual(BodyMeasure measure, SizeInput input) {
+        List<UsualEase> rows = rows(measure, input);
+        if (rows.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Length> most =
+                rows.stream().flatMap(row -> row.most().stream()).reduce(Length::orLonger);
+        String sources =
+                rows.stream()
+                        .map(row -> range(row, input) + " (" + row.source() + ")")
+                        .collect(Collectors.joining("; "));
+        return Optional.of(new SizeResult.Usual(rows.get(0).least(), most, sources));
+    }
+
+    private static List<UsualEase> rows(BodyMeasure measure, SizeInput input) {
+        boolean grown = input.wearer().flatMap(Wearer::age).isPresent() && !isChild(input);
+        if (!grown) {
+            return List.of();
+        }
+        UsualEase.Garment garment =
+                input.isUpper() ? UsualEase.Garment.UPPER : UsualEase.Garment.LOWER;
+        return UsualEase.of(measure, garment, build(input), input.body(BodyMeasure.HIP));
+    }
+
+    private static boolean isChild(SizeInput input) {
+        return input.wearer()
+                .flatMap(Wearer::age)
+                .filter(age -> age.isUnder(GROWN_FROM_YEARS))
+                .isPresent();
+    }
+
+    private static UsualEase.Build build(SizeInput input) {
+        if (isMeasuredOrTold(BodyMeasure.BUST, input)) {
+            return UsualEase.Build.WOMEN;
+        }
+        return isMeasuredOrTold(BodyMeasure.CHEST, input)
+                ? UsualEase.Build.MEN
+                : UsualEase.Build.ANY;
+    }
+
+    private static boolean isMeasuredOrTold(BodyMeasure measure, SizeInput input) {
+        return input.isMeasured(measure) || input.body(measure).isPresent();
+    }
+
+    private static String range(UsualEase row, SizeInput input) {
+        String least = input.tape().print(row.least());
+        return row.most()
+                .map(
+                        most ->
+                                most.equals(row.least())
+                                        ? least
+                                        : least + " to " + input.tape().print(most))
+                .orElse("at least " + least);
+    }
+
+    private void judge(SizeResult.Measurement measurement) {
+        if (measurement.ease().isEmpty() || measurement.usual().isEmpty()) {
+            return;
+        }
+        Length ease = measurement.ease().get();
+        SizeResult.Usual usual = measurement.usual().get();
+        List<UsualEase> rows = rows(measurement.name(), input);
+        if (ease.isShorterThan(usual.least())) {
+            tooLittle(measurement.name(), ease, usual);
+        } else if (usual.most().filter(ease::isLongerThan).isPresent()) {
+            tell(
+                    Level.NOTE,
+                    has(measurement.name(), ease)
+                            + ", more than wearing ease asks: "
+                            + usual.sources()
+                            + ".",
+                    "It is fullness of the design, or a smaller size would do: look at the pattern's"
+                            + " picture.");
+        } else if (rows.stream().anyMatch(row -> ease.isShorterThan(row.least()))) {
+            tell(
+                    Level.NOTE,
+                    has(measurement.name(), ease)
+                            + ". The sources disagree whether that is enough: "
+                            + usual.sources()
+                            + ".",
+                    "Baste and try it on before the seams are finished.");
+        }
+    }
+
+    private void tooLittle(BodyMeasure measure, Length ease, SizeResult.Usual usual) {
+        Length lacks = usual.least().minus(ease).roundedUpTo(input.tape().mark());
+        tell(
+                Level.WARNING,
+                has(measure, ease)
+                        + ", less than any source asks for woven cloth: "
+                        + usual.sources()
+                        + ".",
+                "Make it larger there by at least "
+                        + input.tape().print(lacks)
+                        + ", or take a larger size; wearing ease must not stand in for altering (New"
+                        + " Mexico State University, Guide C-228). Only a knit may go without ease ("
+                        + "Central Washington University costume text, ch. 16).");
+    }
+
+    private String has(BodyMeasure measure, Length ease) {
+        return ease.isNegative()
+                ? "The finished garment is "
+                        + input.tape().print(ease.size())
+                        + " smaller than the body at the "
+                        + measure.word()
+                : "The finished garment has "
+                        + input.tape().print(ease)
+                        + " of ease at the "
+                        + measure.word();
+    }
+
+    private void tell(Level level, String text, String remedy) {
+        findings.add(new Finding("ease", level, text, remedy));
+    }
+}

@@ -1,0 +1,81 @@
+package secondbolt.fit.size;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * All that choosing a size needs; what is missing is left out of the result and said there.
+ *
+ * @param wearer if told
+ * @param sizes what the pattern says of them
+ * @param pieces what is known of its pieces
+ * @param tape the maker's
+ */
+public record SizeInput(Optional<Wearer> wearer, PatternSizes sizes, Pieces pieces, Tape tape) {
+    /**
+     * What the size needs to know of a pattern's pieces.
+     *
+     * @param lineNames the names of all lengthen and shorten lines
+     * @param edgeNames the names of all edges, without their pieces
+     * @param levels how far down the pieces bust, waist or hip lie, where that is known
+     * @param added what the alterations already written add at each measurement, all round or in
+     *     length; negative if they take away
+     */
+    public record Pieces(
+            Set<String> lineNames,
+            Set<String> edgeNames,
+            Map<BodyMeasure, Length> levels,
+            Map<BodyMeasure, Length> added) {
+        /** Copies all, the names in the order of letters. */
+        public Pieces {
+            lineNames = sorted(lineNames);
+            edgeNames = sorted(edgeNames);
+            levels = Collections.unmodifiableMap(new LinkedHashMap<>(levels));
+            added = Collections.unmodifiableMap(new LinkedHashMap<>(added));
+        }
+
+        /** No pieces told. */
+        public static Pieces none() {
+            return new Pieces(Set.of(), Set.of(), Map.of(), Map.of());
+        }
+
+        private static SortedSet<String> sorted(Set<String> names) {
+            return Collections.unmodifiableSortedSet(new TreeSet<>(names));
+        }
+
+        Length added(BodyMeasure measure) {
+            return added.getOrDefault(measure, Length.ZERO);
+        }
+    }
+
+    /**
+     * The least difference worth an alteration, and the most by which a body may pass a size and
+     * still be that size: 5 mm, a quarter of an inch on an inch tape. Common practice, no source.
+     */
+    Length least() {
+        return tape == Tape.INCH ? Length.ofInches(1, 4) : Length.ofMillimetres(5);
+    }
+
+    /** A measurement of the wearer, if known. */
+    Optional<Length> body(BodyMeasure measure) {
+        return wearer.flatMap(w -> w.measure(measure));
+    }
+
+    /** Whether the pattern is for the upper body, as far as its chart and measurements tell. */
+    boolean isUpper() {
+        return isMeasured(BodyMeasure.BUST) || isMeasured(BodyMeasure.CHEST);
+    }
+
+    /** Whether the pattern says anything of a measurement. */
+    boolean isMeasured(BodyMeasure measure) {
+        return sizes.chart().filter(c -> c.has(measure)).isPresent()
+                || sizes.finished().containsKey(measure);
+    }
+}

@@ -1,0 +1,112 @@
+package secondbolt.fit.size;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.measure.Length;
+import secondbolt.worksheet.Assumed;
+import secondbolt.worksheet.Figures;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Open;
+
+/**
+ * The wearer beside the pattern, worked out.
+ *
+ * @param size the label worked with: the one written, else the one to start from; nothing if there
+ *     is neither
+ * @param choice the sizes that the measurements point to, if there are a chart and a wearer
+ * @param measurements down the body
+ * @param suggestions alterations that follow from the difference, in the order of the file
+ * @param redraw what is redrawn between the sizes of a blend
+ * @param findings what the maker should know
+ * @param assumed what was not written
+ * @param open what is not known
+ */
+public record SizeResult(
+        Optional<String> size,
+        Optional<SizeChoice> choice,
+        List<Measurement> measurements,
+        List<Suggestion> suggestions,
+        List<String> redraw,
+        List<Finding> findings,
+        List<Assumed> assumed,
+        List<Open> open) {
+    /** Copies the lists. */
+    public SizeResult {
+        measurements = List.copyOf(measurements);
+        suggestions = List.copyOf(suggestions);
+        redraw = List.copyOf(redraw);
+        findings = List.copyOf(findings);
+        assumed = List.copyOf(assumed);
+        open = List.copyOf(open);
+    }
+
+    /**
+     * One measurement, on the body and of the garment.
+     *
+     * @param name what is measured
+     * @param body the wearer's
+     * @param pattern what the size is made for, with what the alterations written add
+     * @param finished the finished garment, with what they add
+     * @param ease the finished garment less the body; negative if it is smaller
+     * @param nearest the size nearest to the body
+     * @param usual the wearing ease usual there, if a source tells
+     */
+    public record Measurement(
+            BodyMeasure name,
+            Optional<Length> body,
+            Optional<Length> pattern,
+            Optional<Length> finished,
+            Optional<Length> ease,
+            Optional<String> nearest,
+            Optional<Usual> usual) {}
+
+    /**
+     * The wearing ease the sources ask for, from the least of any to the most of any.
+     *
+     * @param least of all sources
+     * @param most of all sources, if any tells
+     * @param sources who says what, in words
+     */
+    public record Usual(Length least, Optional<Length> most, String sources) {}
+
+    /**
+     * An alteration that follows from the difference; the maker decides.
+     *
+     * @param measure the measurement it is for
+     * @param by how much more the body is than the size, or, for a width, than the size as altered
+     *     above; negative if less
+     * @param text why and what
+     * @param yaml a line for the file's {@code alterations}, ready to paste; nothing if none can
+     *     carry it
+     */
+    public record Suggestion(BodyMeasure measure, Length by, String text, Optional<String> yaml) {}
+
+    /** Puts {@code size}, {@code measurements} and {@code suggestions} into the fit's figures. */
+    public Figures addTo(Figures fit) {
+        size.ifPresent(label -> fit.text("size", label));
+        fit.list("measurements", measurements.stream().map(SizeResult::figures).toList());
+        return fit.list("suggestions", suggestions.stream().map(SizeResult::figures).toList());
+    }
+
+    private static Figures figures(Measurement measurement) {
+        Figures figures =
+                new Figures()
+                        .text("name", measurement.name().word())
+                        .length("body", measurement.body())
+                        .length("pattern", measurement.pattern())
+                        .length("finished", measurement.finished())
+                        .length("ease", measurement.ease());
+        measurement.nearest().ifPresent(size -> figures.text("nearest", size));
+        return figures;
+    }
+
+    private static Figures figures(Suggestion suggestion) {
+        Figures figures =
+                new Figures()
+                        .text("measurement", suggestion.measure().word())
+                        .length("by", suggestion.by())
+                        .text("text", suggestion.text());
+        suggestion.yaml().ifPresent(yaml -> figures.text("yaml", yaml));
+        return figures;
+    }
+}

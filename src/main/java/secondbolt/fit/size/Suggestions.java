@@ -1,0 +1,385 @@
+package secondbolt.fit.size;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * The alterations that follow from the difference between the body and the size it is cut in.
+ *
+ * <p>Source: Central Washington University costume text, ch. 17: lengthen or shorten along the
+ * printed line; a small change of width is shared by the seams at the outside edges. That
+ * differences under 5 mm or a quarter of an inch are left: common practice, no source.
+ */
+final class Suggestions {
+    private static final Map<BodyMeasure, Lengthened> LENGTHS = lengths();
+    private static final List<BodyMeasure> WIDTHS =
+            List.of(BodyMeasure.BUST, BodyMeasure.CHEST, BodyMeasure.WAIST, BodyMeasure.HIP);
+    private static final List<String> SIDES = List.of("side", "side seam", "sides");
+
+    /** The measurements that an alteration may follow from. */
+    static final List<BodyMeasure> COMPARED =
+            Stream.concat(WIDTHS.stream(), LENGTHS.keySet().stream()).toList();
+
+    private final SizeInput input;
+    private final Map<BodyMeasure, SizeResult.Measurement> measured = new LinkedHashMap<>();
+    private final List<SizeResult.Suggestion> made = new ArrayList<>();
+
+    private Suggestions(SizeInput input, List<SizeResult.Measurement> measurements) {
+        this.input = input;
+        measurements.forEach(m -> measured.put(m.name(), m));
+    }
+
+    /**
+     * Where a length is altered.
+     *
+     * @param lines the names such a line may have, the usual one first
+     * @param where on which pieces it is drawn, and where
+     */
+    private record Lengthened(List<String> lines, String where) {}
+
+    private static Map<BodyMeasure, Lengthened> lengths() {
+        Map<BodyMeasure, Lengthened> lengths = new LinkedHashMap<>();
+        lengths.put(
+                BodyMeasure.BACK_WAIST_LENGTH,
+                new Lengthened(
+                        List.of("body", "bodice", "waist", "back waist length", "waist length"),
+                        "every piece that runs from the shoulder to the waist or past it, fronts,"
+                                + " backs, their facings and linings, between armhole and waist"));
+        lengths.put(
+                BodyMeasure.ARM_LENGTH,
+                new Lengthened(
+                        List.of("sleeve", "sleeve length", "arm", "arm length"),
+                        "the sleeve and its lining, between armhole and wrist"));
+        lengths.put(
+                BodyMeasure.CROTCH_DEPTH,
+                new Lengthened(
+                        List.of("crotch depth", "crotch", "rise", "seat"),
+                        "the front and back of the trousers, their pockets and facings, between"
+                                + " waist and crotch"));
+        lengths.put(
+                BodyMeasure.INSIDE_LEG,
+                new Lengthened(
+                        List.of("leg", "inside leg", "leg length", "trouser leg"),
+                        "the front and back of the trousers and their linings, between crotch and"
+                                + " hem"));
+        return lengths;
+    }
+
+    static List<SizeResult.Suggestion> of(
+            SizeInput input, List<SizeResult.Measurement> measurements) {
+        Suggestions suggestions = new Suggestions(input, measurements);
+        LENGTHS.forEach(suggestions::length);
+        suggestions.bust();
+        suggestions.widths();
+        return List.copyOf(suggestions.made);
+    }
+
+    /** The side seam in words, by the name it has in the pattern. */
+    static String sideSeam(SizeInput input) {
+        return side(input).map(name -> "the seam `" + name + "`").orElse("the side seam");
+    }
+
+    /**
+     * The measurement a lengthen or shorten line of this name is for, if it is one of the usual.
+     */
+    static Optional<BodyMeasure> measureOfLine(String line) {
+        return LENGTHS.entrySet().stream()
+                .filter(e -> named(e.getValue().lines(), List.of(line)).isPresent())
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
+    /** Whether an edge of this name is a side, by which the trunk is widened. */
+    static boolean isSide(String edge) {
+        return named(SIDES, List.of(edge)).isPresent();
+    }
+
+    private static Optional<String> side(SizeInput input) {
+        return named(SIDES, input.pieces().edgeNames());
+    }
+
+    /** The name that is there: the usual one, else one that has the usual one as a word. */
+    private static Optional<String> named(List<String> usual, Collection<String> there) {
+        return usual.stream()
+                .filter(there::contains)
+                .findFirst()
+                .or(
+                        () ->
+                                there.stream()
+                                        .filter(
+                                                n ->
+                                                        List.of(n.split(" ", -1))
+                                                                .contains(usual.get(0)))
+                                        .findFirst());
+    }
+
+    /** What the body measures more than the size as altered so far; nothing if either is open. */
+    private Optional<Length> difference(BodyMeasure measure) {
+        return Optional.ofNullable(measured.get(measure))
+                .flatMap(m -> m.body().flatMap(b -> m.pattern().map(b::minus)));
+    }
+
+    private boolean isWorthIt(Length difference) {
+        return !difference.size().isShorterThan(input.least());
+    }
+
+    private void length(BodyMeasure measure, Lengthened how) {
+        Length by = difference(measure).orElse(Length.ZERO).roundedTo(input.tape().mark());
+        if (!isWorthIt(by)) {
+            return;
+        }
+        String verb = by.isNegative() ? "shorten" : "lengthen";
+        Optional<String> line = named(how.lines(), input.pieces().lineNames());
+        String name = line.orElse(how.lines().get(0));
+        String action =
+                line.isPresent()
+                        ? capital(verb)
+                                + " at the line `"
+                                + name
+                                + "`, on all pieces that carry it."
+                        : "No piece has a line for it yet: draw one named `"
+                                + name
+                                + "` across "
+                                + how.where()
+                                + " (`lines: {"
+                                + name
+                                + ": …}`, from the piece's top), then paste.";
+        made.add(
+                new SizeResult.Suggestion(
+                        measure,
+                        by,
+                        why(measure) + " " + action,
+                        Optional.of("- {" + verb + ": " + name + ", by: " + written(by) + "}")));
+    }
+
+    /**
+     * A change of the side at one height.
+     *
+     * @param measure what asks for it
+     * @param by how much more there, beside what is changed above
+     * @param above the height from which it begins; nothing if it holds from the top
+     */
+    private record Step(BodyMeasure measure, Length by, Optional<BodyMeasure> above) {}
+
+    private void widths() {
+        List<Step> steps = steps();
+        boolean placed =
+                steps.stream()
+                        .allMatch(
+                                step ->
+                                        step.above()
+                                                .map(a -> hasLevel(a) && hasLevel(step.measure()))
+                                                .orElse(true));
+        if (placed) {
+            steps.forEach(step -> made.add(width(step, step.by().equals(total(step)))));
+        } else {
+            throughout();
+        }
+    }
+
+    private List<Step> steps() {
+        List<Step> steps = new ArrayList<>();
+        Length soFar = Length.ZERO;
+        Optional<BodyMeasure> above = untouched();
+        for (BodyMeasure measure : widthsToCompare()) {
+            if (measure == BodyMeasure.BUST && enlargesTheBust()) {
+                above = Optional.of(measure);
+                continue;
+            }
+            Length by = total(measure).minus(soFar);
+            if (isWorthIt(by)) {
+                steps.add(new Step(measure, by, above));
+                soFar = soFar.plus(by);
+            }
+            above = Optional.of(measure);
+        }
+        return steps;
+    }
+
+    private Length total(Step step) {
+        return total(step.measure());
+    }
+
+    private Length total(BodyMeasure measure) {
+        return difference(measure).orElseThrow().roundedTo(input.tape().mark());
+    }
+
+    private boolean hasLevel(BodyMeasure measure) {
+        return input.pieces().levels().containsKey(measure);
+    }
+
+    /**
+     * One change for the whole side, where it is not known how far down bust, waist and hip lie: as
+     * much as the one that needs most, so that none is left too tight.
+     */
+    private void throughout() {
+        List<BodyMeasure> compared =
+                widthsToCompare().stream()
+                        .filter(m -> m != BodyMeasure.BUST || !enlargesTheBust())
+                        .toList();
+        BodyMeasure most =
+                compared.stream()
+                        .reduce((a, b) -> total(b).isLongerThan(total(a)) ? b : a)
+                        .orElseThrow();
+        if (!isWorthIt(total(most))) {
+            return;
+        }
+        SizeResult.Suggestion whole = width(new Step(most, total(most), Optional.empty()), true);
+        String each =
+                compared.stream()
+                        .map(m -> m.word() + " " + signed(total(m)))
+                        .collect(Collectors.joining(", "));
+        made.add(
+                new SizeResult.Suggestion(
+                        most,
+                        whole.by(),
+                        whole.text()
+                                + " Where these lie on the pieces is not known, so it is what the"
+                                + " tightest needs, for the whole side. With `from` and `to` it can"
+                                + " be tapered; the differences are: "
+                                + each
+                                + ".",
+                        whole.yaml()));
+    }
+
+    private String signed(Length length) {
+        return (length.isNegative() ? "−" : "+") + input.tape().print(length.size());
+    }
+
+    /** The chest counts where the bust does not: both lie at one height. */
+    private List<BodyMeasure> widthsToCompare() {
+        return WIDTHS.stream()
+                .filter(m -> difference(m).isPresent())
+                .filter(m -> m != BodyMeasure.CHEST || difference(BodyMeasure.BUST).isEmpty())
+                .toList();
+    }
+
+    /** The line above which nothing is altered, because the bust or chest there is not known. */
+    private Optional<BodyMeasure> untouched() {
+        BodyMeasure top = input.isMeasured(BodyMeasure.BUST) ? BodyMeasure.BUST : BodyMeasure.CHEST;
+        boolean known =
+                difference(BodyMeasure.BUST).or(() -> difference(BodyMeasure.CHEST)).isPresent();
+        return input.isUpper() && !known ? Optional.of(top) : Optional.empty();
+    }
+
+    /** A bust much fuller than the high bust is given room over the bust alone, not at the side. */
+    private boolean enlargesTheBust() {
+        Length more = difference(BodyMeasure.BUST).orElse(Length.ZERO);
+        return input.wearer().filter(SizeChoice::goesByHighBust).isPresent()
+                && more.isPositive()
+                && isWorthIt(more);
+    }
+
+    private void bust() {
+        if (enlargesTheBust()) {
+            made.add(
+                    new SizeResult.Suggestion(
+                            BodyMeasure.BUST,
+                            total(BodyMeasure.BUST),
+                            why(BodyMeasure.BUST)
+                                    + " It is the bust that is full, not the back: slash the fronts"
+                                    + " through the bust point and spread each by half of that, and"
+                                    + " redraw the front piece so; the side seam stays.",
+                            Optional.empty()));
+        }
+    }
+
+    private SizeResult.Suggestion width(Step step, boolean isAll) {
+        String verb = step.by().isNegative() ? "narrow" : "widen";
+        Optional<String> edge = side(input);
+        String name = edge.orElse(SIDES.get(0));
+        String levels =
+                step.above()
+                        .map(a -> ", from: " + level(a) + ", to: " + level(step.measure()))
+                        .orElse("");
+        String yaml = "- {" + verb + ": " + name + ", by: " + written(step.by()) + levels + "}";
+        String text =
+                why(step.measure())
+                        + step.above()
+                                .map(a -> taper(verb, a, step, isAll))
+                                .orElseGet(() -> whole(verb, step.by()))
+                        + (step.by().isNegative()
+                                ? " Narrowing can wait for a fitting: cloth cut away does not come"
+                                        + " back."
+                                : "")
+                        + (edge.isPresent()
+                                ? ""
+                                : " No piece has an edge named `"
+                                        + name
+                                        + "` yet: give the side seams that name on every piece that"
+                                        + " has them.");
+        return new SizeResult.Suggestion(step.measure(), step.by(), text, Optional.of(yaml));
+    }
+
+    private String level(BodyMeasure measure) {
+        return written(input.pieces().levels().get(measure));
+    }
+
+    private String whole(String verb, Length by) {
+        return " "
+                + capital(verb)
+                + " the side by "
+                + input.tape().print(by.size())
+                + " in all round, from top to bottom; an armhole or waistband that ends there"
+                + " changes with it, so look at its seam.";
+    }
+
+    private String taper(String verb, BodyMeasure above, Step step, boolean isAll) {
+        return " "
+                + capital(verb)
+                + " the side from the "
+                + above.word()
+                + " line on, by "
+                + input.tape().print(step.by().size())
+                + " in all round from the "
+                + step.measure().word()
+                + " line down"
+                + (isAll ? "." : ", beside what is altered further up.");
+    }
+
+    private static String capital(String word) {
+        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+    }
+
+    private String why(BodyMeasure measure) {
+        SizeResult.Measurement m = measured.get(measure);
+        Length by = difference(measure).orElseThrow();
+        return capital(measure.word())
+                + ": the body has "
+                + input.tape().print(m.body().orElseThrow())
+                + ", the size "
+                + (input.pieces().added(measure).equals(Length.ZERO) ? "" : "as altered ")
+                + input.tape().print(m.pattern().orElseThrow())
+                + ", "
+                + input.tape().print(by.size())
+                + (by.isNegative() ? " more." : " less.");
+    }
+
+    /** An amount as the file reads it, without its sign: {@code 2.5 cm} or {@code 1 1/2 in}. */
+    private String written(Length length) {
+        Length size = length.size().roundedTo(input.tape().mark());
+        return input.tape() == Tape.INCH ? inches(size) : Tape.CENTIMETRE.print(size);
+    }
+
+    private static String inches(Length size) {
+        long under = 16;
+        long over = Math.round(size.millimetres() / Length.ofInches(1, under).millimetres());
+        long whole = over / under;
+        over %= under;
+        while (over > 0 && over % 2 == 0) {
+            over /= 2;
+            under /= 2;
+        }
+        String fraction = over == 0 ? "" : over + "/" + under;
+        String parted = whole > 0 && over > 0 ? " " : "";
+        return (whole > 0 || over == 0 ? whole : "") + parted + fraction + " in";
+    }
+}

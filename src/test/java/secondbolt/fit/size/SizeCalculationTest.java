@@ -1,0 +1,174 @@
+package secondbolt.fit.size;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import secondbolt.file.Json;
+import secondbolt.measure.Length;
+import secondbolt.worksheet.Figures;
+import secondbolt.worksheet.Open;
+
+class SizeCalculationTest {
+    private static SizeResult work(String... lines) {
+        return SizeCalculation.work(Written.input("cm", lines));
+    }
+
+    private static List<String> open(SizeResult result) {
+        return result.open().stream().map(Open::what).toList();
+    }
+
+    @Test
+    void saysWhichInputItLacks() {
+        SizeResult nothing = work();
+        assertEquals(Optional.empty(), nothing.size());
+        assertEquals(List.of(), nothing.measurements());
+        assertEquals(List.of(), nothing.suggestions());
+        assertEquals(
+                List.of(
+                        "who wears it",
+                        "the pattern's size chart",
+                        "the finished garment's measurements"),
+                open(nothing));
+        assertEquals(
+                List.of("the pattern's size chart", "the finished garment's measurements"),
+                open(work("wearer: {age: adult, measurements: {bust: 100}}")));
+        assertEquals(
+                List.of("the finished garment's measurements", "the wearer's high bust"),
+                open(
+                        work(
+                                "wearer: {age: adult, measurements: {bust: 100}}",
+                                "pattern: {size: M, sizes: {size: [M], bust: [98]}}")));
+        assertEquals(
+                List.of("the wearer's hip"),
+                open(
+                        work(
+                                "wearer: {age: adult, measurements: {hip: unknown}}",
+                                "pattern: {sizes: {size: [M], hip: [98]}, finished: {hip: 104}}")));
+    }
+
+    @Test
+    void asksForTheAgeAndNeverTakesItAsAdult() {
+        SizeResult result =
+                work("wearer: {measurements: {bust: 100}}", "pattern: {finished: {bust: 101}}");
+        assertTrue(open(result).contains("the wearer's age"));
+        assertEquals(
+                List.of("wearer CAUTION"),
+                result.findings().stream().map(f -> f.about() + " " + f.level()).toList());
+        assertEquals(Optional.empty(), result.measurements().get(0).usual());
+        assertEquals(Optional.of(Length.ofMillimetres(10)), result.measurements().get(0).ease());
+    }
+
+    @Test
+    void doesNotJudgeAChildsEaseByGrownPeoplesFigures() {
+        SizeResult result =
+                work(
+                        "wearer: {age: 6, measurements: {chest: 60}}",
+                        "pattern: {finished: {chest: 61}}");
+        assertEquals(1, result.findings().size());
+        assertTrue(result.findings().get(0).text().contains("not judged"));
+    }
+
+    @Test
+    void tellsTheSizeItWorksWithWhereNoneIsWritten() {
+        SizeResult result =
+                work(
+                        "wearer: {age: adult, measurements: {bust: 97, high bust: 93}}",
+                        "pattern: {sizes: {size: [S, M], bust: [90, 97]}}");
+        assertEquals(Optional.of("M"), result.size());
+        assertEquals("M", result.assumed().get(0).value());
+    }
+
+    @Test
+    void tellsWhatABlendRedraws() {
+        SizeInput.Pieces pieces =
+                new SizeInput.Pieces(Set.of(), Set.of("side"), Map.of(), Map.of());
+        SizeInput input =
+                Written.input(
+                        "cm",
+                        "pattern:",
+                        "  sizes: {size: [16, 18], bust: [98, 103], hip: [109, 114]}",
+                        "  size: {bust: 18, hip: 16}");
+        SizeResult result = SizeCalculation.work(Written.with(input, pieces));
+        assertEquals(Optional.of("bust 18, hip 16"), result.size());
+        assertEquals(
+                List.of(
+                        "From the bust line down to the hip line redraw from size 18 to size 16"
+                                + " along the seam `side`, on every piece with that seam, its facing"
+                                + " and lining too."),
+                result.redraw());
+    }
+
+    @Test
+    void takesTheSizeOfItsHeightForWhatABlendDoesNotName() {
+        ChosenSize blend =
+                ChosenSize.blended(Map.of(BodyMeasure.BUST, "18", BodyMeasure.HIP, "16"));
+        assertEquals(Optional.of("18"), blend.at(BodyMeasure.BACK_WAIST_LENGTH));
+        assertEquals(Optional.of("18"), blend.at(BodyMeasure.HIGH_BUST));
+        assertEquals(Optional.of("16"), blend.at(BodyMeasure.INSIDE_LEG));
+        assertEquals(Optional.empty(), blend.at(BodyMeasure.WAIST));
+        assertEquals(Optional.empty(), blend.at(BodyMeasure.HEAD));
+        assertEquals(Optional.of("12"), ChosenSize.of("12").at(BodyMeasure.HEAD));
+    }
+
+    @Test
+    void asksForALineWhereNoPieceHasOne() {
+        SizeResult result =
+                work(
+                        "wearer: {age: adult, measurements: {bust: 96, back waist length: 44}}",
+                        "pattern: {size: M, sizes: {size: [M], bust: [96], back waist length: [42]}}");
+        SizeResult.Suggestion suggestion = result.suggestions().get(0);
+        assertEquals(Optional.of("- {lengthen: body, by: 2 cm}"), suggestion.yaml());
+        assertTrue(suggestion.text().contains("draw one named `body`"), suggestion.text());
+        assertTrue(suggestion.text().contains("facings and linings"), suggestion.text());
+    }
+
+    @Test
+    void knowsWhatALineOrAnEdgeAlters() {
+        assertEquals(
+                Optional.of(BodyMeasure.BACK_WAIST_LENGTH), SizeCalculation.measureOfLine("body"));
+        assertEquals(
+                Optional.of(BodyMeasure.ARM_LENGTH), SizeCalculation.measureOfLine("left sleeve"));
+        assertEquals(Optional.empty(), SizeCalculation.measureOfLine("skirt"));
+        assertTrue(SizeCalculation.isSide("side"));
+        assertTrue(SizeCalculation.isSide("left side"));
+        assertTrue(!SizeCalculation.isSide("inside"));
+    }
+
+    @Test
+    void letsAnOpeningPassTheLargestPartOfTheBody() {
+        Optional<Wearer> wearer =
+                Written.input(
+                                "cm",
+                                "wearer: {measurements: {head: 57, bust: 96, chest: 98, hip: unknown}}")
+                        .wearer();
+        assertEquals(Optional.of(Length.ofMillimetres(570)), Passage.HEAD.girth(wearer));
+        assertEquals(Optional.of(Length.ofMillimetres(980)), Passage.BUST.girth(wearer));
+        assertEquals(Optional.empty(), Passage.HIPS.girth(wearer));
+        assertEquals(Optional.empty(), Passage.FOOT.girth(Optional.empty()));
+        assertEquals("the wearer's hip", Passage.HIPS.open("waist").what());
+    }
+
+    @Test
+    void givesItsFiguresToOtherPrograms() {
+        SizeResult result =
+                work(
+                        "wearer: {age: adult, measurements: {bust: 101}}",
+                        "pattern: {size: 18, sizes: {size: [16, 18], bust: [98, 103]},"
+                                + " finished: {bust: 117}}");
+        Map<String, Object> figures = result.addTo(new Figures()).asMap();
+        assertEquals(List.of("size", "measurements", "suggestions"), List.copyOf(figures.keySet()));
+        assertTrue(
+                Json.write(figures)
+                        .replaceAll("\\s+", " ")
+                        .contains(
+                                "\"name\": \"bust\", \"body_mm\": 1010, \"pattern_mm\": 1030,"
+                                        + " \"finished_mm\": 1170, \"ease_mm\": 160,"
+                                        + " \"nearest\": \"18\""),
+                Json.write(figures));
+    }
+}
