@@ -48,7 +48,9 @@ class ArchitectureTest {
                     "worksheet",
                     "cloth",
                     "fit",
-                    "closure");
+                    "closure",
+                    "hem",
+                    "cutting");
 
     private static Map<String, Set<String>> mayUse() {
         Map<String, Set<String>> rooms = new LinkedHashMap<>();
@@ -66,7 +68,11 @@ class ArchitectureTest {
         rooms.put("cloth", underTopics);
         rooms.put("fit", with(underTopics, "cloth"));
         rooms.put("closure", with(underTopics, "cloth", "fit"));
-        rooms.put("project", with(underTopics, "cloth", "fit", "closure", "draw.paper"));
+        rooms.put("hem", with(underTopics, "cloth", "fit", "closure"));
+        rooms.put("cutting", with(underTopics, "cloth", "fit", "closure", "hem"));
+        rooms.put(
+                "project",
+                with(underTopics, "cloth", "fit", "closure", "hem", "cutting", "draw.paper"));
         rooms.put("notebook.site", Set.of("file"));
         rooms.put(
                 "notebook",

@@ -1,6 +1,8 @@
 package secondbolt.project;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import secondbolt.closure.ClosureSection;
 import secondbolt.cloth.ClothSection;
@@ -13,6 +15,8 @@ import secondbolt.file.MapForm;
 import secondbolt.fit.AlterationSection;
 import secondbolt.fit.FitCheck;
 import secondbolt.fit.PatternSection;
+import secondbolt.hem.HemCheck;
+import secondbolt.hem.HemSection;
 import secondbolt.measure.Tape;
 
 /** The root of the project file: the hand-written list of its sections. */
@@ -54,11 +58,11 @@ public final class ProjectSection {
                             PatternSection.KEY,
                             AlterationSection.KEY,
                             ClosureSection.KEY,
+                            HemSection.KEY,
                             Key.later("wearer", "Age and measurements of who wears it."),
                             Key.later("designs", "What the cloth could become."),
                             Key.later("make", "The design the notebook works out."),
                             Key.later("machine", "What the sewing machine can do."),
-                            Key.later("hems", "Depth and turns of each hem."),
                             Key.later("lay", "How pieces are laid on the cloth."),
                             Key.later("cut so far", "Pieces that are cut already."),
                             Key.later("dye", "Cloth, colour and bath."),
@@ -87,7 +91,8 @@ public final class ProjectSection {
                         fields.get(ClothSection.KEY),
                         fields.get(PatternSection.KEY),
                         fields.get(AlterationSection.KEY).orElse(List.of()),
-                        fields.get(ClosureSection.KEY));
+                        fields.get(ClosureSection.KEY),
+                        fields.get(HemSection.KEY).orElse(Map.of()));
         return fits(project, fields) ? Optional.of(project) : Optional.empty();
     }
 
@@ -98,10 +103,18 @@ public final class ProjectSection {
                     AlterationSection.KEY, "alterations without a pattern", "`pattern` as well");
             return false;
         }
-        List<FitCheck.Trouble> troubles =
-                project.pattern()
-                        .map(p -> FitCheck.of(p, project.alterations(), project.heading().units()))
-                        .orElse(List.of());
+        if (project.pattern().isEmpty() && !project.hems().isEmpty()) {
+            fields.tell(HemSection.KEY, "hems without a pattern", "`pattern` as well");
+            return false;
+        }
+        List<FitCheck.Trouble> troubles = new ArrayList<>();
+        project.pattern()
+                .ifPresent(
+                        p -> {
+                            Tape tape = project.heading().units();
+                            troubles.addAll(FitCheck.of(p, project.alterations(), tape));
+                            troubles.addAll(HemCheck.of(project.hems(), p));
+                        });
         troubles.forEach(t -> fields.tell(t.place(), t.found(), t.right()));
         return troubles.isEmpty();
     }

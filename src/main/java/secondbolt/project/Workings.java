@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.closure.ClosureWorksheet;
 import secondbolt.cloth.ClothWorksheet;
+import secondbolt.cutting.CuttingWorksheet;
 import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.FitWorksheet;
@@ -40,6 +41,7 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
         fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, Map.of(), tape)));
         project.closures()
                 .ifPresent(closures -> worksheets.add(ClosureWorksheet.of(closures, tape)));
+        fit.ifPresent(f -> worksheets.add(CuttingWorksheet.of(f, project.hems(), tape)));
         return new Workings(folder, project.heading(), worksheets);
     }
 
