@@ -49,7 +49,9 @@ class ArchitectureTest {
                     "fit.size",
                     "cloth",
                     "fit",
-                    "closure");
+                    "closure",
+                    "hem",
+                    "cutting");
 
     private static Map<String, Set<String>> mayUse() {
         Map<String, Set<String>> rooms = new LinkedHashMap<>();
@@ -68,8 +70,19 @@ class ArchitectureTest {
         rooms.put("cloth", underTopics);
         rooms.put("fit", with(underTopics, "cloth", "fit.size"));
         rooms.put("closure", with(underTopics, "cloth", "fit"));
+        rooms.put("hem", with(underTopics, "cloth", "fit", "closure"));
+        rooms.put("cutting", with(underTopics, "cloth", "fit", "closure", "hem"));
         rooms.put(
-                "project", with(underTopics, "cloth", "fit", "fit.size", "closure", "draw.paper"));
+                "project",
+                with(
+                        underTopics,
+                        "cloth",
+                        "fit",
+                        "fit.size",
+                        "closure",
+                        "hem",
+                        "cutting",
+                        "draw.paper"));
         rooms.put("notebook.site", Set.of("file"));
         rooms.put(
                 "notebook",

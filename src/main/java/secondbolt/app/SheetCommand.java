@@ -41,8 +41,8 @@ final class SheetCommand implements Callable<Integer> {
             names = "--paper",
             paramLabel = "PAPER",
             description =
-                    "a4, a3, letter, legal, tabloid or a4+letter (default: local.yaml's, else the"
-                            + " project's)")
+                    "a4, a3, letter, legal, tabloid, a0 or a4+letter (default: local.yaml's, else"
+                            + " the project's)")
     private String paper;
 
     @Option(

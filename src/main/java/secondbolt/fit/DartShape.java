@@ -11,8 +11,9 @@ import secondbolt.shape.Point;
  * @param second where the other does
  * @param point where they meet
  */
-record DartShape(Point first, Point second, Point point) {
-    static DartShape of(PieceShape.Drawn drawn, Piece.Dart dart) {
+public record DartShape(Point first, Point second, Point point) {
+    /** The legs of a dart of this piece. */
+    public static DartShape of(PieceShape.Drawn drawn, Piece.Dart dart) {
         EdgeLine edge = drawn.find(dart.edge()).orElseThrow();
         double atMm = dart.at().millimetres();
         double halfMm = dart.takes().millimetres() / 2;

@@ -5,13 +5,13 @@ import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
 
 /** Where a notch stands on its edge, whichever end it is measured from. */
-final class NotchPlace {
+public final class NotchPlace {
     private static final double MEETS_MM = 0.5;
 
     private NotchPlace() {}
 
     /** How far from the edge's start, in millimetres. */
-    static double fromStartMm(PieceShape.Drawn shape, Piece.Notch notch) {
+    public static double fromStartMm(PieceShape.Drawn shape, Piece.Notch notch) {
         double atMm = notch.at().millimetres();
         return isFromEnd(shape, notch)
                 ? shape.find(notch.edge()).orElseThrow().lengthMm() - atMm
@@ -21,7 +21,7 @@ final class NotchPlace {
     /**
      * Whether it is measured from the edge's end, because that is where the named edge meets it.
      */
-    static boolean isFromEnd(PieceShape.Drawn shape, Piece.Notch notch) {
+    public static boolean isFromEnd(PieceShape.Drawn shape, Piece.Notch notch) {
         Point end = shape.find(notch.edge()).map(EdgeLine::end).orElseThrow();
         return notch.from()
                 .flatMap(shape::find)
@@ -33,12 +33,12 @@ final class NotchPlace {
     }
 
     /** The point on the sewing line. */
-    static Point point(PieceShape.Drawn shape, Piece.Notch notch) {
+    public static Point point(PieceShape.Drawn shape, Piece.Notch notch) {
         return shape.find(notch.edge()).orElseThrow().at(fromStartMm(shape, notch));
     }
 
     /** The notch's distance from the edge's start, as a length. */
-    static Length fromStart(PieceShape.Drawn shape, Piece.Notch notch) {
+    public static Length fromStart(PieceShape.Drawn shape, Piece.Notch notch) {
         return Length.ofComputedMillimetres(fromStartMm(shape, notch));
     }
 }

@@ -1,5 +1,7 @@
 package secondbolt.project;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +10,7 @@ import secondbolt.cloth.Cloth;
 import secondbolt.fit.Alteration;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.size.Wearer;
+import secondbolt.hem.Hem;
 
 /**
  * A project, as the maker wrote it: nothing in it is computed.
@@ -18,6 +21,7 @@ import secondbolt.fit.size.Wearer;
  * @param pattern its pieces and seams
  * @param alterations in her order
  * @param closures by her names for them, in her order
+ * @param hems by her names for them, in her order
  */
 public record Project(
         Heading heading,
@@ -25,9 +29,11 @@ public record Project(
         Optional<Map<String, Cloth>> cloths,
         Optional<Pattern> pattern,
         List<Alteration> alterations,
-        Optional<Map<String, Closure>> closures) {
-    /** Copies the alterations. */
+        Optional<Map<String, Closure>> closures,
+        Map<String, Hem> hems) {
+    /** Copies the alterations and the hems. */
     public Project {
         alterations = List.copyOf(alterations);
+        hems = Collections.unmodifiableMap(new LinkedHashMap<>(hems));
     }
 }

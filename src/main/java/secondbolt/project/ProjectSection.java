@@ -1,10 +1,8 @@
 package secondbolt.project;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import secondbolt.closure.Closure;
-import secondbolt.closure.ClosureCheck;
 import secondbolt.closure.ClosureSection;
 import secondbolt.cloth.ClothSection;
 import secondbolt.draw.paper.Paper;
@@ -13,14 +11,10 @@ import secondbolt.file.Form;
 import secondbolt.file.Forms;
 import secondbolt.file.Key;
 import secondbolt.file.MapForm;
-import secondbolt.file.Placed;
 import secondbolt.fit.AlterationSection;
-import secondbolt.fit.EdgeSum;
-import secondbolt.fit.FitCalculation;
-import secondbolt.fit.FitCheck;
-import secondbolt.fit.FitResult;
 import secondbolt.fit.PatternSection;
 import secondbolt.fit.size.WearerSection;
+import secondbolt.hem.HemSection;
 import secondbolt.measure.Tape;
 
 /** The root of the project file: the hand-written list of its sections. */
@@ -63,10 +57,10 @@ public final class ProjectSection {
                             PatternSection.KEY,
                             AlterationSection.KEY,
                             ClosureSection.KEY,
+                            HemSection.KEY,
                             Key.later("designs", "What the cloth could become."),
                             Key.later("make", "The design the notebook works out."),
                             Key.later("machine", "What the sewing machine can do."),
-                            Key.later("hems", "Depth and turns of each hem."),
                             Key.later("lay", "How pieces are laid on the cloth."),
                             Key.later("cut so far", "Pieces that are cut already."),
                             Key.later("dye", "Cloth, colour and bath."),
@@ -96,52 +90,8 @@ public final class ProjectSection {
                         fields.get(ClothSection.KEY),
                         fields.get(PatternSection.KEY),
                         fields.get(AlterationSection.KEY).orElse(List.of()),
-                        fields.get(ClosureSection.KEY));
-        return fits(project, fields) ? Optional.of(project) : Optional.empty();
-    }
-
-    /** Checks what one section says of another. */
-    private static boolean fits(Project project, Fields fields) {
-        if (project.pattern().isEmpty() && !project.alterations().isEmpty()) {
-            fields.tell(
-                    AlterationSection.KEY, "alterations without a pattern", "`pattern` as well");
-            return false;
-        }
-        List<FitCheck.Trouble> troubles =
-                project.pattern()
-                        .map(p -> FitCheck.of(p, project.alterations(), project.heading().units()))
-                        .orElse(List.of());
-        List<FitCheck.Trouble> all = new ArrayList<>(troubles);
-        if (troubles.isEmpty()) {
-            project.closures()
-                    .ifPresent(
-                            closures ->
-                                    closures.values()
-                                            .forEach(c -> all.addAll(troubles(c, project))));
-        }
-        all.forEach(t -> fields.tell(t.place(), t.found(), t.right()));
-        return all.isEmpty();
-    }
-
-    /** What is wrong with a closure on the edges of the pattern. */
-    private static List<FitCheck.Trouble> troubles(Closure closure, Project project) {
-        if (closure.placket().edges().isEmpty()) {
-            return List.of();
-        }
-        Placed<EdgeSum> edges = closure.placket().edges().get();
-        if (project.pattern().isEmpty()) {
-            return List.of(
-                    new FitCheck.Trouble(
-                            edges.place(),
-                            "an edge of no pattern",
-                            "`pattern` as well, or `length`"));
-        }
-        Tape tape = project.heading().units();
-        List<FitCheck.Trouble> missing = FitCheck.of(project.pattern().get(), edges, tape);
-        if (!missing.isEmpty()) {
-            return missing;
-        }
-        FitResult fit = FitCalculation.work(project.pattern().get(), project.alterations(), tape);
-        return ClosureCheck.of(closure, closure.placket().length(Optional.of(fit)));
+                        fields.get(ClosureSection.KEY),
+                        fields.get(HemSection.KEY).orElse(Map.of()));
+        return ProjectCheck.holds(project, fields) ? Optional.of(project) : Optional.empty();
     }
 }

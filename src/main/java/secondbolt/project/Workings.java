@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.closure.ClosureWorksheet;
 import secondbolt.cloth.ClothWorksheet;
+import secondbolt.cutting.CuttingWorksheet;
 import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.FitWorksheet;
@@ -39,6 +40,7 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
         fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, project.wearer(), tape)));
         project.closures()
                 .ifPresent(closures -> worksheets.add(ClosureWorksheet.of(closures, fit, tape)));
+        fit.ifPresent(f -> worksheets.add(CuttingWorksheet.of(f, project.hems(), tape)));
         return new Workings(folder, project.heading(), worksheets);
     }
 

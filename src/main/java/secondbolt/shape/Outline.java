@@ -151,6 +151,25 @@ public record Outline(List<Point> corners) {
         return twice / 2;
     }
 
+    /** Whether a point lies inside; on the line itself it may come out either way. */
+    public boolean contains(Point point) {
+        boolean inside = false;
+        Point last = corners.get(corners.size() - 1);
+        for (Point corner : corners) {
+            boolean spans = corner.yMm() > point.yMm() != last.yMm() > point.yMm();
+            if (spans && point.xMm() < crossingXMm(last, corner, point.yMm())) {
+                inside = !inside;
+            }
+            last = corner;
+        }
+        return inside;
+    }
+
+    private static double crossingXMm(Point from, Point to, double yMm) {
+        double share = (yMm - from.yMm()) / (to.yMm() - from.yMm());
+        return from.xMm() + share * (to.xMm() - from.xMm());
+    }
+
     /** The smallest box round it. */
     public Box box() {
         double left = Double.POSITIVE_INFINITY;

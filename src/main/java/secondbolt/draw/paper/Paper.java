@@ -29,6 +29,9 @@ public record Paper(String name, Length across, Length along) {
     /** Source: ISO 216:2007, A series. */
     public static final Paper A3 = millimetres("a3", 297, 420);
 
+    /** For a plotter. Source: ISO 216:2007, A series. */
+    public static final Paper A0 = millimetres("a0", 841, 1189);
+
     /** Source: ANSI/ASME Y14.1, size A. */
     public static final Paper LETTER = halfInches("letter", 17, 22);
 
@@ -45,7 +48,8 @@ public record Paper(String name, Length across, Length along) {
                     A4.across.orShorter(LETTER.across),
                     A4.along.orShorter(LETTER.along));
 
-    private static final List<Paper> ALL = List.of(A4_AND_LETTER, A4, LETTER, A3, LEGAL, TABLOID);
+    private static final List<Paper> ALL =
+            List.of(A4_AND_LETTER, A4, LETTER, A3, LEGAL, TABLOID, A0);
 
     /**
      * Checks the sides.

@@ -1,0 +1,117 @@
+package secondbolt.cutting;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.fit.NamedEdge;
+import secondbolt.fit.NotchPlace;
+import secondbolt.fit.Piece;
+import secondbolt.fit.PieceShape;
+import secondbolt.shape.CuttingLine;
+import secondbolt.shape.EdgeLine;
+import secondbolt.shape.Outline;
+import secondbolt.shape.Point;
+
+/**
+ * A drawn piece with its cutting line.
+ *
+ * @param piece after the alterations
+ * @param shape its outline as the pattern means it: the sewing line, or the cutting line if the
+ *     allowance is included
+ * @param before the outline before the alterations, if they changed it
+ * @param edges the allowance of each edge, in the order of the outline
+ * @param isIncluded whether the outline includes the allowance
+ * @param line the cutting line
+ */
+public record CutPiece(
+        Piece piece,
+        PieceShape.Drawn shape,
+        Optional<PieceShape.Drawn> before,
+        List<EdgeAllowance> edges,
+        boolean isIncluded,
+        CuttingLine line) {
+    /** Copies the allowances. */
+    public CutPiece {
+        edges = List.copyOf(edges);
+        if (edges.size() != shape.edges().size()) {
+            throw new IllegalArgumentException(
+                    edges.size() + " allowances of " + shape.edges().size() + " edges");
+        }
+    }
+
+    /** Its name. */
+    public String name() {
+        return piece.name();
+    }
+
+    /** The cutting line, in millimetres of the piece; on the fold if it is drawn half. */
+    public Outline cut() {
+        return line.outline();
+    }
+
+    /** Where the cutting line crosses itself, if it does. */
+    public Optional<Point> crossing() {
+        return line.crossing();
+    }
+
+    int number(String edge) {
+        for (int i = 0; i < edges.size(); i++) {
+            if (edges.get(i).edge().equals(edge)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("edge must be one of the piece, was " + edge);
+    }
+
+    EdgeLine edge(int number) {
+        return shape.edges().get(number).line();
+    }
+
+    NamedEdge named(int number) {
+        return shape.edges().get(number);
+    }
+
+    double widthMm(int number) {
+        return edges.get(number).width().millimetres();
+    }
+
+    /** A point of the outline moved so far out of the piece, square to its edge. */
+    Point beside(int number, double alongMm, double outMm) {
+        Point out = line.outward(number, alongMm);
+        return edge(number).at(alongMm).moved(out.xMm() * outMm, out.yMm() * outMm);
+    }
+
+    Point onSewingLine(int number, double alongMm) {
+        return beside(number, alongMm, isIncluded ? -widthMm(number) : 0);
+    }
+
+    Point onCuttingLine(int number, double alongMm) {
+        return beside(number, alongMm, isIncluded ? 0 : widthMm(number));
+    }
+
+    /** How far a notch stands from its edge's start. */
+    double alongMm(Piece.Notch notch) {
+        return NotchPlace.fromStartMm(shape, notch);
+    }
+
+    /** What to cut, as a sheet says it. */
+    public String instruction() {
+        StringBuilder words = new StringBuilder();
+        piece.cuts()
+                .forEach(
+                        (role, cut) -> {
+                            String one = words.isEmpty() ? cut.words() : plain(cut);
+                            words.append(words.isEmpty() ? "" : ", ");
+                            words.append(one).append(" of ").append(role);
+                        });
+        return words + (piece.fold().isPresent() ? ", on the fold" : "");
+    }
+
+    private static String plain(Piece.Cut cut) {
+        return cut.mirrored() ? "a pair" : Integer.toString(cut.count());
+    }
+
+    /** How many are cut in all. */
+    public int copies() {
+        return piece.cuts().values().stream().mapToInt(Piece.Cut::count).sum();
+    }
+}

@@ -1,0 +1,133 @@
+package secondbolt.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import secondbolt.draw.Drawing;
+import secondbolt.draw.Mark;
+import secondbolt.draw.Sketch;
+import secondbolt.fit.Pattern;
+import secondbolt.measure.Tape;
+import secondbolt.shape.Box;
+import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.SheetName;
+import secondbolt.worksheet.Table;
+
+/** The full-size sheets: one for each large piece, small ones together. */
+final class PieceSheets {
+    private final CuttingResult result;
+    private final Tape tape;
+
+    private PieceSheets(CuttingResult result, Tape tape) {
+        this.result = result;
+        this.tape = tape;
+    }
+
+    /** All sheets, in her order; the shared ones last. */
+    static List<Sheet> of(CuttingResult result, Tape tape) {
+        return new PieceSheets(result, tape).sheets();
+    }
+
+    private List<Sheet> sheets() {
+        List<String> names =
+                SheetName.forEach(result.pieces().stream().map(p -> "piece " + p.name()).toList());
+        List<Sheet> sheets = new ArrayList<>();
+        List<CutPiece> small = new ArrayList<>();
+        for (int i = 0; i < result.pieces().size(); i++) {
+            CutPiece piece = result.pieces().get(i);
+            if (PagePacking.fits(PieceSketch.frame(piece, SketchStyle.FULL_SIZE))) {
+                small.add(piece);
+            } else {
+                String title = "Piece: " + piece.name();
+                sheets.add(sheet(names.get(i), title, drawing(piece), List.of(piece)));
+            }
+        }
+        sheets.addAll(shared(small));
+        return sheets;
+    }
+
+    private List<Sheet> shared(List<CutPiece> small) {
+        List<Box> frames =
+                small.stream().map(p -> PieceSketch.frame(p, SketchStyle.FULL_SIZE)).toList();
+        List<Sheet> sheets = new ArrayList<>();
+        for (PagePacking.SharedPage page : PagePacking.of(frames)) {
+            List<CutPiece> pieces = new ArrayList<>();
+            Sketch sketch = new Sketch();
+            for (PagePacking.Laid laid : page.pieces()) {
+                pieces.add(small.get(laid.number()));
+                Drawing one = drawing(small.get(laid.number()));
+                sketch.add(new Mark.Window(one, one.frame(), laid.at()));
+            }
+            String title =
+                    "Small pieces: "
+                            + pieces.stream().map(CutPiece::name).collect(Collectors.joining(", "));
+            Box frame = new Box(0, 0, page.acrossMm(), page.alongMm());
+            String name = "small-pieces-" + (sheets.size() + 1);
+            sheets.add(sheet(name, title, sketch.drawing(title, frame), pieces));
+        }
+        return sheets;
+    }
+
+    private Drawing drawing(CutPiece piece) {
+        return PieceSketch.of(piece, words(piece), SketchStyle.FULL_SIZE);
+    }
+
+    private List<String> words(CutPiece piece) {
+        List<String> words = new ArrayList<>();
+        words.add(capital(piece.instruction()));
+        if (piece.before().isPresent()) {
+            words.add("altered");
+        }
+        return words;
+    }
+
+    private Sheet sheet(String name, String title, Drawing drawing, List<CutPiece> pieces) {
+        return new Sheet(name, title, drawing, instructions(pieces), warnings(), table(pieces));
+    }
+
+    private static List<String> instructions(List<CutPiece> pieces) {
+        List<String> steps = new ArrayList<>();
+        steps.add("Glue the tiles, then cut the paper along the heavy line.");
+        steps.add(
+                "Lay it with the arrow along the straight grain, and a bracket's edge on a fold.");
+        steps.add("Cut the cloth along the heavy line; the dashed line is sewn or turned.");
+        if (pieces.stream().anyMatch(piece -> piece.before().isPresent())) {
+            steps.add("The thin dotted line is the outline before the alterations.");
+        }
+        return steps;
+    }
+
+    private List<String> warnings() {
+        return result.rights() == Pattern.Rights.BOUGHT
+                ? List.of("For your own use: the pattern is a bought one.")
+                : List.of();
+    }
+
+    private Table table(List<CutPiece> pieces) {
+        List<List<String>> rows = new ArrayList<>();
+        for (CutPiece piece : pieces) {
+            for (EdgeAllowance edge : piece.edges()) {
+                rows.add(
+                        List.of(
+                                piece.name() + "." + edge.edge(),
+                                tape.print(edge.width()),
+                                kind(edge)));
+            }
+        }
+        return new Table(List.of("Edge", "Allowance", ""), rows);
+    }
+
+    static String kind(EdgeAllowance edge) {
+        return switch (edge.kind()) {
+            case PLAIN -> "seam";
+            case FOLD -> "on the fold";
+            case HEM -> "hem, turned up";
+        };
+    }
+
+    static String capital(String words) {
+        int first = words.offsetByCodePoints(0, 1);
+        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
+    }
+}

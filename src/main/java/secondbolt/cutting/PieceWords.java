@@ -1,0 +1,272 @@
+package secondbolt.cutting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import secondbolt.draw.Align;
+import secondbolt.draw.Lettering;
+import secondbolt.draw.Mark;
+import secondbolt.draw.Pen;
+import secondbolt.draw.Sketch;
+import secondbolt.fit.DartShape;
+import secondbolt.fit.Piece;
+import secondbolt.measure.Length;
+import secondbolt.shape.Box;
+import secondbolt.shape.EdgeLine;
+import secondbolt.shape.Path;
+import secondbolt.shape.Point;
+
+/**
+ * Writes the words on a piece, each where it has room.
+ *
+ * @param piece the piece
+ * @param style how large
+ * @param sketch where they are written
+ * @param room what is taken
+ */
+record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom room) {
+    private static final List<Double> ALONG =
+            List.of(0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78, 0.14, 0.86);
+    private static final int GRID = 14;
+
+    /** The name and what stands under it, as large and as near the middle as there is room. */
+    void name(List<String> words) {
+        List<List<Mark.Label>> candidates = new ArrayList<>();
+        List<Point> places = places();
+        for (double sizeMm : style.nameSizesMm()) {
+            for (double turn : List.of(0.0, -90.0)) {
+                places.forEach(at -> candidates.add(block(words, at, sizeMm, turn)));
+            }
+        }
+        if (!room.writeFirst(sketch, candidates)) {
+            double least = style.nameSizesMm().get(style.nameSizesMm().size() - 1);
+            room.write(sketch, List.of(nameAlone(places.get(0), least)));
+        }
+    }
+
+    private Mark.Label nameAlone(Point at, double sizeMm) {
+        Box box = piece.cut().box();
+        double turn = box.heightMm() > box.widthMm() ? -90 : 0;
+        return new Mark.Label(piece.name(), at, Lettering.bold(sizeMm).turned(turn), Align.MIDDLE);
+    }
+
+    private List<Mark.Label> block(List<String> words, Point at, double sizeMm, double turn) {
+        double smallMm = Math.max(2.4, Math.min(style.wordsMm() * 1.25, sizeMm * 0.5));
+        if (style.isPicture()) {
+            smallMm = style.wordsMm();
+        }
+        double radians = Math.toRadians(turn);
+        double downX = -Math.sin(radians);
+        double downY = Math.cos(radians);
+        double down = -(words.size() * smallMm * 1.4) / 2;
+        List<Mark.Label> labels = new ArrayList<>();
+        labels.add(
+                new Mark.Label(
+                        piece.name(),
+                        at.moved(downX * down, downY * down),
+                        Lettering.bold(sizeMm).turned(turn),
+                        Align.MIDDLE));
+        for (String line : words) {
+            down += smallMm * 1.4;
+            labels.add(
+                    new Mark.Label(
+                            line,
+                            at.moved(downX * down, downY * down),
+                            Lettering.plain(smallMm).turned(turn),
+                            Align.MIDDLE));
+        }
+        return labels;
+    }
+
+    /** Places on a grid over the piece, the ones nearest its middle first. */
+    private List<Point> places() {
+        Box box = piece.cut().box();
+        Point middle = middleOf(box);
+        List<Point> places = new ArrayList<>();
+        places.add(middle);
+        for (int row = 1; row < GRID; row++) {
+            for (int column = 1; column < GRID; column++) {
+                places.add(
+                        new Point(
+                                box.leftMm() + box.widthMm() * column / GRID,
+                                box.topMm() + box.heightMm() * row / GRID));
+            }
+        }
+        places.removeIf(at -> !piece.cut().contains(at));
+        places.sort(Comparator.comparingDouble(middle::distanceMm));
+        return places.isEmpty() ? List.of(middle) : places;
+    }
+
+    /** The middle of the longest level run through the middle of the box. */
+    private Point middleOf(Box box) {
+        Point middle = box.middle();
+        return new Chords(piece.cut(), Math.max(0.5, box.widthMm() / 200))
+                .level(middle.yMm()).stream()
+                        .max(Comparator.comparingDouble(Chords.Chord::lengthMm))
+                        .map(chord -> chord.at(0.5))
+                        .orElse(middle);
+    }
+
+    void grain(Chords.Chord chord) {
+        double turn = upright(chord.from(), chord.to());
+        List<List<Mark.Label>> candidates = new ArrayList<>();
+        for (double share : List.of(0.5, 0.25, 0.75)) {
+            for (double aside : List.of(-1.0, 1.0)) {
+                candidates.add(List.of(aside("grain", chord.at(share), turn, aside)));
+            }
+        }
+        room.writeFirst(sketch, candidates);
+    }
+
+    /** A label along a line, so far above it or below. */
+    private Mark.Label aside(String text, Point at, double turn, double side) {
+        double radians = Math.toRadians(turn);
+        double size = style.wordsMm();
+        double offMm = side < 0 ? size * 0.6 : -size * 1.2;
+        return new Mark.Label(
+                text,
+                at.moved(Math.sin(radians) * offMm, -Math.cos(radians) * offMm),
+                Lettering.plain(size).turned(turn),
+                Align.MIDDLE);
+    }
+
+    private static double upright(Point from, Point to) {
+        double turn = Math.toDegrees(Math.atan2(to.yMm() - from.yMm(), to.xMm() - from.xMm()));
+        if (turn > 90 - 1e-6) {
+            return turn - 180;
+        }
+        return turn < -90 - 1e-6 ? turn + 180 : turn;
+    }
+
+    void fold(int number) {
+        double offMm = -(2.5 * style.signMm() + style.wordsMm() * 0.9);
+        List<String> texts =
+                style.isPicture() ? List.of("fold") : List.of("place on the fold", "fold");
+        List<List<Mark.Label>> candidates = new ArrayList<>();
+        for (String text : texts) {
+            for (double share : ALONG) {
+                candidates.add(List.of(along(text, number, share, offMm)));
+            }
+        }
+        room.writeFirst(sketch, candidates);
+    }
+
+    /** A label along an edge, its middle line so far outside it. */
+    private Mark.Label along(String text, int number, double share, double offMm) {
+        EdgeLine edge = piece.edge(number);
+        double alongMm = edge.lengthMm() * share;
+        Point direction = edge.directionAt(alongMm);
+        double turn = upright(Point.ORIGIN, direction);
+        double radians = Math.toRadians(turn);
+        double downMm = style.wordsMm() * 0.3;
+        Point at = piece.beside(number, alongMm, offMm);
+        return new Mark.Label(
+                text,
+                at.moved(-Math.sin(radians) * downMm, Math.cos(radians) * downMm),
+                Lettering.plain(style.wordsMm()).turned(turn),
+                Align.MIDDLE);
+    }
+
+    /** Along each edge: inside its sewing line full size, outside its cutting line in a picture. */
+    void ofEdges() {
+        for (int i = 0; i < piece.edges().size(); i++) {
+            String name = piece.edges().get(i).edge();
+            if (piece.piece().fold().filter(name::equals).isPresent() && !style.isPicture()) {
+                continue;
+            }
+            List<List<Mark.Label>> candidates = new ArrayList<>();
+            for (double share : ALONG) {
+                for (double more : List.of(0.9, 1.4, 2.0)) {
+                    candidates.add(List.of(along(name, i, share, offMm(i, more))));
+                }
+            }
+            room.writeFirst(sketch, candidates);
+        }
+    }
+
+    private double offMm(int number, double more) {
+        double gapMm = style.wordsMm() * more;
+        if (style.isPicture()) {
+            return gapMm + (piece.isIncluded() ? 0 : piece.widthMm(number));
+        }
+        return -gapMm - (piece.isIncluded() ? piece.widthMm(number) : 0);
+    }
+
+    void ofMarks() {
+        for (Piece.MarkPoint mark : piece.piece().features().marks()) {
+            room.writeFirst(sketch, round(mark.what(), mark.at(), style.signMm() * 1.1));
+        }
+    }
+
+    private List<List<Mark.Label>> round(String text, Point at, double offMm) {
+        Lettering lettering = Lettering.plain(style.wordsMm());
+        double third = style.wordsMm() * 0.35;
+        List<List<Mark.Label>> labels = new ArrayList<>();
+        for (double far : List.of(1.0, 1.6, 2.4)) {
+            double off = offMm * far;
+            labels.add(List.of(new Mark.Label(text, at.moved(off, third), lettering, Align.START)));
+            labels.add(List.of(new Mark.Label(text, at.moved(-off, third), lettering, Align.END)));
+            labels.add(
+                    List.of(
+                            new Mark.Label(
+                                    text, at.moved(0, off + 2 * third), lettering, Align.MIDDLE)));
+            labels.add(List.of(new Mark.Label(text, at.moved(0, -off), lettering, Align.MIDDLE)));
+        }
+        return labels;
+    }
+
+    void ofLines() {
+        piece.piece().lines().forEach(this::ofLine);
+    }
+
+    private void ofLine(String name, Length at) {
+        double yMm = piece.shape().box().topMm() + at.millimetres();
+        List<Chords.Chord> chords = new Chords(piece.cut(), 2).level(yMm);
+        List<String> texts =
+                style.isPicture()
+                        ? List.of(name)
+                        : List.of("lengthen or shorten here: " + name, name);
+        List<List<Mark.Label>> candidates = new ArrayList<>();
+        for (String text : texts) {
+            for (Chords.Chord chord : chords) {
+                for (double share : ALONG) {
+                    candidates.add(List.of(aside(text, chord.at(share), 0, -1)));
+                    candidates.add(List.of(aside(text, chord.at(share), 0, 1)));
+                }
+            }
+        }
+        room.writeFirst(sketch, candidates);
+    }
+
+    void ofDarts() {
+        for (Piece.Dart dart : piece.piece().features().darts()) {
+            DartShape shape = DartShape.of(piece.shape(), dart);
+            room.writeFirst(sketch, round("dart", shape.point(), style.signMm() * 0.7));
+        }
+        for (Piece.Dart pleat : piece.piece().features().pleats()) {
+            int number = piece.number(pleat.edge());
+            Point at = piece.beside(number, pleat.at().millimetres(), -13 * style.signMm());
+            room.writeFirst(sketch, round("pleat", at, style.signMm() * 0.5));
+        }
+    }
+
+    /** Numbers each point as the maker wrote them, the start being 1. */
+    void pointNumbers() {
+        List<Point> points =
+                piece.shape().edges().stream()
+                        .flatMap(edge -> withoutLast(edge.line().knots()).stream())
+                        .toList();
+        for (int i = 0; i < points.size(); i++) {
+            Point at = points.get(i);
+            sketch.line(Path.circle(at, 0.6), Pen.PLAIN);
+            room.take(at, at, 0.6);
+        }
+        for (int i = 0; i < points.size(); i++) {
+            room.writeFirst(sketch, round(Integer.toString(i + 1), points.get(i), 1.1));
+        }
+    }
+
+    private static List<Point> withoutLast(List<Point> points) {
+        return points.subList(0, points.size() - 1);
+    }
+}
