@@ -59,6 +59,7 @@ class ArchitectureTest {
         rooms.put("shape", Set.of("measure"));
         rooms.put("file.source", Set.of());
         rooms.put("file", Set.of("file.source", "measure"));
+        rooms.put("file.svg", Set.of("file.source", "shape", "measure"));
         rooms.put("draw", Set.of("shape", "measure"));
         rooms.put("draw.paper", Set.of("draw", "shape", "measure"));
         rooms.put("draw.svg", Set.of("draw", "shape", "measure"));
