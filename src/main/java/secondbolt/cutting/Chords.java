@@ -41,7 +41,8 @@ record Chords(Outline outline, double stepMm) {
     /** All level runs at a height. */
     List<Chord> level(double yMm) {
         Box box = outline.box();
-        return runs(new Point(box.leftMm(), yMm), 1, 0, box.widthMm(), new LabelRoom(Optional.empty()));
+        return runs(
+                new Point(box.leftMm(), yMm), 1, 0, box.widthMm(), new LabelRoom(Optional.empty()));
     }
 
     /**
@@ -55,7 +56,8 @@ record Chords(Outline outline, double stepMm) {
         double cos = Math.cos(turnRadians);
         double sin = Math.sin(turnRadians);
         List<Chord> found = new ArrayList<>();
-        for (double share : List.of(0.0, 0.15, -0.15, 0.3, -0.3, 0.45, -0.45, 0.6, -0.6, 0.8, -0.8)) {
+        for (double share :
+                List.of(0.0, 0.15, -0.15, 0.3, -0.3, 0.45, -0.45, 0.6, -0.6, 0.8, -0.8)) {
             Point foot =
                     box.middle()
                             .moved(

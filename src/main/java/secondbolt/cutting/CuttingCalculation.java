@@ -80,9 +80,7 @@ public final class CuttingCalculation {
     static CuttingLine line(PieceShape.Drawn shape, List<EdgeAllowance> edges, boolean included) {
         List<EdgeLine> lines = shape.edges().stream().map(NamedEdge::line).toList();
         List<Allowance> widths =
-                edges.stream()
-                        .map(e -> included ? Allowance.plain(0) : e.allowance())
-                        .toList();
+                edges.stream().map(e -> included ? Allowance.plain(0) : e.allowance()).toList();
         return CuttingLine.of(lines, widths);
     }
 

@@ -66,11 +66,7 @@ final class GridSheet {
         }
         numbers();
         Box frame =
-                new Box(
-                        -BORDER_MM,
-                        -BORDER_MM,
-                        acrossMm + BORDER_MM + 1,
-                        alongMm + BORDER_MM + 1);
+                new Box(-BORDER_MM, -BORDER_MM, acrossMm + BORDER_MM + 1, alongMm + BORDER_MM + 1);
         return sketch.drawing("Grid in " + tape.symbol(), frame);
     }
 
@@ -80,8 +76,7 @@ final class GridSheet {
 
     private void numbers() {
         for (int i = 0; i <= columns; i += each) {
-            sketch.label(
-                    Integer.toString(i), new Point(i * squareMm, -2), NUMBER, Align.MIDDLE);
+            sketch.label(Integer.toString(i), new Point(i * squareMm, -2), NUMBER, Align.MIDDLE);
         }
         for (int i = 0; i <= rows; i += each) {
             sketch.label(

@@ -16,7 +16,7 @@ import secondbolt.shape.Point;
  */
 final class LabelRoom {
     /** How far apart the small boxes stand that stand in for a line. */
-    private static final double STEP_MM = 2;
+    private static final double STEP_MM = 1;
 
     private final List<Box> taken = new ArrayList<>();
     private final Optional<Outline> inside;
@@ -85,7 +85,9 @@ final class LabelRoom {
         double cos = Math.cos(turn);
         double sin = Math.sin(turn);
         double from =
-                label.align() == Align.START ? 0 : label.align() == Align.MIDDLE ? -width / 2 : -width;
+                label.align() == Align.START
+                        ? 0
+                        : label.align() == Align.MIDDLE ? -width / 2 : -width;
         int count = Math.max(1, (int) Math.ceil(width / size));
         List<Box> cells = new ArrayList<>();
         for (int i = 0; i < count; i++) {

@@ -128,7 +128,6 @@ final class PieceSheets {
 
     static String capital(String words) {
         int first = words.offsetByCodePoints(0, 1);
-        return words.substring(0, first).toUpperCase(Locale.ROOT)
-                + words.substring(first);
+        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
     }
 }

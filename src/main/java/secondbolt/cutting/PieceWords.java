@@ -47,8 +47,7 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
     private Mark.Label nameAlone(Point at, double sizeMm) {
         Box box = piece.cut().box();
         double turn = box.heightMm() > box.widthMm() ? -90 : 0;
-        return new Mark.Label(
-                piece.name(), at, Lettering.bold(sizeMm).turned(turn), Align.MIDDLE);
+        return new Mark.Label(piece.name(), at, Lettering.bold(sizeMm).turned(turn), Align.MIDDLE);
     }
 
     private List<Mark.Label> block(List<String> words, Point at, double sizeMm, double turn) {
@@ -123,7 +122,7 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
     private Mark.Label aside(String text, Point at, double turn, double side) {
         double radians = Math.toRadians(turn);
         double size = style.wordsMm();
-        double offMm = side < 0 ? size * 0.6 : -size * 1.2;
+        double offMm = side < 0 ? size * 0.8 : -size * 1.4;
         return new Mark.Label(
                 text,
                 at.moved(Math.sin(radians) * offMm, -Math.cos(radians) * offMm),
@@ -132,8 +131,7 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
     }
 
     private static double upright(Point from, Point to) {
-        double turn =
-                Math.toDegrees(Math.atan2(to.yMm() - from.yMm(), to.xMm() - from.xMm()));
+        double turn = Math.toDegrees(Math.atan2(to.yMm() - from.yMm(), to.xMm() - from.xMm()));
         if (turn > 90 - 1e-6) {
             return turn - 180;
         }
@@ -211,10 +209,7 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
             labels.add(
                     List.of(
                             new Mark.Label(
-                                    text,
-                                    at.moved(0, off + 2 * third),
-                                    lettering,
-                                    Align.MIDDLE)));
+                                    text, at.moved(0, off + 2 * third), lettering, Align.MIDDLE)));
             labels.add(List.of(new Mark.Label(text, at.moved(0, -off), lettering, Align.MIDDLE)));
         }
         return labels;

@@ -53,8 +53,7 @@ final class SewingLine {
     private static void end(List<Path> paths, List<Point> run) {
         if (run.size() > 1) {
             List<Path.Step> steps = new ArrayList<>();
-            run.forEach(
-                    p -> steps.add(steps.isEmpty() ? new Path.Move(p) : new Path.Straight(p)));
+            run.forEach(p -> steps.add(steps.isEmpty() ? new Path.Move(p) : new Path.Straight(p)));
             paths.add(new Path(steps));
         }
         run.clear();

@@ -63,8 +63,8 @@ public record Hem(List<Placed<Edge>> on, Optional<Length> depth, Turned turned) 
      * What is turned under at the raw edge of a hem turned twice: ¼ in on an inch tape, 6 mm on a
      * metric one.
      *
-     * <p>Source: T. Johnson, It's Fun to Sew a Cotton School Dress, 4-H bulletin L-87: turn of the raw
-     * edge ¼ in.
+     * <p>Source: T. Johnson, It's Fun to Sew a Cotton School Dress, 4-H bulletin L-87: turn of the
+     * raw edge ¼ in.
      */
     public static Length rawEdge(Tape tape) {
         return tape == Tape.INCH ? Length.ofInches(1, 4) : Length.ofMillimetres(6);

@@ -103,7 +103,10 @@ class CuttingLineTest {
                 new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 4);
         mitred.setSimplifyFactor(0);
         Geometry buffer = BufferOp.bufferOp(Region.polygon(new Outline(corners)), 15, mitred);
-        System.err.println(corners + " ZZ " + buffer.symDifference(Region.polygon(uniform(edges, 15).outline())));
+        System.err.println(
+                corners
+                        + " ZZ "
+                        + buffer.symDifference(Region.polygon(uniform(edges, 15).outline())));
         assertEquals(0, differenceMm2(buffer, uniform(edges, 15)), 1e-3);
         assertEquals(0, differenceMm2(buffer, uniform(otherWayRound(edges), 15)), 1e-3);
     }

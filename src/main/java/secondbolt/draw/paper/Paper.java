@@ -48,7 +48,8 @@ public record Paper(String name, Length across, Length along) {
                     A4.across.orShorter(LETTER.across),
                     A4.along.orShorter(LETTER.along));
 
-    private static final List<Paper> ALL = List.of(A4_AND_LETTER, A4, LETTER, A3, LEGAL, TABLOID, A0);
+    private static final List<Paper> ALL =
+            List.of(A4_AND_LETTER, A4, LETTER, A3, LEGAL, TABLOID, A0);
 
     /**
      * Checks the sides.
