@@ -223,8 +223,7 @@ class CuttingCalculationTest {
 
     @Test
     void refusesHemsOnEdgesThatAreNotThere() {
-        String pattern =
-                "pattern: {pieces: {apron: {cut: 1, fold: left, rectangle: [20, 30]}}}";
+        String pattern = "pattern: {pieces: {apron: {cut: 1, fold: left, rectangle: [20, 30]}}}";
         assertEquals(
                 List.of("3:18 `apron.botom`, which is no edge of apron"),
                 Written.mistakes(
@@ -239,6 +238,7 @@ class CuttingCalculationTest {
                         .size());
         assertEquals(
                 1,
-                Written.mistakes(pattern, "hems: {hem: {on: [apron.bottom], turned: once}}").size());
+                Written.mistakes(pattern, "hems: {hem: {on: [apron.bottom], turned: once}}")
+                        .size());
     }
 }
