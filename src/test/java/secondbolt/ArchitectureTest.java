@@ -66,7 +66,7 @@ class ArchitectureTest {
         rooms.put("draw.pdf", Set.of("draw.paper", "draw", "shape", "measure"));
         rooms.put("worksheet", Set.of("draw", "shape", "measure"));
         Set<String> underTopics =
-                Set.of("worksheet", "draw", "file", "file.source", "shape", "measure");
+                Set.of("worksheet", "draw", "file", "file.svg", "file.source", "shape", "measure");
         rooms.put("fit.size", Set.of("worksheet", "file", "file.source", "measure"));
         rooms.put("cloth", underTopics);
         rooms.put("fit", with(underTopics, "cloth", "fit.size"));

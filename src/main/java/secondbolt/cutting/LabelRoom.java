@@ -16,7 +16,7 @@ import secondbolt.shape.Point;
  */
 final class LabelRoom {
     /** How far apart the small boxes stand that stand in for a line. */
-    private static final double STEP_MM = 2;
+    private static final double STEP_MM = 1;
 
     private final List<Box> taken = new ArrayList<>();
     private final Optional<Outline> inside;

@@ -15,7 +15,7 @@ import secondbolt.shape.Point;
 /** A piece reduced for the page, with its points numbered. */
 final class PicturePiece {
     private static final double ACROSS_MM = 120;
-    private static final double ALONG_MM = 120;
+    private static final double ALONG_MM = 110;
 
     private final double scale;
 

@@ -22,6 +22,9 @@ final class PieceSketch {
     /** Room in a picture for what stands outside the piece. */
     private static final double PICTURE_FRAME_MM = 12;
 
+    /** All pictures are so wide, so that their letters come out alike. */
+    private static final double PICTURE_ACROSS_MM = 150;
+
     private static final Pen FINE = Pen.FINE;
 
     private final CutPiece piece;
@@ -52,7 +55,15 @@ final class PieceSketch {
     static Box frame(CutPiece piece, SketchStyle style) {
         Box box = piece.cut().box();
         box = piece.before().map(PieceShape.Drawn::box).map(box::with).orElse(box);
-        return box.grown(style.isPicture() ? PICTURE_FRAME_MM : FRAME_MM);
+        return style.isPicture() ? pictureFrame(box) : box.grown(FRAME_MM);
+    }
+
+    private static Box pictureFrame(Box box) {
+        return new Box(
+                box.middle().xMm() - PICTURE_ACROSS_MM / 2,
+                box.topMm() - PICTURE_FRAME_MM,
+                PICTURE_ACROSS_MM,
+                box.heightMm() + 2 * PICTURE_FRAME_MM);
     }
 
     private Drawing drawing() {
@@ -65,6 +76,7 @@ final class PieceSketch {
         piece.piece().features().pleats().forEach(this::pleat);
         piece.piece().features().marks().forEach(this::cross);
         if (style.isPicture()) {
+            keepLinesClear();
             labels.pointNumbers();
         }
         piece.piece().lines().values().forEach(this::line);
@@ -77,8 +89,21 @@ final class PieceSketch {
         return sketch.drawing("Piece: " + piece.name(), frame(piece, style));
     }
 
+    private void keepLinesClear() {
+        keepClear(piece.cut().corners(), true);
+        piece.shape().edges().forEach(edge -> keepClear(edge.line().flattened(0.2), false));
+    }
+
+    private void keepClear(List<Point> points, boolean closed) {
+        for (int i = closed ? 0 : 1; i < points.size(); i++) {
+            room.take(points.get((i + points.size() - 1) % points.size()), points.get(i), 0.1);
+        }
+    }
+
     private void before(PieceShape.Drawn before) {
-        before.edges().forEach(edge -> sketch.line(edge.line().path(), style.before()));
+        before.edges().stream()
+                .filter(edge -> !piece.shape().edges().contains(edge))
+                .forEach(edge -> sketch.line(edge.line().path(), style.before()));
     }
 
     /** Stands inside the fold, its arrows pointing at it. */
@@ -217,13 +242,13 @@ final class PieceSketch {
     }
 
     private void grain(Chords.Chord free) {
-        double marginMm = 3 * style.signMm();
+        double marginMm = 5 * style.signMm();
         double mostMm = 60 * style.signMm();
         double longMm = Math.max(free.lengthMm() * 0.5, free.lengthMm() - 2 * marginMm);
         Chords.Chord chord = free.shortened(Math.min(longMm, mostMm));
         arrow(chord.at(0.5), chord.from());
         arrow(chord.at(0.5), chord.to());
-        room.take(chord.from(), chord.to(), style.signMm() / 3);
+        room.take(chord.from(), chord.to(), 0.5);
         labels.grain(chord);
     }
 }

@@ -122,7 +122,7 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
     private Mark.Label aside(String text, Point at, double turn, double side) {
         double radians = Math.toRadians(turn);
         double size = style.wordsMm();
-        double offMm = side < 0 ? size * 0.6 : -size * 1.2;
+        double offMm = side < 0 ? size * 0.8 : -size * 1.4;
         return new Mark.Label(
                 text,
                 at.moved(Math.sin(radians) * offMm, -Math.cos(radians) * offMm),
@@ -176,7 +176,7 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
             }
             List<List<Mark.Label>> candidates = new ArrayList<>();
             for (double share : ALONG) {
-                for (double more : List.of(0.9, 1.4, 2.0)) {
+                for (double more : List.of(0.9, 1.4, 2.0, 3.0)) {
                     candidates.add(List.of(along(name, i, share, offMm(i, more))));
                 }
             }
@@ -202,7 +202,7 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
         Lettering lettering = Lettering.plain(style.wordsMm());
         double third = style.wordsMm() * 0.35;
         List<List<Mark.Label>> labels = new ArrayList<>();
-        for (double far : List.of(1.0, 1.6, 2.4)) {
+        for (double far : List.of(1.0, 1.6, 2.4, 3.2, 4.2)) {
             double off = offMm * far;
             labels.add(List.of(new Mark.Label(text, at.moved(off, third), lettering, Align.START)));
             labels.add(List.of(new Mark.Label(text, at.moved(-off, third), lettering, Align.END)));
@@ -211,6 +211,17 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
                             new Mark.Label(
                                     text, at.moved(0, off + 2 * third), lettering, Align.MIDDLE)));
             labels.add(List.of(new Mark.Label(text, at.moved(0, -off), lettering, Align.MIDDLE)));
+            double slant = off * 0.75;
+            for (double up : List.of(-slant, slant + 2 * third)) {
+                labels.add(
+                        List.of(
+                                new Mark.Label(
+                                        text, at.moved(slant, up), lettering, Align.START)));
+                labels.add(
+                        List.of(
+                                new Mark.Label(
+                                        text, at.moved(-slant, up), lettering, Align.END)));
+            }
         }
         return labels;
     }

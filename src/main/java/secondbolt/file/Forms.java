@@ -7,8 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
@@ -100,6 +103,17 @@ public final class Forms {
                         parse.apply(text)
                                 .<Parsed<T>>map(Parsed.Value::new)
                                 .orElseGet(() -> refuse("`" + text + "`", words)));
+    }
+
+    /**
+     * The path of another file in the project's folder.
+     *
+     * @param words what is right
+     * @param read reads it, and tells the mistakes in it
+     */
+    public static <T> Form<T> file(
+            String words, BiFunction<SourceFile, Mistakes, Optional<T>> read) {
+        return new FileForm<>(words, read);
     }
 
     /** A cloth weight from 10 to 2000 g/m²: from gauze to a rug. */

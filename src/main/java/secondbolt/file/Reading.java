@@ -1,5 +1,7 @@
 package secondbolt.file;
 
+import java.util.Optional;
+import java.util.function.BiFunction;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
@@ -42,6 +44,22 @@ public final class Reading {
     /** How often a mistake was told, counting one that was told before, in what this is like. */
     int mistakeCount() {
         return told;
+    }
+
+    /** A file that the maker names, from the folder of the one that is read. */
+    Optional<SourceFile> sibling(Node node, String path) {
+        int before = mistakes.count();
+        Optional<SourceFile> file = source.sibling(path, node.place(), mistakes);
+        told += mistakes.count() - before;
+        return file;
+    }
+
+    /** Reads what stands in another file, its mistakes told there. */
+    <T> Optional<T> inside(SourceFile file, BiFunction<SourceFile, Mistakes, Optional<T>> read) {
+        int before = mistakes.count();
+        Optional<T> value = read.apply(file, mistakes);
+        told += mistakes.count() - before;
+        return value;
     }
 
     /** Tells a mistake. */

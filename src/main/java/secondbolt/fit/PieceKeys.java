@@ -70,7 +70,6 @@ final class PieceKeys {
         keys.addAll(ShapeKeys.ALL);
         keys.add(ALLOWANCE);
         keys.addAll(FeatureKeys.ALL);
-        keys.add(Key.later("svg", "A traced drawing at real size."));
         keys.add(Key.later("holds", "What a pocket must hold."));
         return keys;
     }

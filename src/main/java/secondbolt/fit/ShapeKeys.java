@@ -14,6 +14,8 @@ import secondbolt.file.LengthRange;
 import secondbolt.file.ListForm;
 import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
+import secondbolt.file.svg.SvgDrawing;
+import secondbolt.file.svg.TracedEdge;
 import secondbolt.measure.Length;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Outline;
@@ -79,9 +81,24 @@ final class ShapeKeys {
                     "The edges of a `box`, measured by tape along the sewing line.",
                     "{side: 47.1, centre front: 65}");
 
-    static final List<Key<?>> ALL = List.of(OUTLINE, RECTANGLE, PANEL, RING, BOX, EDGES);
+    static final Key<List<NamedEdge>> SVG =
+            Key.optional(
+                    "svg",
+                    Forms.file(
+                            "the path of an SVG drawing at real size, its edges named by id or title",
+                            (file, mistakes) ->
+                                    SvgDrawing.read(file.name(), file.text(), mistakes)
+                                            .map(ShapeKeys::named)),
+                    "A traced drawing at real size, in the project's folder.",
+                    "pieces/pocket.svg");
+
+    static final List<Key<?>> ALL = List.of(OUTLINE, RECTANGLE, PANEL, RING, SVG, BOX, EDGES);
 
     private ShapeKeys() {}
+
+    private static List<NamedEdge> named(List<TracedEdge> edges) {
+        return edges.stream().map(e -> new NamedEdge(e.name(), e.line())).toList();
+    }
 
     /** The one shape that was written; a mistake if there is none, or more than one. */
     static Optional<PieceShape> shape(Fields fields) {
@@ -89,6 +106,7 @@ final class ShapeKeys {
         fields.get(OUTLINE).ifPresent(edges -> shapes.add(new PieceShape.Drawn(edges)));
         fields.get(PANEL).ifPresent(edges -> shapes.add(new PieceShape.Drawn(edges)));
         fields.get(RING).ifPresent(edges -> shapes.add(new PieceShape.Drawn(edges)));
+        fields.get(SVG).ifPresent(edges -> shapes.add(new PieceShape.Drawn(edges)));
         fields.get(RECTANGLE).ifPresent(sides -> shapes.add(rectangle(sides)));
         fields.get(BOX)
                 .ifPresent(
@@ -102,7 +120,7 @@ final class ShapeKeys {
             fields.tell(
                     fields.place(),
                     shapes.isEmpty() ? "a piece without a shape" : "a piece with two shapes",
-                    "one of `outline`, `rectangle`, `panel`, `ring` or `box`");
+                    "one of `outline`, `rectangle`, `panel`, `ring`, `svg` or `box`");
             return Optional.empty();
         }
         if (fields.get(EDGES).isPresent() && fields.get(BOX).isEmpty()) {

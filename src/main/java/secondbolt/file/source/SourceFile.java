@@ -6,6 +6,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,8 +19,9 @@ import java.util.regex.Pattern;
  * @param name the file as messages name it
  * @param text its whole text
  * @param lines its lines
+ * @param folder where it lies, for files that it names; nothing if it is at hand as text only
  */
-public record SourceFile(String name, String text, List<String> lines) {
+public record SourceFile(String name, String text, List<String> lines, Optional<Path> folder) {
     /** A project file is a few pages; more is some other file. */
     private static final long LARGEST_BYTES = 1_000_000;
 
@@ -33,7 +35,36 @@ public record SourceFile(String name, String text, List<String> lines) {
     /** A source that is at hand as text. */
     public static SourceFile of(String name, String text) {
         String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        return new SourceFile(name, body, List.of(LINE_END.split(body, -1)));
+        return new SourceFile(name, body, List.of(LINE_END.split(body, -1)), Optional.empty());
+    }
+
+    /**
+     * Reads a file that this one names, from its own folder or one below it.
+     *
+     * @param place where it is named, for the mistake if it cannot be read
+     */
+    public Optional<SourceFile> sibling(String relative, Place place, Mistakes mistakes) {
+        if (folder.isEmpty()) {
+            return Optional.empty();
+        }
+        Path home = folder.get().toAbsolutePath().normalize();
+        Path path;
+        try {
+            path = home.resolve(relative).normalize();
+        } catch (InvalidPathException e) {
+            path = home;
+        }
+        if (!path.startsWith(home) || !Files.isRegularFile(path)) {
+            mistakes.add(
+                    mistake(
+                            place,
+                            "`" + relative + "`, which is no file beside the project",
+                            "the path of a file in the project's folder, such as"
+                                    + " pieces/pocket.svg"));
+            return Optional.empty();
+        }
+        int slash = name.lastIndexOf('/');
+        return read(path, name.substring(0, slash + 1) + relative, mistakes);
     }
 
     /**
@@ -52,7 +83,9 @@ public record SourceFile(String name, String text, List<String> lines) {
                 return refused(
                         mistakes, name, "a file of more than 1 MB", "a project file of some pages");
             }
-            return decode(name, Files.readAllBytes(path), mistakes);
+            Path folder = path.toAbsolutePath().getParent();
+            return decode(name, Files.readAllBytes(path), mistakes)
+                    .map(f -> new SourceFile(f.name, f.text, f.lines, Optional.of(folder)));
         } catch (NoSuchFileException e) {
             return refused(mistakes, name, "no such file", "the path of a project file");
         } catch (IOException e) {

@@ -26,12 +26,12 @@ final class EdgeChain {
     }
 
     /** The edges from the first drawn on, as it was drawn; ends that nearly meet are made to. */
-    Optional<List<NamedEdge>> closed(List<NamedEdge> drawn) {
-        List<NamedEdge> left = new ArrayList<>(drawn);
-        List<NamedEdge> chain = new ArrayList<>(List.of(left.remove(0)));
+    Optional<List<TracedEdge>> closed(List<TracedEdge> drawn) {
+        List<TracedEdge> left = new ArrayList<>(drawn);
+        List<TracedEdge> chain = new ArrayList<>(List.of(left.remove(0)));
         while (!left.isEmpty()) {
-            NamedEdge last = chain.get(chain.size() - 1);
-            NamedEdge next = nearest(last.line().end(), left);
+            TracedEdge last = chain.get(chain.size() - 1);
+            TracedEdge next = nearest(last.line().end(), left);
             Point end = last.line().end();
             if (offMm(end, next) > MEET_MM) {
                 return apart(last, next.name(), nearestEnd(end, next));
@@ -41,7 +41,7 @@ final class EdgeChain {
             EdgeLine line = back ? next.line().reversed() : next.line();
             chain.add(next.with(beginning(line, end)));
         }
-        NamedEdge last = chain.get(chain.size() - 1);
+        TracedEdge last = chain.get(chain.size() - 1);
         Point start = chain.get(0).line().start();
         if (last.line().end().distanceMm(start) > MEET_MM) {
             return apart(last, chain.get(0).name(), start);
@@ -62,9 +62,9 @@ final class EdgeChain {
                 });
     }
 
-    private static NamedEdge nearest(Point end, List<NamedEdge> edges) {
-        NamedEdge best = edges.get(0);
-        for (NamedEdge edge : edges) {
+    private static TracedEdge nearest(Point end, List<TracedEdge> edges) {
+        TracedEdge best = edges.get(0);
+        for (TracedEdge edge : edges) {
             if (offMm(end, edge) < offMm(end, best)) {
                 best = edge;
             }
@@ -72,11 +72,11 @@ final class EdgeChain {
         return best;
     }
 
-    private static double offMm(Point end, NamedEdge edge) {
+    private static double offMm(Point end, TracedEdge edge) {
         return end.distanceMm(nearestEnd(end, edge));
     }
 
-    private static Point nearestEnd(Point end, NamedEdge edge) {
+    private static Point nearestEnd(Point end, TracedEdge edge) {
         return isNearer(end, edge.line()) ? edge.line().start() : edge.line().end();
     }
 
@@ -84,7 +84,7 @@ final class EdgeChain {
         return end.distanceMm(line.start()) <= end.distanceMm(line.end());
     }
 
-    private Optional<List<NamedEdge>> apart(NamedEdge edge, String other, Point nearest) {
+    private Optional<List<TracedEdge>> apart(TracedEdge edge, String other, Point nearest) {
         Point end = edge.line().end();
         mistakes.add(
                 source.mistake(

@@ -33,7 +33,7 @@ public final class SvgDrawing {
     private final SvgText text;
     private final Mistakes mistakes;
     private final Deque<Level> levels = new ArrayDeque<>();
-    private final List<NamedEdge> edges = new ArrayList<>();
+    private final List<TracedEdge> edges = new ArrayList<>();
     private final int mistakesBefore;
 
     private SvgDrawing(SourceFile source, Mistakes mistakes) {
@@ -53,7 +53,7 @@ public final class SvgDrawing {
      * @param text the whole file
      * @param mistakes told what is wrong with it; then there is no result
      */
-    public static Optional<List<NamedEdge>> read(String fileName, String text, Mistakes mistakes) {
+    public static Optional<List<TracedEdge>> read(String fileName, String text, Mistakes mistakes) {
         SourceFile source = SourceFile.of(fileName, text);
         SvgDrawing drawing = new SvgDrawing(source, mistakes);
         drawing.readAll();
@@ -235,7 +235,7 @@ public final class SvgDrawing {
         } else if (names.contains(name)) {
             tell(begin, "a second edge named `" + name + "`", "a name of its own for each edge");
         } else {
-            edges.add(new NamedEdge(name, line, text.place(begin)));
+            edges.add(new TracedEdge(name, line, text.place(begin)));
         }
     }
 }

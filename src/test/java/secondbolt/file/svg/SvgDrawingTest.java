@@ -22,9 +22,9 @@ class SvgDrawingTest {
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" " + size + ">\n" + body + "\n</svg>\n";
     }
 
-    private static List<NamedEdge> edges(String size, String body) {
+    private static List<TracedEdge> edges(String size, String body) {
         Mistakes mistakes = new Mistakes();
-        Optional<List<NamedEdge>> edges =
+        Optional<List<TracedEdge>> edges =
                 SvgDrawing.read("pieces/pocket.svg", svg(size, body), mistakes);
         assertEquals(List.of(), mistakes.inOrder());
         return edges.orElseThrow();
@@ -53,14 +53,14 @@ class SvgDrawingTest {
     })
     void takesTheSizeFromItsUnit(String width, double expectedMm) {
         String size = "width='%s' height='%s' viewBox='0 0 100 100'".formatted(width, width);
-        NamedEdge edge = edges(size, "<path id='all' d='M0 0H100V100H0Z'/>").get(0);
+        TracedEdge edge = edges(size, "<path id='all' d='M0 0H100V100H0Z'/>").get(0);
         assertEquals(4 * expectedMm, edge.line().lengthMm(), 1e-9);
     }
 
     /** Without a viewBox a unit is a px: 96 of them make an inch, whatever the drawing's size. */
     @Test
     void takesUnitsForPxWithoutAViewBox() {
-        NamedEdge edge =
+        TracedEdge edge =
                 edges("width='30cm' height='20cm'", "<path id='all' d='M0 0H96V96H0Z'/>").get(0);
         assertEquals(4 * 25.4, edge.line().lengthMm(), 1e-9);
     }
@@ -128,7 +128,7 @@ class SvgDrawingTest {
 
     @Test
     void chainsEdgesDrawnInAnyOrderAndDirection() {
-        List<NamedEdge> edges =
+        List<TracedEdge> edges =
                 edges(
                         MM,
                         "<line id='centre-front' x1='10' y1='10' x2='10' y2='110'/>\n"
@@ -138,7 +138,7 @@ class SvgDrawingTest {
                                 + "<desc/><title> lower\n hem </title></path></g>");
         assertEquals(
                 List.of("centre front", "lower hem", "side seam", "top edge"),
-                edges.stream().map(NamedEdge::name).toList());
+                edges.stream().map(TracedEdge::name).toList());
         for (int i = 0; i < edges.size(); i++) {
             Point end = edges.get(i).line().end();
             assertEquals(end, edges.get((i + 1) % edges.size()).line().start());
@@ -167,11 +167,11 @@ class SvgDrawingTest {
 
     @Test
     void namesTheSidesOfARect() {
-        List<NamedEdge> edges =
+        List<TracedEdge> edges =
                 edges(MM, "<rect id='pocket' x='5' y='6' width='120' height='140'/>");
         assertEquals(
                 List.of("top", "right", "bottom", "left"),
-                edges.stream().map(NamedEdge::name).toList());
+                edges.stream().map(TracedEdge::name).toList());
         assertEquals(120, edges.get(0).line().lengthMm(), 1e-9);
     }
 

@@ -10,8 +10,8 @@ import secondbolt.shape.EdgeLine;
  * @param line in millimetres
  * @param place where its element begins in the file
  */
-public record NamedEdge(String name, EdgeLine line, Place place) {
-    NamedEdge with(EdgeLine other) {
-        return new NamedEdge(name, other, place);
+public record TracedEdge(String name, EdgeLine line, Place place) {
+    TracedEdge with(EdgeLine other) {
+        return new TracedEdge(name, other, place);
     }
 }
