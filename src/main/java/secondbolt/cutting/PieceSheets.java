@@ -88,7 +88,8 @@ final class PieceSheets {
 
     private static List<String> instructions(List<CutPiece> pieces) {
         List<String> steps = new ArrayList<>();
-        steps.add("Cut the paper along the heavy line; if there are several tiles, glue them first.");
+        steps.add(
+                "Cut the paper along the heavy line; if there are several tiles, glue them first.");
         steps.add(
                 "Lay it with the arrow along the straight grain, and a bracket's edge on a fold.");
         steps.add("Cut the cloth along the heavy line; the dashed line is sewn or turned.");

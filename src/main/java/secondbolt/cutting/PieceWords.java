@@ -214,13 +214,9 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
             double slant = off * 0.75;
             for (double up : List.of(-slant, slant + 2 * third)) {
                 labels.add(
-                        List.of(
-                                new Mark.Label(
-                                        text, at.moved(slant, up), lettering, Align.START)));
+                        List.of(new Mark.Label(text, at.moved(slant, up), lettering, Align.START)));
                 labels.add(
-                        List.of(
-                                new Mark.Label(
-                                        text, at.moved(-slant, up), lettering, Align.END)));
+                        List.of(new Mark.Label(text, at.moved(-slant, up), lettering, Align.END)));
             }
         }
         return labels;

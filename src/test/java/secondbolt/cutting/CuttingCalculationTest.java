@@ -225,7 +225,7 @@ class CuttingCalculationTest {
     void refusesHemsOnEdgesThatAreNotThere() {
         String pattern = "pattern: {pieces: {apron: {cut: 1, fold: left, rectangle: [20, 30]}}}";
         assertEquals(
-                List.of("3:18 `apron.botom`, which is no edge of apron"),
+                List.of("3:19 `apron.botom`, which is no edge of apron"),
                 Written.mistakes(
                         pattern, "hems: {hem: {on: [apron.botom], depth: 2, turned: once}}"));
         assertEquals(

@@ -44,7 +44,7 @@ class PieceSheetsTest {
             "    back: {cut: 1, fold: left, rectangle: [28, 70], lines: {body: 40}}",
             "    sleeve: {cut: pair, rectangle: [40, 55], lines: {sleeve: 20}}",
             "    collar: {cut: 2, rectangle: [12, 8]}",
-            "    pocket: {cut: 1, rectangle: [9, 10]}",
+            "    pocket: {cut: 1, rectangle: [7.5, 9]}",
             "    loop: {cut: 4, rectangle: [3, 5]}",
             "    yoke: {cut: 2, box: [20, 12], edges: {lower: 20}}",
             "alterations: [{lengthen: body, by: " + by + "}]"
