@@ -16,31 +16,45 @@ import secondbolt.shape.Point;
  */
 record LeftOut(String text, String remedy) {
     static LeftOut of(SeamCheck check, FitResult result, Tape tape) {
+        return found(check, result, true, tape)
+                .or(() -> found(check, result, false, tape))
+                .orElse(
+                        new LeftOut(
+                                "",
+                                "Alter the other side by as much, or write what is meant as `ease`"
+                                        + " or `gather`."));
+    }
+
+    /** The first alteration that some piece of the seam did not follow. */
+    private static Optional<LeftOut> found(
+            SeamCheck check, FitResult result, boolean exactly, Tape tape) {
         for (Alteration alteration : result.alterations()) {
             Optional<LeftOut> found =
                     alteration.accept(
                             new Alteration.Visitor<Optional<LeftOut>>() {
                                 @Override
                                 public Optional<LeftOut> lengthen(Alteration.Lengthen lengthen) {
-                                    return ofLine(check, result, lengthen, tape);
+                                    return ofLine(check, result, lengthen, exactly, tape);
                                 }
 
                                 @Override
                                 public Optional<LeftOut> widen(Alteration.Widen widen) {
-                                    return ofEdge(check, widen);
+                                    return exactly ? Optional.empty() : ofEdge(check, widen);
                                 }
                             });
             if (found.isPresent()) {
-                return found.get();
+                return found;
             }
         }
-        return new LeftOut(
-                "",
-                "Alter the other side by as much, or write what is meant as `ease` or `gather`.");
+        return Optional.empty();
     }
 
     private static Optional<LeftOut> ofLine(
-            SeamCheck check, FitResult result, Alteration.Lengthen lengthen, Tape tape) {
+            SeamCheck check,
+            FitResult result,
+            Alteration.Lengthen lengthen,
+            boolean exactly,
+            Tape tape) {
         List<EdgeSum.Term> carrying = new ArrayList<>();
         List<EdgeSum.Term> lacking = new ArrayList<>();
         for (EdgeSum.Term term : terms(check)) {
@@ -50,7 +64,14 @@ record LeftOut(String text, String remedy) {
         if (carrying.isEmpty() || lacking.isEmpty()) {
             return Optional.empty();
         }
-        EdgeSum.Term without = lacking.get(0);
+        EdgeSum.Term without =
+                lacking.stream()
+                        .filter(term -> wouldMend(check, term, lengthen))
+                        .findFirst()
+                        .orElse(lacking.get(0));
+        if (exactly && !wouldMend(check, without, lengthen)) {
+            return Optional.empty();
+        }
         Optional<String> where = where(result, lengthen.line(), carrying.get(0), without, tape);
         return Optional.of(
                 new LeftOut(
@@ -72,6 +93,17 @@ record LeftOut(String text, String remedy) {
                                         : ", level with the one on "
                                                 + carrying.get(0).piece()
                                                 + " where they are sewn together.")));
+    }
+
+    /** Whether the seam would meet if this edge followed as well. */
+    private static boolean wouldMend(
+            SeamCheck check, EdgeSum.Term term, Alteration.Lengthen lengthen) {
+        Length by = lengthen.pieces().getOrDefault(term.piece(), lengthen.by()).times(term.count());
+        boolean isFirst = check.seam().first().value().terms().contains(term);
+        double gather = check.seam().gather().doubleValue();
+        double changeMm = isFirst ? by.millimetres() : -by.millimetres() * gather;
+        double leftMm = check.after().difference().millimetres() + changeMm;
+        return Math.abs(leftMm) <= check.allowed().millimetres();
     }
 
     private static List<EdgeSum.Term> terms(SeamCheck check) {
