@@ -68,6 +68,7 @@ record LeftOut(String text, String remedy) {
                 lacking.stream()
                         .filter(term -> wouldMend(check, term, lengthen))
                         .findFirst()
+                        .or(() -> nearest(check, lacking, lengthen))
                         .orElse(lacking.get(0));
         if (exactly && !wouldMend(check, without, lengthen)) {
             return Optional.empty();
@@ -98,12 +99,24 @@ record LeftOut(String text, String remedy) {
     /** Whether the seam would meet if this edge followed as well. */
     private static boolean wouldMend(
             SeamCheck check, EdgeSum.Term term, Alteration.Lengthen lengthen) {
+        return leftMm(check, term, lengthen) <= check.allowed().millimetres();
+    }
+
+    /** By how much the seam would still be off. */
+    private static double leftMm(
+            SeamCheck check, EdgeSum.Term term, Alteration.Lengthen lengthen) {
         Length by = lengthen.pieces().getOrDefault(term.piece(), lengthen.by()).times(term.count());
         boolean isFirst = check.seam().first().value().terms().contains(term);
         double gather = check.seam().gather().doubleValue();
         double changeMm = isFirst ? by.millimetres() : -by.millimetres() * gather;
-        double leftMm = check.after().difference().millimetres() + changeMm;
-        return Math.abs(leftMm) <= check.allowed().millimetres();
+        return Math.abs(check.after().difference().millimetres() + changeMm);
+    }
+
+    /** The first edge that would bring the seam nearer to meeting. */
+    private static Optional<EdgeSum.Term> nearest(
+            SeamCheck check, List<EdgeSum.Term> lacking, Alteration.Lengthen lengthen) {
+        double nowMm = Math.abs(check.after().difference().millimetres());
+        return lacking.stream().filter(t -> leftMm(check, t, lengthen) < nowMm).findFirst();
     }
 
     private static List<EdgeSum.Term> terms(SeamCheck check) {

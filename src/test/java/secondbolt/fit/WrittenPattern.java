@@ -1,10 +1,12 @@
 package secondbolt.fit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.measure.Tape;
 import secondbolt.project.Project;
 import secondbolt.project.ProjectSection;
 import secondbolt.worksheet.Finding;
@@ -34,11 +36,17 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
                                         p.heading().units()));
         return new WrittenPattern(
                 result,
-                result.map(r -> FitFindings.of(r, project.orElseThrow().heading().units()))
-                        .orElse(List.of()),
+                project.map(p -> findings(p, result.orElseThrow())).orElse(List.of()),
                 mistakes.inOrder().stream()
                         .map(m -> m.place().line() + " " + m.found() + "; " + m.right())
                         .toList());
+    }
+
+    private static List<Finding> findings(Project project, FitResult result) {
+        Tape tape = project.heading().units();
+        List<Finding> findings = new ArrayList<>(FitFindings.of(result, tape));
+        findings.addAll(new OpeningCheck(result, project.wearer(), tape).findings());
+        return findings;
     }
 
     /** In centimetres, with these lines below its title. */
@@ -57,12 +65,12 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
 
     /** An edge before the alterations, in millimetres. */
     double beforeMm(String piece, String edge) {
-        return sound().edgeBefore(piece, edge).orElseThrow().millimetres();
+        return new Lengths(sound().pattern().pieces()).edge(piece, edge).orElseThrow().millimetres();
     }
 
     /** An edge after them. */
     double afterMm(String piece, String edge) {
-        return sound().edgeAfter(piece, edge).orElseThrow().millimetres();
+        return new Lengths(sound().pieces()).edge(piece, edge).orElseThrow().millimetres();
     }
 
     /** The findings of a level, text and remedy together. */
