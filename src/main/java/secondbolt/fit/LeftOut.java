@@ -1,6 +1,7 @@
 package secondbolt.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.measure.Length;
@@ -64,10 +65,15 @@ record LeftOut(String text, String remedy) {
         if (carrying.isEmpty() || lacking.isEmpty()) {
             return Optional.empty();
         }
+        String line = lengthen.line();
         EdgeSum.Term without =
                 lacking.stream()
                         .filter(term -> wouldMend(check, term, lengthen))
-                        .findFirst()
+                        .min(
+                                Comparator.comparing(
+                                        term ->
+                                                where(result, line, carrying.get(0), term, tape)
+                                                        .isEmpty()))
                         .or(() -> nearest(check, lacking, lengthen))
                         .orElse(lacking.get(0));
         if (exactly && !wouldMend(check, without, lengthen)) {
@@ -142,7 +148,10 @@ record LeftOut(String text, String remedy) {
         }
         double fromBottomMm = down.lengthMm() - down.alongMm(crossing(down, lineMm));
         EdgeLine other = downward(to.get());
-        double yMm = other.at(Math.max(0, other.lengthMm() - fromBottomMm)).yMm();
+        if (fromBottomMm >= other.lengthMm()) {
+            return Optional.empty();
+        }
+        double yMm = other.at(other.lengthMm() - fromBottomMm).yMm();
         Length along = Length.ofComputedMillimetres(yMm - PieceAlteration.topMm(lacking));
         return Optional.of(tape.print(along).replaceAll("\\s*[a-z]+$", ""));
     }
