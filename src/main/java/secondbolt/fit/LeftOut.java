@@ -109,8 +109,7 @@ record LeftOut(String text, String remedy) {
     }
 
     /** By how much the seam would still be off. */
-    private static double leftMm(
-            SeamCheck check, EdgeSum.Term term, Alteration.Lengthen lengthen) {
+    private static double leftMm(SeamCheck check, EdgeSum.Term term, Alteration.Lengthen lengthen) {
         Length by = lengthen.pieces().getOrDefault(term.piece(), lengthen.by()).times(term.count());
         boolean isFirst = check.seam().first().value().terms().contains(term);
         double gather = check.seam().gather().doubleValue();

@@ -34,8 +34,7 @@ record WidenShare(
                 .toList();
     }
 
-    private static WidenShare ofLayer(
-            Alteration.Widen widen, Set<String> layer, Pattern pattern) {
+    private static WidenShare ofLayer(Alteration.Widen widen, Set<String> layer, Pattern pattern) {
         int edges = 0;
         for (Piece piece : pattern.pieces()) {
             long named = widen.edges().stream().filter(piece::hasEdge).count();

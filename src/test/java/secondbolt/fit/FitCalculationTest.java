@@ -38,7 +38,9 @@ class FitCalculationTest {
               darts: [{edge: side, at: 6, takes: 3, long: 11}]
             back: {cut: 1, fold: left, lines: {body: 40}, rectangle: [28, 66]}
         """
-                + "alterations: [" + alterations + "]\n";
+                + "alterations: ["
+                + alterations
+                + "]\n";
     }
 
     private static EdgeLine edge(Piece piece, String name) {
@@ -54,8 +56,7 @@ class FitCalculationTest {
         Random random = new Random(20260501);
         for (int i = 0; i < 40; i++) {
             int mm = 1 + random.nextInt(60);
-            WrittenPattern there =
-                    WrittenPattern.cm(body("{lengthen: body, by: " + mm + " mm}"));
+            WrittenPattern there = WrittenPattern.cm(body("{lengthen: body, by: " + mm + " mm}"));
             Piece longer = front(there);
             List<Alteration> back =
                     WrittenPattern.cm(body("{shorten: body, by: " + mm + " mm}"))
@@ -86,7 +87,8 @@ class FitCalculationTest {
     @Test
     void lengtheningSpreadsByTheWholeAmount() {
         WrittenPattern longer = WrittenPattern.cm(body("{lengthen: body, by: 1 1/2 in}"));
-        assertEquals(38.1, longer.afterMm("back", "left") - longer.beforeMm("back", "left"), EXACT_MM);
+        assertEquals(
+                38.1, longer.afterMm("back", "left") - longer.beforeMm("back", "left"), EXACT_MM);
         assertEquals(38.1, edge(front(longer), "centre front").lengthMm() - 650, EXACT_MM);
     }
 
@@ -94,7 +96,10 @@ class FitCalculationTest {
     @Test
     void shorteningFoldsTheWholeAmountAway() {
         WrittenPattern shorter = WrittenPattern.cm(body("{shorten: body, by: 2 in}"));
-        assertEquals(-50.8, shorter.afterMm("back", "left") - shorter.beforeMm("back", "left"), EXACT_MM);
+        assertEquals(
+                -50.8,
+                shorter.afterMm("back", "left") - shorter.beforeMm("back", "left"),
+                EXACT_MM);
     }
 
     /** The amount over the seams, half of it on each side of a seam. */
@@ -106,7 +111,8 @@ class FitCalculationTest {
                         pattern: {pieces: {gore: {cut: 6, panel: {top: 14, bottom: 22, along: 60}}}}
                         alterations: [{widen: [left, right], by: 3}]
                         """);
-        assertEquals(2 * 2.5, six.afterMm("gore", "waist") - six.beforeMm("gore", "waist"), EXACT_MM);
+        assertEquals(
+                2 * 2.5, six.afterMm("gore", "waist") - six.beforeMm("gore", "waist"), EXACT_MM);
         WrittenPattern two =
                 WrittenPattern.inches(
                         """
@@ -137,8 +143,12 @@ class FitCalculationTest {
                             - [front lining.right, back lining.right]
                         alterations: [{widen: right, by: 4}]
                         """);
-        assertEquals(25.4, lined.afterMm("front", "top") - lined.beforeMm("front", "top"), EXACT_MM);
-        assertEquals(25.4, lined.afterMm("back lining", "top") - lined.beforeMm("back lining", "top"), EXACT_MM);
+        assertEquals(
+                25.4, lined.afterMm("front", "top") - lined.beforeMm("front", "top"), EXACT_MM);
+        assertEquals(
+                25.4,
+                lined.afterMm("back lining", "top") - lined.beforeMm("back lining", "top"),
+                EXACT_MM);
     }
 
     /** 0.2 in on twenty edges: 16 × 3/16 + 4 × 1/4 = 4 in. */
@@ -148,7 +158,9 @@ class FitCalculationTest {
             WrittenPattern ten =
                     WrittenPattern.inches(
                             "pattern: {pieces: {panel: {cut: 10, rectangle: [6, 30]}}}\n"
-                                    + "alterations: [{" + verb + ": [left, right], by: 4}]\n");
+                                    + "alterations: [{"
+                                    + verb
+                                    + ": [left, right], by: 4}]\n");
             String note = String.join("\n", ten.told(Finding.Level.NOTE));
             assertTrue(note.contains("20 cut edges"), note);
             assertTrue(note.contains("16 edges at ³⁄₁₆ in and 4 at ¼ in"), note);
@@ -157,7 +169,11 @@ class FitCalculationTest {
 
     @Test
     void aTaperLeavesAboveAndTakesAllBelow() {
-        Piece before = WrittenPattern.cm(body("")  .replace("alterations: []\n", "")).sound().find("front").orElseThrow();
+        Piece before =
+                WrittenPattern.cm(body("").replace("alterations: []\n", ""))
+                        .sound()
+                        .find("front")
+                        .orElseThrow();
         Piece after = front(WrittenPattern.cm(body("{widen: side, by: 4, from: 35, to: 60}")));
         EdgeLine side = edge(after, "side");
         for (double y = 245; y < 350; y += 10) {
@@ -166,7 +182,8 @@ class FitCalculationTest {
         for (double y = 605; y < 700; y += 10) {
             assertEquals(0, side.distanceMm(on(before, y).moved(20, 0)), 0.01);
         }
-        assertEquals(edge(before, "armhole").lengthMm(), edge(after, "armhole").lengthMm(), EXACT_MM);
+        assertEquals(
+                edge(before, "armhole").lengthMm(), edge(after, "armhole").lengthMm(), EXACT_MM);
     }
 
     private static Point on(Piece piece, double yMm) {
@@ -190,7 +207,8 @@ class FitCalculationTest {
 
     @Test
     void straightEdgesStayStraight() {
-        Piece longer = front(WrittenPattern.cm(body("{lengthen: body, by: 3}, {widen: side, by: 2}")));
+        Piece longer =
+                front(WrittenPattern.cm(body("{lengthen: body, by: 3}, {widen: side, by: 2}")));
         for (String name : List.of("side", "shoulder", "centre front")) {
             assertTrue(edge(longer, name).isStraight(), name);
         }
@@ -198,7 +216,8 @@ class FitCalculationTest {
 
     @Test
     void theEdgesTogetherAreThePerimeter() {
-        Piece longer = front(WrittenPattern.cm(body("{lengthen: body, by: 3}, {widen: side, by: 2}")));
+        Piece longer =
+                front(WrittenPattern.cm(body("{lengthen: body, by: 3}, {widen: side, by: 2}")));
         PieceShape.Drawn drawn = longer.shape().asDrawn().orElseThrow();
         List<Point> corners = ShapeKeys.points(drawn);
         double round = 0;
@@ -219,8 +238,7 @@ class FitCalculationTest {
                     {"body: 49", "the mark pocket"}
                 }) {
             WrittenPattern found =
-                    WrittenPattern.cm(
-                            body("{shorten: body, by: 3}").replace("body: 42", each[0]));
+                    WrittenPattern.cm(body("{shorten: body, by: 3}").replace("body: 42", each[0]));
             assertTrue(
                     found.mistakes().stream()
                             .anyMatch(m -> m.contains(each[1]) && m.startsWith("20 ")),

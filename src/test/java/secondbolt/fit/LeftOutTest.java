@@ -166,7 +166,10 @@ class LeftOutTest {
 
     @Test
     void saysWhereTheLineBelongs() {
-        WrittenPattern found = WrittenPattern.of(SKIRT.replace("placket: {cut: 1, lines: {skirt: 30},", "placket: {cut: 1,"));
+        WrittenPattern found =
+                WrittenPattern.of(
+                        SKIRT.replace(
+                                "placket: {cut: 1, lines: {skirt: 30},", "placket: {cut: 1,"));
         assertTrue(
                 found.told(Finding.Level.STOP).get(0).contains("`lines: {skirt: 30}` to placket"),
                 found.told(Finding.Level.STOP).toString());
@@ -175,7 +178,9 @@ class LeftOutTest {
     @Test
     void namesTheFacingAndNotTheCollarThatNeverCarriedTheLine() {
         WrittenPattern found =
-                WrittenPattern.of(JACKET.replace("facing: {cut: pair, lines: {body: 20},", "facing: {cut: pair,"));
+                WrittenPattern.of(
+                        JACKET.replace(
+                                "facing: {cut: pair, lines: {body: 20},", "facing: {cut: pair,"));
         assertTrue(
                 found.told(Finding.Level.STOP).get(0).contains(" facing was left out"),
                 found.told(Finding.Level.STOP).toString());

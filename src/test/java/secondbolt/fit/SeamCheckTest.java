@@ -13,9 +13,15 @@ class SeamCheckTest {
         String seam = "{join: [sleeve.cap, body.armhole]" + more + "}";
         return WrittenPattern.cm(
                 "pattern:\n  pieces:\n"
-                        + "    sleeve: {cut: pair, box: [60, 60], edges: {cap: " + first + "}}\n"
-                        + "    body: {cut: pair, box: [60, 60], edges: {armhole: " + second + "}}\n"
-                        + "  seams: [" + seam + "]\n");
+                        + "    sleeve: {cut: pair, box: [60, 60], edges: {cap: "
+                        + first
+                        + "}}\n"
+                        + "    body: {cut: pair, box: [60, 60], edges: {armhole: "
+                        + second
+                        + "}}\n"
+                        + "  seams: ["
+                        + seam
+                        + "]\n");
     }
 
     private static SeamCheck check(WrittenPattern pattern) {

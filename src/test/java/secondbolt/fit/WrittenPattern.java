@@ -65,7 +65,10 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
 
     /** An edge before the alterations, in millimetres. */
     double beforeMm(String piece, String edge) {
-        return new Lengths(sound().pattern().pieces()).edge(piece, edge).orElseThrow().millimetres();
+        return new Lengths(sound().pattern().pieces())
+                .edge(piece, edge)
+                .orElseThrow()
+                .millimetres();
     }
 
     /** An edge after them. */
