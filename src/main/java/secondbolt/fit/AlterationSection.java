@@ -112,6 +112,13 @@ public final class AlterationSection {
                 return Optional.empty();
             }
         }
+        if (fields.get(FROM).isPresent() != fields.get(TO).isPresent()) {
+            fields.tell(
+                    fields.get(FROM).isPresent() ? FROM : TO,
+                    "a taper with one end",
+                    "`from` and `to`, or neither for the whole edge");
+            return Optional.empty();
+        }
         return Optional.of(ofLength ? lengthen(fields) : widen(fields));
     }
 

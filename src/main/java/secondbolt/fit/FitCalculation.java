@@ -38,7 +38,7 @@ public final class FitCalculation {
 
                         @Override
                         public Boolean widen(Alteration.Widen widen) {
-                            return shares.add(WidenShare.of(widen, pattern.pieces()));
+                            return shares.addAll(WidenShare.of(widen, pattern));
                         }
                     });
         }

@@ -3,7 +3,6 @@ package secondbolt.fit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -56,7 +55,7 @@ final class FitFindings {
                     Level.NOTE,
                     "The cap is longer than its armhole, as is usual: " + off,
                     "If it is meant, write it down: `ease: "
-                            + bare(check.after().difference())
+                            + bare(check.seam().ease().plus(check.after().difference()))
                             + "` on this join.");
         } else if (check.after().difference().size().isLongerThan(EASED_IN) || isCap(check)) {
             tell(
@@ -142,40 +141,43 @@ final class FitFindings {
     /** A share that no mark of the tape shows. */
     private void shares() {
         for (Alteration alteration : result.alterations()) {
-            Optional<WidenShare> share = widenShare(alteration);
-            share.flatMap(s -> s.byTheTape(tape))
-                    .ifPresent(
-                            marks ->
-                                    tell(
-                                            alteration.words(),
-                                            Level.NOTE,
-                                            "Shared over "
-                                                    + share.get().cutEdges()
-                                                    + " cut edges it is "
-                                                    + "no mark of the tape on each.",
-                                            "The printed pieces have it exactly. By tape take "
-                                                    + marks.atLower()
-                                                    + " edges at "
-                                                    + tape.printSmall(marks.lower())
-                                                    + " and "
-                                                    + marks.atUpper()
-                                                    + " at "
-                                                    + tape.printSmall(marks.upper())
-                                                    + ", spread evenly round the body."));
+            for (WidenShare share : widenShares(alteration)) {
+                share.byTheTape(tape).ifPresent(marks -> share(alteration, share, marks));
+            }
         }
     }
 
-    private Optional<WidenShare> widenShare(Alteration alteration) {
+    private void share(Alteration alteration, WidenShare share, WidenShare.ByTheTape marks) {
+        tell(
+                alteration.words(),
+                Level.NOTE,
+                "Shared over "
+                        + share.cutEdges()
+                        + " cut edges ("
+                        + String.join(", ", share.pieces())
+                        + ") it is no mark of the tape on each.",
+                "The printed pieces have it exactly. By tape take "
+                        + marks.atLower()
+                        + " edges at "
+                        + tape.printSmall(marks.lower())
+                        + " and "
+                        + marks.atUpper()
+                        + " at "
+                        + tape.printSmall(marks.upper())
+                        + ", spread evenly round the body.");
+    }
+
+    private List<WidenShare> widenShares(Alteration alteration) {
         return alteration.accept(
-                new Alteration.Visitor<Optional<WidenShare>>() {
+                new Alteration.Visitor<List<WidenShare>>() {
                     @Override
-                    public Optional<WidenShare> lengthen(Alteration.Lengthen lengthen) {
-                        return Optional.empty();
+                    public List<WidenShare> lengthen(Alteration.Lengthen lengthen) {
+                        return List.of();
                     }
 
                     @Override
-                    public Optional<WidenShare> widen(Alteration.Widen widen) {
-                        return Optional.of(WidenShare.of(widen, result.pattern().pieces()));
+                    public List<WidenShare> widen(Alteration.Widen widen) {
+                        return WidenShare.of(widen, result.pattern());
                     }
                 });
     }

@@ -1,6 +1,7 @@
 package secondbolt.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.measure.Length;
@@ -16,31 +17,45 @@ import secondbolt.shape.Point;
  */
 record LeftOut(String text, String remedy) {
     static LeftOut of(SeamCheck check, FitResult result, Tape tape) {
+        return found(check, result, true, tape)
+                .or(() -> found(check, result, false, tape))
+                .orElse(
+                        new LeftOut(
+                                "",
+                                "Alter the other side by as much, or write what is meant as `ease`"
+                                        + " or `gather`."));
+    }
+
+    /** The first alteration that some piece of the seam did not follow. */
+    private static Optional<LeftOut> found(
+            SeamCheck check, FitResult result, boolean exactly, Tape tape) {
         for (Alteration alteration : result.alterations()) {
             Optional<LeftOut> found =
                     alteration.accept(
                             new Alteration.Visitor<Optional<LeftOut>>() {
                                 @Override
                                 public Optional<LeftOut> lengthen(Alteration.Lengthen lengthen) {
-                                    return ofLine(check, result, lengthen, tape);
+                                    return ofLine(check, result, lengthen, exactly, tape);
                                 }
 
                                 @Override
                                 public Optional<LeftOut> widen(Alteration.Widen widen) {
-                                    return ofEdge(check, widen);
+                                    return exactly ? Optional.empty() : ofEdge(check, widen);
                                 }
                             });
             if (found.isPresent()) {
-                return found.get();
+                return found;
             }
         }
-        return new LeftOut(
-                "",
-                "Alter the other side by as much, or write what is meant as `ease` or `gather`.");
+        return Optional.empty();
     }
 
     private static Optional<LeftOut> ofLine(
-            SeamCheck check, FitResult result, Alteration.Lengthen lengthen, Tape tape) {
+            SeamCheck check,
+            FitResult result,
+            Alteration.Lengthen lengthen,
+            boolean exactly,
+            Tape tape) {
         List<EdgeSum.Term> carrying = new ArrayList<>();
         List<EdgeSum.Term> lacking = new ArrayList<>();
         for (EdgeSum.Term term : terms(check)) {
@@ -50,7 +65,20 @@ record LeftOut(String text, String remedy) {
         if (carrying.isEmpty() || lacking.isEmpty()) {
             return Optional.empty();
         }
-        EdgeSum.Term without = lacking.get(0);
+        String line = lengthen.line();
+        EdgeSum.Term without =
+                lacking.stream()
+                        .filter(term -> wouldMend(check, term, lengthen))
+                        .min(
+                                Comparator.comparing(
+                                        term ->
+                                                where(result, line, carrying.get(0), term, tape)
+                                                        .isEmpty()))
+                        .or(() -> nearest(check, lacking, lengthen))
+                        .orElse(lacking.get(0));
+        if (exactly && !wouldMend(check, without, lengthen)) {
+            return Optional.empty();
+        }
         Optional<String> where = where(result, lengthen.line(), carrying.get(0), without, tape);
         return Optional.of(
                 new LeftOut(
@@ -72,6 +100,28 @@ record LeftOut(String text, String remedy) {
                                         : ", level with the one on "
                                                 + carrying.get(0).piece()
                                                 + " where they are sewn together.")));
+    }
+
+    /** Whether the seam would meet if this edge followed as well. */
+    private static boolean wouldMend(
+            SeamCheck check, EdgeSum.Term term, Alteration.Lengthen lengthen) {
+        return leftMm(check, term, lengthen) <= check.allowed().millimetres();
+    }
+
+    /** By how much the seam would still be off. */
+    private static double leftMm(SeamCheck check, EdgeSum.Term term, Alteration.Lengthen lengthen) {
+        Length by = lengthen.pieces().getOrDefault(term.piece(), lengthen.by()).times(term.count());
+        boolean isFirst = check.seam().first().value().terms().contains(term);
+        double gather = check.seam().gather().doubleValue();
+        double changeMm = isFirst ? by.millimetres() : -by.millimetres() * gather;
+        return Math.abs(check.after().difference().millimetres() + changeMm);
+    }
+
+    /** The first edge that would bring the seam nearer to meeting. */
+    private static Optional<EdgeSum.Term> nearest(
+            SeamCheck check, List<EdgeSum.Term> lacking, Alteration.Lengthen lengthen) {
+        double nowMm = Math.abs(check.after().difference().millimetres());
+        return lacking.stream().filter(t -> leftMm(check, t, lengthen) < nowMm).findFirst();
     }
 
     private static List<EdgeSum.Term> terms(SeamCheck check) {
@@ -97,7 +147,10 @@ record LeftOut(String text, String remedy) {
         }
         double fromBottomMm = down.lengthMm() - down.alongMm(crossing(down, lineMm));
         EdgeLine other = downward(to.get());
-        double yMm = other.at(Math.max(0, other.lengthMm() - fromBottomMm)).yMm();
+        if (fromBottomMm >= other.lengthMm()) {
+            return Optional.empty();
+        }
+        double yMm = other.at(other.lengthMm() - fromBottomMm).yMm();
         Length along = Length.ofComputedMillimetres(yMm - PieceAlteration.topMm(lacking));
         return Optional.of(tape.print(along).replaceAll("\\s*[a-z]+$", ""));
     }

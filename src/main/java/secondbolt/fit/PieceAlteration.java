@@ -99,11 +99,11 @@ final class PieceAlteration {
 
     private static Piece widened(Piece piece, WidenShare share) {
         Optional<PieceShape.Drawn> drawn = piece.shape().asDrawn();
+        if (!share.concerns(piece)) {
+            return piece;
+        }
         if (drawn.isEmpty()) {
             return TapedAlteration.widened(piece, share);
-        }
-        if (share.edges().stream().noneMatch(piece::hasEdge)) {
-            return piece;
         }
         PieceShape.Drawn wider = new WidenedOutline(drawn.get(), share).edges();
         Piece.Features features =

@@ -47,9 +47,7 @@ final class TapedAlteration {
 
                             @Override
                             public Piece taped(PieceShape.Taped taped) {
-                                return share.edges().stream().anyMatch(piece::hasEdge)
-                                        ? wider(piece, taped, share)
-                                        : piece;
+                                return wider(piece, taped, share);
                             }
                         });
     }

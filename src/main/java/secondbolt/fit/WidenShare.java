@@ -2,6 +2,7 @@ package secondbolt.fit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -13,20 +14,38 @@ import secondbolt.measure.Tape;
  * amount over twice the seams.
  *
  * @param edges the edges' names
+ * @param pieces the pieces that go round the body together
  * @param by in all round the body; negative narrows
  * @param cutEdges how many edges of that name are cut
  * @param from nothing above this, along the piece from its top
  * @param to all from this on
  */
 record WidenShare(
-        List<String> edges, Length by, int cutEdges, Optional<Length> from, Optional<Length> to) {
-    static WidenShare of(Alteration.Widen widen, List<Piece> pieces) {
+        List<String> edges,
+        Set<String> pieces,
+        Length by,
+        int cutEdges,
+        Optional<Length> from,
+        Optional<Length> to) {
+    /** The shares of each layer of the garment. */
+    static List<WidenShare> of(Alteration.Widen widen, Pattern pattern) {
+        return BodyLayers.of(pattern, widen.edges()).layers().stream()
+                .map(layer -> ofLayer(widen, layer, pattern))
+                .toList();
+    }
+
+    private static WidenShare ofLayer(Alteration.Widen widen, Set<String> layer, Pattern pattern) {
         int edges = 0;
-        for (Piece piece : pieces) {
+        for (Piece piece : pattern.pieces()) {
             long named = widen.edges().stream().filter(piece::hasEdge).count();
-            edges += (int) named * piece.timesRoundTheBody();
+            edges += layer.contains(piece.name()) ? (int) named * piece.timesRoundTheBody() : 0;
         }
-        return new WidenShare(widen.edges(), widen.by(), edges, widen.from(), widen.to());
+        return new WidenShare(widen.edges(), layer, widen.by(), edges, widen.from(), widen.to());
+    }
+
+    /** Whether it changes this piece. */
+    boolean concerns(Piece piece) {
+        return pieces.contains(piece.name()) && edges.stream().anyMatch(piece::hasEdge);
     }
 
     /** What each edge takes, exactly. */
@@ -36,8 +55,11 @@ record WidenShare(
 
     /** How much of the share an edge takes so far along the piece, from 0 to 1. */
     double ramp(double alongMm) {
-        double fromMm = from.map(Length::millimetres).orElse(Double.NEGATIVE_INFINITY);
-        double toMm = to.map(Length::millimetres).orElse(fromMm);
+        if (from.isEmpty() || to.isEmpty()) {
+            return 1;
+        }
+        double fromMm = from.get().millimetres();
+        double toMm = to.get().millimetres();
         if (alongMm <= fromMm) {
             return 0;
         }
@@ -55,14 +77,15 @@ record WidenShare(
      */
     record ByTheTape(Length lower, int atLower, Length upper, int atUpper) {}
 
-    /** The share by the tape's marks; nothing if it stands on one. */
+    /** The share by the tape's marks, added or taken off; nothing if it stands on one. */
     Optional<ByTheTape> byTheTape(Tape tape) {
         Length step = tape.mark();
-        Length lower = each().roundedDownTo(step);
-        if (cutEdges == 0 || lower.equals(each())) {
+        Length share = each().size();
+        Length lower = share.roundedDownTo(step);
+        if (cutEdges == 0 || lower.equals(share)) {
             return Optional.empty();
         }
-        Length rest = by.roundedTo(step).minus(lower.times(cutEdges));
+        Length rest = by.size().roundedTo(step).minus(lower.times(cutEdges));
         int atUpper = (int) Math.round(rest.millimetres() / step.millimetres());
         return Optional.of(new ByTheTape(lower, cutEdges - atUpper, lower.plus(step), atUpper));
     }

@@ -1,0 +1,87 @@
+package secondbolt.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import secondbolt.worksheet.Finding;
+
+/** Tolerance of 1 mm or 1/16 in for paper seams: common practice, no public standard. */
+class SeamCheckTest {
+    private static WrittenPattern joined(double first, double second, String more) {
+        String seam = "{join: [sleeve.cap, body.armhole]" + more + "}";
+        return WrittenPattern.cm(
+                "pattern:\n  pieces:\n"
+                        + "    sleeve: {cut: pair, box: [60, 60], edges: {cap: "
+                        + first
+                        + "}}\n"
+                        + "    body: {cut: pair, box: [60, 60], edges: {armhole: "
+                        + second
+                        + "}}\n"
+                        + "  seams: ["
+                        + seam
+                        + "]\n");
+    }
+
+    private static SeamCheck check(WrittenPattern pattern) {
+        return pattern.sound().seams().get(0);
+    }
+
+    /** Back shoulder a quarter to half an inch longer, eased in: from memory. */
+    @Test
+    void anEasedBackShoulderMeets() {
+        WrittenPattern eased = joined(13.5, 12.7, ", ease: 0.8");
+        assertTrue(check(eased).meets());
+        assertEquals(List.of(), eased.findings());
+    }
+
+    @Test
+    void gathersOfOneAndAHalfMeet() {
+        WrittenPattern gathered = joined(90, 60, ", gather: 1.5");
+        assertTrue(check(gathered).meets());
+        assertEquals(List.of(), gathered.findings());
+    }
+
+    @Test
+    void aMillimetreIsAllowedAndTwoAreNot() {
+        assertTrue(check(joined(40.1, 40, "")).meets());
+        assertTrue(!check(joined(40.2, 40, "")).meets());
+    }
+
+    @Test
+    void aLongerCapIsNoAlarm() {
+        WrittenPattern longer = joined(50, 47.5, "");
+        assertEquals(List.of(), longer.told(Finding.Level.STOP));
+        assertEquals(List.of(), longer.told(Finding.Level.WARNING));
+        assertTrue(longer.told(Finding.Level.NOTE).get(0).contains("`ease: 2.5`"));
+    }
+
+    @Test
+    void aCapLongerThanItsEaseIsToldTheWholeEase() {
+        WrittenPattern longer = joined(50, 47.5, ", ease: 2");
+        assertTrue(longer.told(Finding.Level.NOTE).get(0).contains("`ease: 2.5`"));
+    }
+
+    @Test
+    void aShorterCapStops() {
+        assertEquals(1, joined(47, 47.5, "").told(Finding.Level.STOP).size());
+    }
+
+    @Test
+    void anOpeningTooSmallForTheHeadStopsWithTheSlit() {
+        WrittenPattern neck =
+                WrittenPattern.cm(
+                        """
+                        wearer: {measurements: {head: 57}}
+                        pattern:
+                          pieces:
+                            front: {cut: 1, box: [50, 60], edges: {neckline: 14}}
+                            back: {cut: 1, box: [50, 60], edges: {neckline: 10}}
+                          openings: [{what: neck, edges: 2 front.neckline + 2 back.neckline, over: head}]
+                        """);
+        // Round it is 48 cm; the head and 2 cm are 59, so a slit of 5.5 cm opens it by 11.
+        String told = neck.told(Finding.Level.STOP).get(0);
+        assertTrue(told.contains("slit of 5.5 cm"), told);
+    }
+}

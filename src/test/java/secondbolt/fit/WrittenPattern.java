@@ -1,0 +1,86 @@
+package secondbolt.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.file.ProjectFileReader;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.measure.Tape;
+import secondbolt.project.Project;
+import secondbolt.project.ProjectSection;
+import secondbolt.worksheet.Finding;
+
+/**
+ * A project as written in a test, read and altered.
+ *
+ * @param result what it came to; nothing if there are mistakes
+ * @param findings what is found in it
+ * @param mistakes what was wrong
+ */
+record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<String> mistakes) {
+    static WrittenPattern of(String text) {
+        Mistakes mistakes = new Mistakes();
+        Optional<Project> project =
+                ProjectFileReader.read(
+                        SourceFile.of("test.yaml", text),
+                        ProjectSection.ROOT,
+                        ProjectSection.UNITS,
+                        mistakes);
+        Optional<FitResult> result =
+                project.map(
+                        p ->
+                                FitCalculation.work(
+                                        p.pattern().orElseThrow(),
+                                        p.alterations(),
+                                        p.heading().units()));
+        return new WrittenPattern(
+                result,
+                project.map(p -> findings(p, result.orElseThrow())).orElse(List.of()),
+                mistakes.inOrder().stream()
+                        .map(m -> m.place().line() + " " + m.found() + "; " + m.right())
+                        .toList());
+    }
+
+    private static List<Finding> findings(Project project, FitResult result) {
+        Tape tape = project.heading().units();
+        List<Finding> findings = new ArrayList<>(FitFindings.of(result, tape));
+        findings.addAll(new OpeningCheck(result, project.wearer(), tape).findings());
+        return findings;
+    }
+
+    /** In centimetres, with these lines below its title. */
+    static WrittenPattern cm(String lines) {
+        return of("title: Test\nunits: cm\n" + lines);
+    }
+
+    /** In inches, likewise. */
+    static WrittenPattern inches(String lines) {
+        return of("title: Test\nunits: in\n" + lines);
+    }
+
+    FitResult sound() {
+        return result.orElseThrow(() -> new AssertionError(mistakes.toString()));
+    }
+
+    /** An edge before the alterations, in millimetres. */
+    double beforeMm(String piece, String edge) {
+        return new Lengths(sound().pattern().pieces())
+                .edge(piece, edge)
+                .orElseThrow()
+                .millimetres();
+    }
+
+    /** An edge after them. */
+    double afterMm(String piece, String edge) {
+        return new Lengths(sound().pieces()).edge(piece, edge).orElseThrow().millimetres();
+    }
+
+    /** The findings of a level, text and remedy together. */
+    List<String> told(Finding.Level level) {
+        return findings.stream()
+                .filter(f -> f.level() == level)
+                .map(f -> f.text() + " " + f.remedy())
+                .toList();
+    }
+}
