@@ -21,11 +21,13 @@ import secondbolt.worksheet.Worksheet;
 /** The closures of a garment, worked out. */
 public final class ClosureWorksheet implements Worksheet {
     private final Map<String, Closure> closures;
+    private final Optional<FitResult> fit;
     private final Tape tape;
     private final List<ClosureResult> results;
 
     private ClosureWorksheet(Map<String, Closure> closures, Optional<FitResult> fit, Tape tape) {
         this.closures = closures;
+        this.fit = fit;
         this.tape = tape;
         this.results =
                 closures.entrySet().stream()
@@ -178,7 +180,42 @@ public final class ClosureWorksheet implements Worksheet {
 
     @Override
     public List<Finding> findings() {
-        return results.stream().flatMap(r -> ClosureFindings.of(r, tape).stream()).toList();
+        List<Finding> findings = new ArrayList<>();
+        for (ClosureResult result : results) {
+            findings.addAll(ClosureFindings.of(result, tape));
+            followed(result).ifPresent(findings::add);
+        }
+        return findings;
+    }
+
+    /** What the alterations moved on a closure that lies on edges of the pattern. */
+    private Optional<Finding> followed(ClosureResult result) {
+        Optional<Length> before = result.closure().placket().lengthBefore(fit);
+        if (before.isEmpty()
+                || before.get().minus(result.length()).size().isShorterThan(tape.mark())) {
+            return Optional.empty();
+        }
+        ClosureResult was =
+                ClosureCalculation.work(result.name(), result.closure(), before.get(), tape);
+        List<String> moved = new ArrayList<>();
+        for (int i = 0; i < was.marks().size(); i++) {
+            Length by = result.marks().get(i).fromTop().minus(was.marks().get(i).fromTop());
+            if (!by.size().isShorterThan(tape.mark())) {
+                moved.add(Integer.toString(i + 1));
+            }
+        }
+        return Optional.of(
+                new Finding(
+                        result.name(),
+                        Finding.Level.NOTE,
+                        "The alterations take the placket from "
+                                + tape.print(before.get())
+                                + " to "
+                                + tape.print(result.length())
+                                + (moved.isEmpty()
+                                        ? "."
+                                        : "; buttons " + String.join(", ", moved) + " moved."),
+                        "Use the printed strip; the marks on the pattern no longer hold."));
     }
 
     @Override
