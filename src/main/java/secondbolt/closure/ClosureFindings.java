@@ -83,35 +83,62 @@ final class ClosureFindings {
                 + " on both fronts, and the facing with it, or take a smaller button.";
     }
 
+    /** How near each end of the placket, and the finished edge, the holes come. */
     private void ends() {
         boolean upright = result.closure().holes() == Closure.Holes.UPRIGHT;
         ClosureResult.ButtonMark first = result.marks().get(0);
         ClosureResult.ButtonMark last = result.marks().get(result.marks().size() - 1);
-        if (upright && first.start().isNegative()) {
-            tell(
-                    Level.WARNING,
-                    "The first hole would begin above the top edge.",
-                    "Set `first` to " + tape.printSmall(first.start().size()) + " more, or lower.");
+        boolean isOne = result.marks().size() == 1;
+        near(
+                isOne ? "The hole" : "The first hole",
+                "top edge",
+                upright ? first.start() : first.fromTop(),
+                "Set the button lower: a `first` larger by ");
+        near(
+                isOne ? "The hole" : "The last hole",
+                "bottom edge",
+                result.length().minus(upright ? last.end() : last.fromTop()),
+                isOne
+                        ? "Set the button higher: a `first` smaller by "
+                        : "Set the last button higher: a `last` larger by ");
+        if (!upright) {
+            near(
+                    "Each level hole",
+                    "finished edge",
+                    result.closure().extension().minus(first.start().size()),
+                    "Widen the extension on both fronts, and the facing with it: an extension larger by ");
         }
-        if (upright && last.end().isLongerThan(result.length())) {
-            tell(
-                    Level.WARNING,
-                    "The last hole would run past the bottom edge by "
-                            + tape.printSmall(last.end().minus(result.length()))
-                            + ".",
-                    "Raise the last button: a larger `last`.");
+    }
+
+    /** A hole that ends less than the usual distance inside an edge. */
+    private void near(String hole, String edge, Length left, String remedy) {
+        Length wanted = usualToEdge();
+        if (!left.isShorterThan(wanted)) {
+            return;
         }
-        Length outer = first.start().size();
-        if (!upright && result.closure().extension().isShorterThan(outer.times(2))) {
-            tell(
-                    Level.WARNING,
-                    "The level holes begin "
-                            + tape.printSmall(outer)
-                            + " past the centre line; that leaves "
-                            + tape.printSmall(result.closure().extension().minus(outer))
-                            + " of cloth to the finished edge.",
-                    "Widen the extension; a quarter of an inch (6 mm) from hole to edge is usual.");
-        }
+        boolean isCut = !left.isLongerThan(Length.ZERO);
+        String text =
+                !isCut
+                        ? hole + " leaves only " + tape.printSmall(left) + " of cloth to the "
+                        : left.isNegative()
+                                ? hole + " would run " + tape.printSmall(left.size()) + " past the "
+                                : hole + " would cut into the ";
+        tell(
+                isCut ? Level.WARNING : Level.CAUTION,
+                text + edge + ".",
+                remedy
+                        + tape.printSmall(wanted.minus(left).roundedUpTo(tape.mark()))
+                        + " leaves the usual "
+                        + tape.printSmall(wanted)
+                        + ".");
+    }
+
+    /**
+     * A quarter of an inch from the end of a hole to the edge. Source: Textiles and Clothing, K. H.
+     * Watson, American School of Home Economics, 1907.
+     */
+    private Length usualToEdge() {
+        return tape == Tape.INCH ? Length.ofInches(1, 4) : Length.ofMillimetres(6);
     }
 
     private void closeHoles() {

@@ -13,10 +13,12 @@ public record ClosureView(List<One> closures) {
      *
      * @param name the maker's name for it
      * @param picture the name of its picture
+     * @param seen what the picture shows
      * @param facts label and value, and the value on the other tape or nothing
      * @param marks one row for each button
      */
-    public record One(String name, String picture, List<Fact> facts, List<Row> marks) {}
+    public record One(
+            String name, String picture, String seen, List<Fact> facts, List<Row> marks) {}
 
     /**
      * A fact.

@@ -80,7 +80,15 @@ public final class ClosureWorksheet implements Worksheet {
                 new ClosureView.Fact(
                         "Laps", result.closure().laps().word() + ", from the wearer's side", ""));
         List<ClosureView.Row> rows = result.marks().stream().map(this::row).toList();
-        return new ClosureView.One(result.name(), result.name(), facts, rows);
+        return new ClosureView.One(result.name(), result.name(), seen(result), facts, rows);
+    }
+
+    private static String seen(ClosureResult result) {
+        return PlacketPicture.edgeIsAbove(result)
+                ? "The wearer's right front, which lies over, seen from outside: top edge to the left,"
+                        + " finished edge above."
+                : "The wearer's left front, which lies over, seen from outside: top edge to the left,"
+                        + " finished edge below.";
     }
 
     private String holes(ClosureResult result) {
@@ -88,7 +96,7 @@ public final class ClosureWorksheet implements Worksheet {
                 + (result.marks().size() == 1 ? " hole, " : " holes, ")
                 + result.closure().holes().word()
                 + (result.closure().holes() == Closure.Holes.LEVEL
-                        ? ": begin and end are from the centre line, outward with a minus"
+                        ? ": they begin outside the centre line and run inward"
                         : ": begin and end are from the top edge");
     }
 
@@ -106,8 +114,15 @@ public final class ClosureWorksheet implements Worksheet {
                 mark.number(),
                 tape.print(mark.fromTop()),
                 tape.other().print(mark.fromTop()),
-                tape.print(mark.start()),
-                tape.print(mark.end()));
+                place(mark.start()),
+                place(mark.end()));
+    }
+
+    /**
+     * A place outside what it is counted from is told by a word, which is sooner seen than a sign.
+     */
+    private String place(Length from) {
+        return tape.print(from.size()) + (from.isNegative() ? " outside" : "");
     }
 
     @Override

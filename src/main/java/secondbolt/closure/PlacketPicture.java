@@ -12,7 +12,8 @@ import secondbolt.shape.Point;
 
 /**
  * A small picture of the side that lies over, laid on its side with the top edge to the left, for
- * the page: which mark is which, not for measuring.
+ * the page: which mark is which, not for measuring. So turned, the finished edge of the wearer's
+ * right front comes to lie above, that of the left front below.
  */
 final class PlacketPicture {
     private static final double LONG_MM = 150;
@@ -30,15 +31,20 @@ final class PlacketPicture {
         Sketch sketch = new Sketch();
         Box placket = new Box(MARGIN_MM, 8, LONG_MM, HIGH_MM);
         sketch.box(placket, Pen.PLAIN);
-        Point from = new Point(placket.leftMm(), placket.topMm() + CENTRE_MM);
+        int inward = edgeIsAbove(result) ? 1 : -1;
+        double edgeMm = inward > 0 ? placket.topMm() : placket.bottomMm();
+        Point from = new Point(placket.leftMm(), edgeMm + inward * CENTRE_MM);
         sketch.line(from, from.moved(LONG_MM, 0), Pen.CENTRE);
         double labelledMm = Double.NEGATIVE_INFINITY;
         for (ClosureResult.ButtonMark mark : result.marks()) {
             double alongMm = MARGIN_MM + mark.fromTop().millimetres() * scale;
             Point centre = new Point(alongMm, from.yMm());
-            hole(sketch, result, mark, centre, scale);
+            hole(sketch, result, mark, centre, scale * inward);
             sketch.label(
-                    Integer.toString(mark.number()), centre.moved(0, -8.6), NUMBER, Align.MIDDLE);
+                    Integer.toString(mark.number()),
+                    new Point(alongMm, placket.topMm() - 1.6),
+                    NUMBER,
+                    Align.MIDDLE);
             if (alongMm - labelledMm >= LEAST_LABEL_GAP_MM) {
                 sketch.label(
                         tape.print(mark.fromTop()),
@@ -52,12 +58,20 @@ final class PlacketPicture {
         return sketch.drawing("The placket of " + result.name() + ", top to the left", frame);
     }
 
+    /** Whether the finished edge lies above in the picture, as that of the right front does. */
+    static boolean edgeIsAbove(ClosureResult result) {
+        return result.closure().laps() == Closure.Laps.RIGHT_OVER_LEFT;
+    }
+
+    /** One hole; a level one runs away from the edge, down if the scale is above 0. */
     private static void hole(
             Sketch sketch,
             ClosureResult result,
             ClosureResult.ButtonMark mark,
             Point centre,
-            double scale) {
+            double inwardScale) {
+        double scale = Math.abs(inwardScale);
+        double inward = Math.signum(inwardScale);
         double radiusMm =
                 result.closure().button().across().map(a -> a.millimetres() / 2).orElse(4.0);
         sketch.line(Path.circle(centre, Math.max(0.8, radiusMm * scale)), Pen.FINE);
@@ -66,7 +80,10 @@ final class PlacketPicture {
         if (result.closure().holes() == Closure.Holes.UPRIGHT) {
             sketch.line(centre.moved(-reachMm, 0), centre.moved(shortMm - reachMm, 0), Pen.BOLD);
         } else {
-            sketch.line(centre.moved(0, -reachMm), centre.moved(0, shortMm - reachMm), Pen.BOLD);
+            sketch.line(
+                    centre.moved(0, -inward * reachMm),
+                    centre.moved(0, inward * (shortMm - reachMm)),
+                    Pen.BOLD);
         }
     }
 }

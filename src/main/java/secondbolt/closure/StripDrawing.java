@@ -19,7 +19,10 @@ import secondbolt.shape.Point;
  */
 final class StripDrawing {
     private static final double TOP_MM = 24;
-    private static final double BOTTOM_MM = 12;
+
+    /** From a line's letters to those of the next, and from an edge to the letters beside it. */
+    private static final double LINE_MM = 4.5;
+
     private static final double BETWEEN_MM = 10;
     private static final double BAR_MM = 2;
 
@@ -27,6 +30,8 @@ final class StripDrawing {
     private static final double LETTERS_MM = 31;
 
     private static final double LETTERS_HIGH_MM = 8.5;
+    private static final double LETTERS_UP_MM = 3;
+    private static final double LETTERS_DOWN_MM = 5;
     private static final double LEAST_GAP_FOR_WORDS_MM = 75;
     private static final double LEAST_EXTENSION_FOR_WORDS_MM = 6;
 
@@ -65,7 +70,8 @@ final class StripDrawing {
         double secondEdgeMm = widthMm + BETWEEN_MM;
         strip(new Front("wearer's right front", firstEdgeMm, -1, rightHasHoles));
         strip(new Front("wearer's left front", secondEdgeMm, 1, !rightHasHoles));
-        Box frame = new Box(0, -TOP_MM, 2 * widthMm + BETWEEN_MM, TOP_MM + lengthMm + BOTTOM_MM);
+        double highMm = TOP_MM + bottomNoteMm() + LINE_MM + 3;
+        Box frame = new Box(0, -TOP_MM, 2 * widthMm + BETWEEN_MM, highMm);
         return sketch.drawing("Buttonhole strips, " + result.name(), frame);
     }
 
@@ -120,14 +126,26 @@ final class StripDrawing {
                 new Point(middleMm, -TOP_MM + 15.5),
                 NOTE,
                 Align.MIDDLE);
-        sketch.label("finished top edge", new Point(middleMm, -2), NOTE, Align.MIDDLE);
+        sketch.label("finished top edge", new Point(middleMm, topNoteMm()), NOTE, Align.MIDDLE);
         sketch.label(
-                "finished bottom edge", new Point(middleMm, lengthMm + 4.5), NOTE, Align.MIDDLE);
+                "finished bottom edge", new Point(middleMm, bottomNoteMm()), NOTE, Align.MIDDLE);
         sketch.label(
                 tape.printBoth(result.length()),
-                new Point(middleMm, lengthMm + 9),
+                new Point(middleMm, bottomNoteMm() + LINE_MM),
                 NOTE,
                 Align.MIDDLE);
+    }
+
+    /** Close above the top edge, or above the letters of a first button that is closer still. */
+    private double topNoteMm() {
+        double lettersMm = result.marks().get(0).fromTop().millimetres() - LETTERS_UP_MM;
+        return Math.max(-4, Math.min(-2, lettersMm));
+    }
+
+    private double bottomNoteMm() {
+        int last = result.marks().size() - 1;
+        double lettersMm = result.marks().get(last).fromTop().millimetres() + LETTERS_DOWN_MM;
+        return Math.max(lengthMm, lettersMm) + LINE_MM;
     }
 
     private void lines(Front front) {

@@ -30,6 +30,11 @@ final class LetterWidths {
     private static final int MIDDLE_DOT = 0xB7;
     private static final int MIDDLE_DOT_WIDTH = 280;
     private static final int ALPHABETIC = 700;
+
+    /** From here on to the next alphabets of ours no font has the letters; sheets show squares. */
+    private static final int UNWRITTEN_FROM = 0x900;
+
+    private static final int UNWRITTEN_TO = 0x1E00;
     private static final int RIGHT_TO_LEFT = 800;
     private static final int SIGN = 970;
     private static final int SQUARE = 1000;
@@ -47,6 +52,9 @@ final class LetterWidths {
     }
 
     private static int other(int codePoint) {
+        if (codePoint >= UNWRITTEN_FROM && codePoint < UNWRITTEN_TO) {
+            return SQUARE;
+        }
         int type = Character.getType(codePoint);
         if (type == Character.NON_SPACING_MARK || type == Character.FORMAT) {
             return 0;
@@ -64,12 +72,12 @@ final class LetterWidths {
         if (codePoint < 0x590) {
             return ALPHABETIC;
         }
-        if (codePoint < 0x1100) {
+        if (codePoint < UNWRITTEN_FROM) {
             return RIGHT_TO_LEFT;
         }
-        if (codePoint >= 0x1E00 && codePoint < 0x2000) {
+        if (codePoint < 0x2000) {
             return ALPHABETIC;
         }
-        return codePoint >= 0x2000 && codePoint < 0x2E80 ? SIGN : SQUARE;
+        return codePoint < 0x2E80 ? SIGN : SQUARE;
     }
 }

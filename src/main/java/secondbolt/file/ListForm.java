@@ -48,9 +48,14 @@ public record ListForm<T>(String what, Form<T> form, int least, int most) implem
     }
 
     private String hint(Node.Listing listing, int count) {
-        return listing.splitByComma() || count > most
-                ? " (inside brackets a comma parts values: write decimals with a point, 49.5)"
-                : "";
+        if (listing.splitByComma() || (isPair() && count > most)) {
+            return " (inside brackets a comma parts values: write decimals with a point, 49.5)";
+        }
+        return count > most ? ", at most " + most : count < least ? ", at least " + least : "";
+    }
+
+    private boolean isPair() {
+        return least == 2 && most == 2;
     }
 
     @Override
@@ -60,10 +65,8 @@ public record ListForm<T>(String what, Form<T> form, int least, int most) implem
 
     @Override
     public String words() {
-        if (least == 2 && most == 2) {
-            return "two values, " + what + ", each " + form.words();
-        }
-        return "a list of " + what + ", each " + form.words();
+        String each = form.words().replace("; or ", " or ");
+        return (isPair() ? "two values, " : "a list of ") + what + ", each " + each;
     }
 
     @Override

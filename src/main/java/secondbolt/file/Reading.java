@@ -68,8 +68,12 @@ public final class Reading {
         mistakes.add(source.mistake(place, found, right));
     }
 
-    /** Tells that a node is not what was wanted. */
+    /** Tells that a node is not what was wanted, unless what ails it is told already. */
     void tellWrong(Node node, String right) {
+        if (node.isLost()) {
+            told++;
+            return;
+        }
         tell(node.place(), node.words(), right);
     }
 }

@@ -36,7 +36,7 @@ public record PaperChoice(Paper paper, String because, Optional<Assumed> assumed
                         "paper",
                         paper.name(),
                         "Common where cloth is measured in "
-                                + tape.symbol()
+                                + (tape == Tape.INCH ? "inches" : "centimetres")
                                 + ", no source. For another write `paper` in `local.yaml` or in"
                                 + " the project file.");
         return new PaperChoice(paper, "the usual one, as none was named", Optional.of(assumed));

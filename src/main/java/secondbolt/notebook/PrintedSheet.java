@@ -3,12 +3,14 @@ package secondbolt.notebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import secondbolt.draw.Mark;
 import secondbolt.draw.SheetCode;
 import secondbolt.draw.paper.Page;
 import secondbolt.draw.paper.Paper;
 import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.paper.SheetPages;
 import secondbolt.draw.paper.SheetText;
+import secondbolt.draw.pdf.Faces;
 import secondbolt.draw.pdf.PdfSheet;
 import secondbolt.project.Heading;
 import secondbolt.worksheet.Finding;
@@ -86,6 +88,41 @@ public record PrintedSheet(Sheet sheet, SheetCode code, List<Page> pages, boolea
     private static boolean isAbout(Finding stop, Sheet sheet) {
         String about = stop.about().toLowerCase(Locale.ROOT);
         return sheet.name().equals(about) || sheet.title().toLowerCase(Locale.ROOT).contains(about);
+    }
+
+    /**
+     * The letters of its pages that no font of the program has, each once; squares stand in their
+     * place.
+     */
+    public List<String> missingLetters() {
+        List<String> texts = new ArrayList<>();
+        pages.forEach(page -> page.drawing().marks().forEach(mark -> mark.accept(labels(texts))));
+        return Faces.missing(String.join(" ", texts));
+    }
+
+    private static Mark.Visitor<Boolean> labels(List<String> texts) {
+        return new Mark.Visitor<>() {
+            @Override
+            public Boolean line(Mark.Line line) {
+                return false;
+            }
+
+            @Override
+            public Boolean fill(Mark.Fill fill) {
+                return false;
+            }
+
+            @Override
+            public Boolean label(Mark.Label label) {
+                return texts.add(label.text());
+            }
+
+            @Override
+            public Boolean window(Mark.Window window) {
+                window.drawing().marks().forEach(mark -> mark.accept(this));
+                return true;
+            }
+        };
     }
 
     private static List<List<String>> rows(Table table) {

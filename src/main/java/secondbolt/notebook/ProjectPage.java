@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import secondbolt.draw.Decimals;
 import secondbolt.draw.Drawing;
@@ -118,6 +119,7 @@ public record ProjectPage(
         List<FoundView> others = new ArrayList<>();
         gravestFirst(worksheets)
                 .forEach(found -> (found.level().equals("stop") ? stops : others).add(found));
+        sheets.stream().flatMap(List::stream).forEach(s -> squares(s).ifPresent(others::add));
         List<Assumed> assumed = new ArrayList<>();
         paper.assumed().ifPresent(assumed::add);
         worksheets.forEach(worksheet -> assumed.addAll(worksheet.assumed()));
@@ -133,6 +135,23 @@ public record ProjectPage(
                 worksheets.stream().map(ProjectPage::section).toList(),
                 worksheets.stream().flatMap(worksheet -> worksheet.open().stream()).toList(),
                 assumed);
+    }
+
+    private static Optional<FoundView> squares(PrintedSheet sheet) {
+        List<String> missing = sheet.missingLetters();
+        return missing.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new FoundView(
+                                "sheets",
+                                "Sheets to print",
+                                "note",
+                                sheet.sheet().title(),
+                                "No font of the sheets has these letters, and squares stand in"
+                                        + " their place: "
+                                        + String.join(" ", missing),
+                                "Lines and figures are right all the same; write names on the"
+                                        + " sheet by hand, or give them in another script."));
     }
 
     /** What holds of several cloths or closures alike is told once, with all their names. */

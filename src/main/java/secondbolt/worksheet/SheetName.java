@@ -8,6 +8,9 @@ import java.util.Locale;
 
 /** Makes the names of sheets out of the maker's own names. */
 public final class SheetName {
+    /** On Latin, Greek and Cyrillic letters; the marks of other scripts are part of the word. */
+    private static final String ACCENTS = "[\\u0300-\\u036F]+";
+
     private SheetName() {}
 
     /**
@@ -30,10 +33,10 @@ public final class SheetName {
     private static String plain(String name) {
         String plain =
                 Normalizer.normalize(name, Normalizer.Form.NFD)
-                        .replaceAll("\\p{M}+", "")
+                        .replaceAll(ACCENTS, "")
                         .toLowerCase(Locale.ROOT)
-                        .replaceAll("[^\\p{L}\\p{Nd}]+", "-")
-                        .replaceAll("^-|-$", "");
+                        .replaceAll("[^\\p{L}\\p{M}\\p{Nd}]+\\p{M}*", "-")
+                        .replaceAll("^[-\\p{M}]+|-+$", "");
         return plain.isEmpty() ? "sheet" : Normalizer.normalize(plain, Normalizer.Form.NFC);
     }
 }

@@ -165,6 +165,57 @@ class ProjectFileReaderTest {
     }
 
     @Test
+    void doesNotBlameTheKeyWhoseValueHadTheSlip() {
+        assertTrue(
+                only("units: cm", "bags:", "  tote: {size: [30, 40}").startsWith("3:16 a bracket"));
+        assertTrue(
+                only("units: cm", "bags:", "  tote:", "    size:", "    - @30")
+                        .startsWith("5:7 a letter that YAML keeps"));
+        List<String> alias =
+                mistakesIn("units: cm", "bags:", "  tote: &t {size: [3, 4]}", "  twin: *t");
+        assertEquals(2, alias.size(), alias.toString());
+        assertTrue(alias.get(1).startsWith("4:9 an alias"), alias.get(1));
+    }
+
+    @Test
+    void blamesTheLineThatIsIndentedOtherwiseAndReadsTheOthers() {
+        List<String> first =
+                mistakesIn(
+                        "units: cm",
+                        "bags:",
+                        "  tote:",
+                        "   strap: 30",
+                        "    size: [30, 0]",
+                        "    lined: no",
+                        "  twin: {size: [0, 4]}");
+        assertEquals(3, first.size(), first.toString());
+        assertTrue(first.get(0).startsWith("4:4 a line that is not indented"), first.get(0));
+        assertTrue(first.get(0).endsWith("4 spaces before its key"), first.get(0));
+        assertTrue(first.get(1).startsWith("5:16 `0`"), first.get(1));
+        assertTrue(first.get(2).startsWith("7:17 `0`"), first.get(2));
+        assertTrue(
+                only(
+                                "units: cm",
+                                "bags:",
+                                "  tote:",
+                                "    size: [30, 40]",
+                                "\u00a0\u00a0\u00a0\u00a0strap: 30",
+                                "    lined: no")
+                        .contains("no-break"));
+        List<String> inmost =
+                mistakesIn(
+                        "units: cm",
+                        "bags:",
+                        "  tote:",
+                        "    strap: 30",
+                        "   lined: no",
+                        "    size: [30, 0]");
+        assertEquals(2, inmost.size(), inmost.toString());
+        assertTrue(inmost.get(0).startsWith("5:4 a line that does not fit"), inmost.get(0));
+        assertTrue(inmost.get(1).startsWith("6:16 `0`"), inmost.get(1));
+    }
+
+    @Test
     void refusesWhatYamlAllowsButAMakerDoesNotMean() {
         assertTrue(
                 only("units: cm", "units: in", "bags: {a: {size: [3, 4]}}")

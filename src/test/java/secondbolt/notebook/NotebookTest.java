@@ -121,6 +121,16 @@ class NotebookTest {
     }
 
     @Test
+    void tellsWhichLettersTheSheetsCannotSet() {
+        Workings project = SampleSite.project("shirt", "कमीज shirt", 650, List.of());
+        assertEquals(List.of("क", "म", "ी", "ज"), sheet(project).missingLetters());
+        PageCheck check = new PageCheck(SampleSite.site(project));
+        String page = check.page("shirt/index.html").getDocumentElement().getTextContent();
+        assertTrue(page.contains("squares stand in their place: क म ी ज"), page);
+        assertEquals(List.of(), sheet(PLAIN).missingLetters());
+    }
+
+    @Test
     void printsDoNotCutOnTheSheetsThatAStopTouches() {
         assertFalse(sheet(PLAIN).isStopped());
         assertTrue(sheet(STOPPED).isStopped());

@@ -21,6 +21,9 @@ public sealed interface Node {
 
         /** Answers for keys and values. */
         R mapping(Mapping mapping);
+
+        /** Answers for what could not be read. */
+        R lost(Lost lost);
     }
 
     /**
@@ -79,6 +82,18 @@ public sealed interface Node {
     }
 
     /**
+     * What stood here could not be read, and that is told already.
+     *
+     * @param place where it begins
+     */
+    record Lost(Place place) implements Node {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.lost(this);
+        }
+    }
+
+    /**
      * A key and its value.
      *
      * @param key its name and place
@@ -89,6 +104,11 @@ public sealed interface Node {
     /** The text, if it is a single value. */
     default Optional<Text> asText() {
         return Optional.of(this).filter(Text.class::isInstance).map(Text.class::cast);
+    }
+
+    /** Whether it could not be read. */
+    default boolean isLost() {
+        return this instanceof Lost;
     }
 
     /** The list, if it is one. */
@@ -118,6 +138,11 @@ public sealed interface Node {
                     @Override
                     public String mapping(Mapping mapping) {
                         return "keys with values";
+                    }
+
+                    @Override
+                    public String lost(Lost lost) {
+                        return "nothing";
                     }
                 });
     }

@@ -36,6 +36,7 @@ final class NodeBuilder {
 
     private final SourceFile source;
     private final String text;
+    private final Set<Integer> bereft;
     private final List<Mistake> mistakes = new ArrayList<>();
     private Parser parser;
 
@@ -44,10 +45,12 @@ final class NodeBuilder {
      *
      * @param source named in mistakes
      * @param text what the parser reads; the source's text, or what is left of it after a slip
+     * @param bereft the lines, from 0, whose key may have lost its value with a slip
      */
-    NodeBuilder(SourceFile source, String text) {
+    NodeBuilder(SourceFile source, String text, Set<Integer> bereft) {
         this.source = source;
         this.text = text;
+        this.bereft = Set.copyOf(bereft);
     }
 
     List<Mistake> mistakes() {
@@ -80,7 +83,11 @@ final class NodeBuilder {
         }
         refuseAnchorAndTag((NodeEvent) event, place);
         if (event instanceof ScalarEvent scalar) {
-            return new Node.Text(place, scalar.getValue().strip());
+            boolean isLost =
+                    scalar.isPlain()
+                            && scalar.getValue().isEmpty()
+                            && bereft.contains(place.line() - 1);
+            return isLost ? new Node.Lost(place) : new Node.Text(place, scalar.getValue().strip());
         }
         if (depth > DEEPEST) {
             skipCollection();
@@ -106,7 +113,7 @@ final class NodeBuilder {
 
     private Node refused(Place place, String found, String right) {
         tell(place, found, right);
-        return new Node.Text(place, "");
+        return new Node.Lost(place);
     }
 
     private void skipCollection() {

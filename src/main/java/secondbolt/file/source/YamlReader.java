@@ -1,8 +1,10 @@
 package secondbolt.file.source;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
@@ -20,10 +22,15 @@ import org.yaml.snakeyaml.reader.StreamReader;
 public final class YamlReader {
     private static final int MOST_SLIPS_TOLD = 30;
     private static final Pattern HAS_KEY = Pattern.compile(":(\\s|$)");
+    private static final Pattern HAS_VALUE = Pattern.compile(":\\s+[^\\s#]");
 
     private final SourceFile source;
     private final Mistakes mistakes;
     private final List<String> lines;
+
+    /** Lines, from 0, whose key may have lost its value with a line that was passed over. */
+    private final Set<Integer> bereft = new HashSet<>();
+
     private boolean whole = true;
 
     /** Makes a reader that tells the mistakes it finds. */
@@ -42,7 +49,7 @@ public final class YamlReader {
     public Optional<Node> read() {
         for (int slips = 0; slips < MOST_SLIPS_TOLD; slips++) {
             String text = String.join("\n", lines);
-            NodeBuilder builder = new NodeBuilder(source, text);
+            NodeBuilder builder = new NodeBuilder(source, text, bereft);
             try {
                 Optional<Node> root =
                         builder.build(new ParserImpl(new StreamReader(text), new LoaderOptions()));
@@ -66,33 +73,53 @@ public final class YamlReader {
 
     private void passOver(SyntaxSlip slip) {
         whole = false;
-        int line = culprit(slip);
-        int column = line == slip.line() ? column(slip) : 1 + indent(lines.get(line));
+        int seen = Math.min(slip.line(), lines.size() - 1);
+        int line = culprit(slip, seen);
+        boolean isOut = line != seen && HAS_KEY.matcher(lines.get(line)).find();
+        int column = line == seen ? column(slip) : 1 + indent(lines.get(line));
         Place place = new Place(source.name(), line + 1, column);
-        mistakes.add(source.mistake(place, slip.found(), slip.right()));
+        mistakes.add(
+                source.mistake(
+                        place,
+                        isOut ? "a line that is not indented like its neighbours" : slip.found(),
+                        isOut ? otherIndent(line, seen) : slip.right()));
+        drop(line, !slip.isAboutIndent() || !HAS_VALUE.matcher(lines.get(line)).find());
+    }
+
+    private String otherIndent(int line, int neighbour) {
+        boolean isStrange = Layout.beginsWithStrangeSpace(lines.get(line));
+        return (isStrange ? "plain spaces instead of no-break ones, " : "")
+                + indent(lines.get(neighbour))
+                + " spaces before its key";
+    }
+
+    /** Passes over a line, and over what hangs on it if something may. */
+    private void drop(int line, boolean mayCarry) {
         int indent = indent(lines.get(line));
+        bereft.addAll(new Layout(lines).above(line));
         lines.set(line, "");
-        for (int next = line + 1; next < lines.size() && hangsOn(indent, next); next++) {
+        for (int next = line + 1;
+                mayCarry && next < lines.size() && hangsOn(indent, next);
+                next++) {
             lines.set(next, "");
         }
     }
 
     /**
      * A line without a colon is noticed only at the colon of the next line, which is sound; the
-     * scanner took both for one long text.
+     * scanner took both for one long text. So it is with a line that is indented less than its
+     * neighbours.
      */
-    private int culprit(SyntaxSlip slip) {
-        int line = Math.min(slip.line(), lines.size() - 1);
-        int before = line - 1;
-        while (before >= 0 && lines.get(before).isBlank()) {
-            before--;
+    private int culprit(SyntaxSlip slip, int seen) {
+        Layout layout = new Layout(lines);
+        int before = layout.before(seen);
+        if (!slip.isColonTooMany() || before < 0) {
+            return seen;
         }
         boolean isLongText =
-                slip.isColonTooMany()
-                        && before >= 0
-                        && indent(lines.get(before)) == indent(lines.get(line))
+                indent(lines.get(before)) == indent(lines.get(seen))
                         && !HAS_KEY.matcher(lines.get(before)).find();
-        return isLongText ? before : line;
+        return isLongText || layout.standsOut(before, seen) ? before : seen;
     }
 
     private int column(SyntaxSlip slip) {
@@ -104,15 +131,8 @@ public final class YamlReader {
         return lines.get(next).isBlank() || indent(lines.get(next)) > indent;
     }
 
-    /**
-     * How far a line is indented; behind a tab nobody knows, and nothing is taken to hang on it.
-     */
     private static int indent(String line) {
-        int i = 0;
-        while (i < line.length() && line.charAt(i) == ' ') {
-            i++;
-        }
-        return i < line.length() && line.charAt(i) == '\t' ? Integer.MAX_VALUE : i;
+        return Layout.indent(line);
     }
 
     private SyntaxSlip strangeLetter(ReaderException e) {
@@ -133,8 +153,14 @@ public final class YamlReader {
                 "a line without a colon after its key, a colon too many, or a line that is indented"
                         + " too far";
 
+        private static final String DOES_NOT_FIT = "a line that does not fit the ones above it";
+
         boolean isColonTooMany() {
             return found.equals(COLON_TOO_MANY);
+        }
+
+        boolean isAboutIndent() {
+            return isColonTooMany() || found.equals(DOES_NOT_FIT);
         }
 
         static SyntaxSlip of(MarkedYAMLException e) {
@@ -176,7 +202,7 @@ public final class YamlReader {
                 return "a letter that YAML keeps for itself";
             }
             if (context.contains("block")) {
-                return "a line that does not fit the ones above it";
+                return DOES_NOT_FIT;
             }
             return "a slip of YAML (" + problem + ")";
         }

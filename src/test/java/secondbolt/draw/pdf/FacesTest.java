@@ -41,7 +41,9 @@ class FacesTest {
                         "Застёжка переда",
                         "קו אמצע (3 ס״מ)",
                         "خط الوسط",
-                        "前中心線 왼쪽 きぬ");
+                        "前中心線 왼쪽 きぬ",
+                        "पुराने पर्दे से कमीज",
+                        "เสื้อจากผ้าม่าน");
         try (PDDocument document = new PDDocument()) {
             PdfFonts fonts = new PdfFonts(document);
             for (String text : texts) {

@@ -1,0 +1,84 @@
+package secondbolt.closure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import secondbolt.file.Answer;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Finding;
+
+/**
+ * How near an edge a hole may end. A quarter of an inch: K. H. Watson, Textiles and Clothing,
+ * American School of Home Economics, 1907. Flat buttons of half an inch by an eighth: holes of five
+ * eighths (Extension Bulletin 576, 1965), upright ones from an eighth above the centre.
+ */
+class ClosureFindingsTest {
+    private static Length eighths(int count) {
+        return Length.ofInches(count, 8);
+    }
+
+    private static List<String> ends(Closure.Holes holes, int extension, int first, int last) {
+        Closure closure =
+                new Closure(
+                        Answer.known(eighths(80)),
+                        eighths(extension),
+                        5,
+                        new Button(
+                                Button.Shape.FLAT,
+                                Optional.of(eighths(4)),
+                                Optional.of(eighths(1)),
+                                Optional.empty()),
+                        eighths(first),
+                        Optional.of(eighths(last)),
+                        holes,
+                        Closure.Laps.RIGHT_OVER_LEFT,
+                        Optional.empty());
+        ClosureResult result = ClosureCalculation.work("front", closure, Tape.INCH).orElseThrow();
+        return ClosureFindings.of(result, Tape.INCH).stream()
+                .filter(f -> f.text().contains("edge") && !f.text().contains("button"))
+                .filter(f -> f.level() != Finding.Level.NOTE)
+                .map(f -> f.level() + " " + f.text() + " " + f.remedy())
+                .toList();
+    }
+
+    @Test
+    void acceptsUprightHolesAQuarterInchInside() {
+        assertEquals(List.of(), ends(Closure.Holes.UPRIGHT, 6, 3, 6));
+    }
+
+    @Test
+    void warnsOfUprightHolesThatCutTheEnds() {
+        assertEquals(
+                List.of(
+                        "WARNING The first hole would cut into the top edge. Set the button lower:"
+                                + " a `first` larger by ¼ in leaves the usual ¼ in.",
+                        "WARNING The last hole would run ⅜ in past the bottom edge. Set the last"
+                                + " button higher: a `last` larger by ⅝ in leaves the usual ¼ in."),
+                ends(Closure.Holes.UPRIGHT, 6, 1, 1));
+    }
+
+    @Test
+    void cautionsOfUprightHolesNearTheEnds() {
+        assertEquals(
+                List.of(
+                        "CAUTION The first hole leaves only ⅛ in of cloth to the top edge. Set the"
+                                + " button lower: a `first` larger by ⅛ in leaves the usual ¼ in."),
+                ends(Closure.Holes.UPRIGHT, 6, 2, 8));
+    }
+
+    @Test
+    void warnsOfLevelHolesOnTheEdges() {
+        assertEquals(
+                List.of(
+                        "WARNING The first hole would cut into the top edge. Set the button lower:"
+                                + " a `first` larger by ¼ in leaves the usual ¼ in.",
+                        "WARNING Each level hole would run ⅛ in past the finished edge. Widen the"
+                                + " extension on both fronts, and the facing with it: an extension"
+                                + " larger by ⅜ in leaves the usual ¼ in."),
+                ends(Closure.Holes.LEVEL, 0, 0, 8));
+        assertEquals(List.of(), ends(Closure.Holes.LEVEL, 6, 2, 2));
+    }
+}
