@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.file.Answer;
+import secondbolt.file.source.Place;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
@@ -16,6 +17,8 @@ import secondbolt.worksheet.Finding;
  * eighths (Extension Bulletin 576, 1965), upright ones from an eighth above the centre.
  */
 class ClosureFindingsTest {
+    private static final Place NOWHERE = Place.beginningOf("none");
+
     private static Length eighths(int count) {
         return Length.ofInches(count, 8);
     }
@@ -23,7 +26,7 @@ class ClosureFindingsTest {
     private static List<String> ends(Closure.Holes holes, int extension, int first, int last) {
         Closure closure =
                 new Closure(
-                        Answer.known(eighths(80)),
+                        new Placket.ByTape(Answer.known(eighths(80))),
                         eighths(extension),
                         5,
                         new Button(
@@ -35,8 +38,9 @@ class ClosureFindingsTest {
                         Optional.of(eighths(last)),
                         holes,
                         Closure.Laps.RIGHT_OVER_LEFT,
-                        Optional.empty());
-        ClosureResult result = ClosureCalculation.work("front", closure, Tape.INCH).orElseThrow();
+                        Optional.empty(),
+                        new Closure.Places(NOWHERE, NOWHERE, NOWHERE));
+        ClosureResult result = ClosureCalculation.work("front", closure, eighths(80), Tape.INCH);
         return ClosureFindings.of(result, Tape.INCH).stream()
                 .filter(f -> f.text().contains("edge") && !f.text().contains("button"))
                 .filter(f -> f.level() != Finding.Level.NOTE)
