@@ -92,6 +92,7 @@ public final class FitWorksheet implements Worksheet {
         List<FitView.Change> changes =
                 result.followers().stream()
                         .filter(f -> f.alteration().equals(alteration.words()))
+                        .filter(f -> !tape.print(f.before()).equals(tape.print(f.after())))
                         .map(f -> new FitView.Change(f.what(), both(f.before()), both(f.after())))
                         .toList();
         return new FitView.Altered(words(alteration), alteration.found().orElse(""), changes);
