@@ -29,9 +29,11 @@ public final class Notebook {
 
     private static final String INDEX = "index.html";
 
+    /** Read once, however many notebooks are made. */
+    private static final Templates TEMPLATES = new Templates();
+
     private final String version;
     private final Desk desk;
-    private final Templates templates = new Templates();
     private final List<SiteFile> files = new ArrayList<>();
 
     private Notebook(String version, Desk desk) {
@@ -111,6 +113,6 @@ public final class Notebook {
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("page", page);
         values.put("language", LANGUAGE);
-        files.add(SiteFile.text(path, templates.fill(template, values)));
+        files.add(SiteFile.text(path, TEMPLATES.fill(template, values)));
     }
 }

@@ -18,8 +18,12 @@ import java.io.StringWriter;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Field;
 import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Fills the templates. They see the components of public records, maps, lists and text, and two
@@ -85,10 +89,11 @@ final class Templates {
     private static final class RecordsOnly implements MemberAccessPolicy {
         @Override
         public ClassMemberAccessPolicy forClass(Class<?> type) {
+            Set<Method> accessors = accessors(type);
             return new ClassMemberAccessPolicy() {
                 @Override
                 public boolean isMethodExposed(Method method) {
-                    return type.isRecord() && isAccessor(type, method);
+                    return accessors.contains(method);
                 }
 
                 @Override
@@ -103,13 +108,12 @@ final class Templates {
             };
         }
 
-        private static boolean isAccessor(Class<?> type, Method method) {
-            for (var component : type.getRecordComponents()) {
-                if (component.getAccessor().equals(method)) {
-                    return true;
-                }
-            }
-            return false;
+        private static Set<Method> accessors(Class<?> type) {
+            return type.isRecord()
+                    ? Arrays.stream(type.getRecordComponents())
+                            .map(RecordComponent::getAccessor)
+                            .collect(Collectors.toUnmodifiableSet())
+                    : Set.of();
         }
 
         @Override

@@ -221,9 +221,8 @@ public final class Region {
         if (!(spacingMm > 0)) {
             throw new IllegalArgumentException("spacingMm must be above 0, was " + spacingMm);
         }
-        List<Path> lines = new ArrayList<>();
         if (isEmpty()) {
-            return lines;
+            return List.of();
         }
         double turn = Math.toRadians(turnDegrees);
         double reach = Math.hypot(box().widthMm(), box().heightMm()) / 2 + spacingMm;
@@ -232,23 +231,26 @@ public final class Region {
         double offset = middle.yMm() * Math.cos(turn) - middle.xMm() * Math.sin(turn);
         long first = (long) Math.ceil((offset - reach) / spacingMm);
         long last = (long) Math.floor((offset + reach) / spacingMm);
+        List<LineString> lines = new ArrayList<>();
         for (long i = first; i <= last; i++) {
             double aside = i * spacingMm - offset;
             Point foot = middle.moved(-aside * Math.sin(turn), aside * Math.cos(turn));
-            lines.addAll(clipped(foot, reach * Math.cos(turn), reach * Math.sin(turn)));
+            lines.add(line(foot, reach * Math.cos(turn), reach * Math.sin(turn)));
         }
-        return List.copyOf(lines);
+        return clipped(lines);
     }
 
-    private List<Path> clipped(Point foot, double acrossMm, double alongMm) {
-        LineString line =
-                factory()
-                        .createLineString(
-                                new Coordinate[] {
-                                    new Coordinate(foot.xMm() - acrossMm, foot.yMm() - alongMm),
-                                    new Coordinate(foot.xMm() + acrossMm, foot.yMm() + alongMm)
-                                });
-        Geometry inside = OverlayNGRobust.overlay(line, area, OverlayNG.INTERSECTION);
+    private static LineString line(Point middle, double acrossMm, double alongMm) {
+        Coordinate[] ends = {
+            new Coordinate(middle.xMm() - acrossMm, middle.yMm() - alongMm),
+            new Coordinate(middle.xMm() + acrossMm, middle.yMm() + alongMm)
+        };
+        return factory().createLineString(ends);
+    }
+
+    private List<Path> clipped(List<LineString> lines) {
+        Geometry all = factory().createMultiLineString(lines.toArray(new LineString[0]));
+        Geometry inside = OverlayNGRobust.overlay(all, area, OverlayNG.INTERSECTION);
         List<Path> parts = new ArrayList<>();
         for (int i = 0; i < inside.getNumGeometries(); i++) {
             Coordinate[] ends = inside.getGeometryN(i).getCoordinates();
@@ -257,6 +259,6 @@ public final class Region {
                 parts.add(Path.line(new Point(ends[0].x, ends[0].y), new Point(end.x, end.y)));
             }
         }
-        return parts;
+        return List.copyOf(parts);
     }
 }

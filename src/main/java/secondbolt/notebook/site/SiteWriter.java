@@ -210,6 +210,7 @@ public final class SiteWriter {
         files.forEach(file -> all.add(file.path()));
         Path journal = root.resolve(JOURNAL);
         writePart(journal, Contents.write("", all).getBytes(StandardCharsets.UTF_8));
+        awaitDisk(part(journal));
         move(journal);
     }
 
@@ -219,13 +220,20 @@ public final class SiteWriter {
             makeFolder(target.getParent());
             writePart(target, file.content());
         }
+        // All are written before the first is waited for, so that the disk takes them together.
+        for (SiteFile file : changed) {
+            awaitDisk(part(root.resolve(file.path())));
+        }
     }
 
     private void writePart(Path target, byte[] content) throws IOException {
         Path part = part(target);
         parts.add(part);
         Files.write(part, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        // Moved before it is on the disk, a file could be empty after a power cut.
+    }
+
+    /** Moved before it is on the disk, a file could be empty after a power cut. */
+    private static void awaitDisk(Path part) throws IOException {
         try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
             channel.force(true);
         }
