@@ -23,9 +23,7 @@ final class PieceKeys {
     private static final Key<Map<String, Piece.Cut>> CUT =
             Key.required(
                     "cut",
-                    Forms.either(
-                            Forms.map(COUNT, cut -> Map.of("main", cut)),
-                            NamedForm.of("cloth", COUNT)),
+                    Forms.either(Forms.map(COUNT, cut -> Map.of("main", cut)), byCloth()),
                     "How many are cut: a number, `pair` for one and its mirror image, or so many of"
                             + " each cloth.",
                     "pair");
@@ -64,6 +62,24 @@ final class PieceKeys {
             MapForm.of("a piece", keys(), fields -> new PieceReader(fields).piece());
 
     private PieceKeys() {}
+
+    /** So many of each cloth, by the role it has. */
+    private static Form<Map<String, Piece.Cut>> byCloth() {
+        List<Key<Piece.Cut>> roles = new ArrayList<>();
+        for (String role : List.of("main", "lining", "contrast", "interfacing")) {
+            roles.add(Key.optional(role, COUNT, "How many of " + role + ".", "2"));
+        }
+        return MapForm.of(
+                "the cloths a piece is cut from",
+                List.copyOf(roles),
+                fields -> {
+                    Map<String, Piece.Cut> cuts = new LinkedHashMap<>();
+                    for (Key<Piece.Cut> role : roles) {
+                        fields.get(role).ifPresent(cut -> cuts.put(role.name(), cut));
+                    }
+                    return Optional.of(cuts);
+                });
+    }
 
     private static List<Key<?>> keys() {
         List<Key<?>> keys = new ArrayList<>(List.of(CUT, FOLD, GRAIN, SEEN, LINES));

@@ -119,7 +119,8 @@ public final class YamlReader {
         boolean isLongText =
                 indent(lines.get(before)) == indent(lines.get(seen))
                         && !HAS_KEY.matcher(lines.get(before)).find();
-        return isLongText || layout.standsOut(before, seen) ? before : seen;
+        boolean hasValue = HAS_VALUE.matcher(lines.get(before)).find();
+        return isLongText || (hasValue && layout.standsOut(before, seen)) ? before : seen;
     }
 
     private int column(SyntaxSlip slip) {
