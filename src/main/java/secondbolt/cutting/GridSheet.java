@@ -30,8 +30,9 @@ final class GridSheet {
 
     private GridSheet(Tape tape) {
         boolean inches = tape == Tape.INCH;
-        this.columns = inches ? 24 : 60;
-        this.rows = inches ? 32 : 80;
+        // As many squares as three by three sheets of Letter or A4 hold.
+        this.columns = inches ? 21 : 52;
+        this.rows = inches ? 29 : 78;
         this.each = inches ? 4 : 5;
         this.squareMm = (inches ? Length.ofInches(1, 1) : Length.ofMillimetres(10)).millimetres();
     }
