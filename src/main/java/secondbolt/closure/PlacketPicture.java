@@ -21,6 +21,7 @@ final class PlacketPicture {
     private static final double CENTRE_MM = 7;
     private static final double MARGIN_MM = 8;
     private static final double LEAST_LABEL_GAP_MM = 17;
+    private static final double LEAST_NUMBER_GAP_MM = 6;
     private static final Lettering NUMBER = Lettering.bold(4);
     private static final Lettering DISTANCE = Lettering.plain(3.4);
 
@@ -36,15 +37,19 @@ final class PlacketPicture {
         Point from = new Point(placket.leftMm(), edgeMm + inward * CENTRE_MM);
         sketch.line(from, from.moved(LONG_MM, 0), Pen.CENTRE);
         double labelledMm = Double.NEGATIVE_INFINITY;
+        double numberedMm = Double.NEGATIVE_INFINITY;
         for (ClosureResult.ButtonMark mark : result.marks()) {
             double alongMm = MARGIN_MM + mark.fromTop().millimetres() * scale;
             Point centre = new Point(alongMm, from.yMm());
             hole(sketch, result, mark, centre, scale * inward);
-            sketch.label(
-                    Integer.toString(mark.number()),
-                    new Point(alongMm, placket.topMm() - 1.6),
-                    NUMBER,
-                    Align.MIDDLE);
+            if (alongMm - numberedMm >= LEAST_NUMBER_GAP_MM) {
+                sketch.label(
+                        Integer.toString(mark.number()),
+                        new Point(alongMm, placket.topMm() - 1.6),
+                        NUMBER,
+                        Align.MIDDLE);
+                numberedMm = alongMm;
+            }
             if (alongMm - labelledMm >= LEAST_LABEL_GAP_MM) {
                 sketch.label(
                         tape.print(mark.fromTop()),

@@ -1,6 +1,7 @@
 package secondbolt.cloth;
 
 import java.util.Optional;
+import secondbolt.file.Answer;
 import secondbolt.file.Fields;
 import secondbolt.file.Key;
 
@@ -17,7 +18,7 @@ record Alternatives(Key<?> first, Key<?> second) {
         return new Alternatives(first, second);
     }
 
-    /** The one that counts; nothing, and a mistake told, if both do. */
+    /** The one that counts, a known one first; nothing, and a mistake told, if both do. */
     Optional<Key<?>> chosen(Fields fields) {
         boolean both = fields.get(first).isPresent() && fields.get(second).isPresent();
         if (!both) {
@@ -26,12 +27,21 @@ record Alternatives(Key<?> first, Key<?> second) {
         if (isOwn(first, fields) != isOwn(second, fields)) {
             return Optional.of(isOwn(first, fields) ? first : second);
         }
+        if (isUnknown(first, fields) || isUnknown(second, fields)) {
+            return Optional.of(isUnknown(first, fields) ? second : first);
+        }
         Key<?> later = fields.place(first).compareTo(fields.place(second)) > 0 ? first : second;
         fields.tell(
                 later,
                 "`" + first.name() + "` and `" + second.name() + "` together",
                 "one of them: the one you measured");
         return Optional.empty();
+    }
+
+    private static boolean isUnknown(Key<?> key, Fields fields) {
+        return fields.get(key)
+                .filter(value -> value instanceof Answer<?> a && a.toOptional().isEmpty())
+                .isPresent();
     }
 
     /** Whether a key is written for the cloth itself: what it is like stands before it. */

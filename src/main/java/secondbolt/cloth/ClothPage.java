@@ -204,13 +204,18 @@ final class ClothPage {
                                 new ClothView.LengthRow(
                                         system.print(length.bolt().width()),
                                         both(t -> t.printInHand(length.byArea())),
-                                        length.clearRun().isEmpty()
+                                        isTooShort(length, system)
                                                 ? new ClothView.Both("none", "")
                                                 : both(
                                                         t ->
                                                                 t.printInHand(
                                                                         length.clearRunOrZero()))))
                 .toList();
+    }
+
+    /** Less than one step of what shops cut is no run that a piece could be laid on. */
+    private static boolean isTooShort(ClothYield.EquivalentLength length, Tape system) {
+        return length.clearRunOrZero().isShorterThan(system.shopStep());
     }
 
     private ClothView.Stock stock(ClothStock stock) {

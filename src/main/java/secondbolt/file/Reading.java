@@ -65,7 +65,9 @@ public final class Reading {
     /** Tells a mistake. */
     void tell(Place place, String found, String right) {
         told++;
-        mistakes.add(source.mistake(place, found, right));
+        // A maker who has read that she may write it wonders why not here.
+        String unless = found.equals("`unknown`") ? "; `unknown` cannot stand here" : "";
+        mistakes.add(source.mistake(place, found, right + unless));
     }
 
     /** Tells that a node is not what was wanted, unless what ails it is told already. */

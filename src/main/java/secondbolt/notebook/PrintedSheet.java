@@ -55,13 +55,18 @@ public record PrintedSheet(Sheet sheet, SheetCode code, List<Page> pages, boolea
                         heading.title(),
                         sheet.title(),
                         code,
-                        sheet.instructions(),
-                        warnings,
+                        onPaper(sheet.instructions()),
+                        onPaper(warnings),
                         rows(sheet.table()),
                         heading.units());
         List<Page> pages = SheetPages.of(sheet.drawing(), text, paper, correction);
         boolean stopped = warnings.stream().anyMatch(warning -> warning.contains(DO_NOT_CUT));
         return new PrintedSheet(sheet, code, pages, stopped);
+    }
+
+    /** What a maker types stands between backticks; on paper it has quotation marks. */
+    private static List<String> onPaper(List<String> texts) {
+        return texts.stream().map(text -> text.replaceAll("`([^`]*)`", "“$1”")).toList();
     }
 
     /** The sheet's own warnings, and why nothing may be cut if the sheet does not say it itself. */

@@ -55,6 +55,24 @@ class ClothSectionTest {
     }
 
     @Test
+    void takesTheOneThatIsKnown() {
+        List<String> both = List.of("    weight: 165 g/m2", "    mass: unknown");
+        for (List<String> lines : List.of(both, List.of(both.get(1), both.get(0)))) {
+            ClothResult result =
+                    Written.result(
+                            "cm", "  cloth:", "    size: [100, 200]", lines.get(0), lines.get(1));
+            assertEquals(330, result.heaviness().mass().orElseThrow().grams(), 1e-9);
+        }
+        assertEquals(
+                List.of(),
+                Written.mistakes(
+                        "  cloth:",
+                        "    size: [100, 200]",
+                        "    weight: unknown",
+                        "    mass: unknown"));
+    }
+
+    @Test
     void wantsTheWeightOrTheMass() {
         assertEquals(
                 List.of("6:13 `weight` and `mass` together"),

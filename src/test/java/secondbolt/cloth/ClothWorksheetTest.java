@@ -44,6 +44,22 @@ class ClothWorksheetTest {
         assertTrue(worn.results().get(0).finished().orElseThrow().rectangles().isEmpty());
     }
 
+    /** Shops cut in steps of 5 cm or an eighth of a yard; common practice, no source. */
+    @Test
+    void countsLessThanAShopStepAsNoClearRun() {
+        ClothWorksheet strip =
+                worksheet(
+                        "cm",
+                        "  strip:",
+                        "    size: [100, 5]",
+                        "    trim: {top: 1}",
+                        "    prewash: done");
+        String view = strip.view().toString();
+        assertTrue(view.contains("width=90 cm"), view);
+        assertFalse(view.contains("clearRun=Both[own=0"), view);
+        assertTrue(view.contains("clearRun=Both[own=none"), view);
+    }
+
     @Test
     void leavesTheWashOpenAndSaysHowToFindOut() {
         ClothWorksheet cloth =

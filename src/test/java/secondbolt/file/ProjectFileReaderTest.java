@@ -130,6 +130,13 @@ class ProjectFileReaderTest {
     }
 
     @Test
+    void saysWhereUnknownCannotStand() {
+        assertTrue(
+                only("units: cm", "bags: {tote: {size: [30, 40], strap: unknown}}")
+                        .endsWith("; `unknown` cannot stand here"));
+    }
+
+    @Test
     void doesNotTellAMisspeltKeyAsMissingAsWell() {
         assertEquals(
                 List.of("3:10 `sise`, which is not a key of a bag; `size`"),

@@ -21,6 +21,7 @@ import secondbolt.measure.Tape;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.project.Heading;
 import secondbolt.project.Workings;
+import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 
 /** The site of some projects holds together. */
@@ -118,6 +119,15 @@ class NotebookTest {
         int verdict = page.indexOf("Do not cut");
         int reason = page.indexOf("a matter of STOP");
         assertTrue(verdict >= 0 && reason > verdict && reason < page.indexOf("Sheets to print"));
+    }
+
+    @Test
+    void printsWhatSheTypesInQuotationMarks() {
+        Finding stop = new Finding("front band", Level.STOP, "Raise `last` first.", "");
+        Workings project = SampleSite.project("shirt", "Shirt", 650, List.of(stop));
+        String pages = sheet(project).pages().toString();
+        assertTrue(pages.contains("“last”"), pages);
+        assertFalse(pages.contains("`"), pages);
     }
 
     @Test
