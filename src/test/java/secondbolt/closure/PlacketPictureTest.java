@@ -10,16 +10,19 @@ import secondbolt.draw.Drawing;
 import secondbolt.draw.Mark;
 import secondbolt.draw.Pen;
 import secondbolt.file.Answer;
+import secondbolt.file.source.Place;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Path;
 
 /** That the small picture shows the front that lies over, and can be read. */
 class PlacketPictureTest {
+    private static final Place NOWHERE = Place.beginningOf("none");
+
     private static Drawing picture(Closure.Laps laps, int buttons) {
         Closure closure =
                 new Closure(
-                        Answer.known(Length.ofMillimetres(600)),
+                        new Placket.ByTape(Answer.known(Length.ofMillimetres(600))),
                         Length.ofMillimetres(20),
                         buttons,
                         new Button(
@@ -33,7 +36,8 @@ class PlacketPictureTest {
                         laps,
                         Optional.empty());
         return PlacketPicture.of(
-                ClosureCalculation.work("front", closure, Tape.CENTIMETRE).orElseThrow(),
+                ClosureCalculation.work(
+                        "front", closure, Length.ofMillimetres(600), Tape.CENTIMETRE),
                 Tape.CENTIMETRE);
     }
 
