@@ -34,7 +34,8 @@ class PlacketPictureTest {
                         Optional.of(Length.ofMillimetres(10)),
                         Closure.Holes.LEVEL,
                         laps,
-                        Optional.empty());
+                        Optional.empty(),
+                        new Closure.Places(NOWHERE, NOWHERE, NOWHERE));
         return PlacketPicture.of(
                 ClosureCalculation.work(
                         "front", closure, Length.ofMillimetres(600), Tape.CENTIMETRE),
