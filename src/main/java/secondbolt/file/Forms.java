@@ -91,7 +91,8 @@ public final class Forms {
 
     /** The same form, its value with the place it stands at. */
     public static <T> Form<Placed<T>> placed(Form<T> form) {
-        return new PlacedForm<>(form);
+        return new AdaptedForm<>(
+                form, (value, node, reading) -> Optional.of(new Placed<>(value, node.place())));
     }
 
     /** Text that must mean something. */
@@ -241,7 +242,7 @@ public final class Forms {
 
     /** The same form, its value turned into another. */
     public static <T, R> Form<R> map(Form<T> form, Function<T, R> change) {
-        return new MappedForm<>(form, change);
+        return new AdaptedForm<>(form, (value, node, reading) -> Optional.of(change.apply(value)));
     }
 
     /**
@@ -261,7 +262,15 @@ public final class Forms {
      * @param right what would be right when it does not
      */
     public static <T> Form<T> checked(Form<T> form, Predicate<T> check, String right) {
-        return new CheckedForm<>(form, check, right);
+        return new AdaptedForm<>(
+                form,
+                (value, node, reading) -> {
+                    if (check.test(value)) {
+                        return Optional.of(value);
+                    }
+                    reading.tellWrong(node, right);
+                    return Optional.empty();
+                });
     }
 
     private static <T> Parsed<T> inRange(

@@ -3,19 +3,24 @@ package secondbolt.file;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import secondbolt.file.source.Node;
 
 /**
- * A form whose value is turned into another.
+ * A form whose value is turned into another, checked, or given its place.
  *
  * @param form how it is written
- * @param change what it becomes
+ * @param adapt what becomes of the value; nothing once it has told a mistake
  */
-record MappedForm<T, R>(Form<T> form, Function<T, R> change) implements Form<R> {
+record AdaptedForm<T, R>(Form<T> form, Adapter<T, R> adapt) implements Form<R> {
+    /** Turns a value that was read into what is wanted. */
+    @FunctionalInterface
+    interface Adapter<T, R> {
+        Optional<R> adapt(T value, Node node, Reading reading);
+    }
+
     @Override
     public Optional<R> read(Node node, Reading reading) {
-        return form.read(node, reading).map(change);
+        return form.read(node, reading).flatMap(value -> adapt.adapt(value, node, reading));
     }
 
     @Override
