@@ -41,8 +41,8 @@ final class SheetCommand implements Callable<Integer> {
             names = "--paper",
             paramLabel = "PAPER",
             description =
-                    "a4, a3, letter, legal, tabloid, a0 or a4+letter (default: local.yaml's, else"
-                            + " the project's)")
+                    "a4, a3, letter, legal, tabloid, a0, 36in-roll, 24in-roll or a4+letter (default:"
+                            + " local.yaml's, else the project's)")
     private String paper;
 
     @Option(
@@ -74,8 +74,10 @@ final class SheetCommand implements Callable<Integer> {
         if (found.size() != 1) {
             throw usage("`" + Workplace.name(project) + "` holds several projects; name one");
         }
-        Desk desk = new Desk(asked.or(own::paper), own.correction());
-        write(found.get(0), sheet(found.get(0), desk));
+        PaperChoice choice =
+                asked.map(p -> PaperChoice.asked(p, own))
+                        .orElseGet(() -> PaperChoice.of(own, found.get(0).heading()));
+        write(found.get(0), sheet(found.get(0), choice));
         return Secondbolt.DONE;
     }
 
@@ -90,15 +92,10 @@ final class SheetCommand implements Callable<Integer> {
                                                 + String.join(", ", Paper.names())));
     }
 
-    private PrintedSheet sheet(Workings workings, Desk desk) {
-        Paper chosen = PaperChoice.of(desk, workings.heading()).paper();
+    private PrintedSheet sheet(Workings workings, PaperChoice choice) {
         List<PrintedSheet> sheets =
                 workings.worksheets().stream()
-                        .flatMap(
-                                w ->
-                                        PrintedSheet.of(
-                                                workings.heading(), w, chosen, desk.correction())
-                                                .stream())
+                        .flatMap(w -> PrintedSheet.of(workings.heading(), w, choice).stream())
                         .toList();
         return sheets.stream()
                 .filter(s -> s.sheet().name().equals(name))

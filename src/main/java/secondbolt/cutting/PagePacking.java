@@ -1,30 +1,32 @@
 package secondbolt.cutting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import secondbolt.measure.Length;
 import secondbolt.shape.Box;
-import secondbolt.shape.Point;
 
-/**
- * Lays small pieces on shared pages, in rows, each where the first row has room.
- *
- * <p>The page is what every paper of A4 or larger and Letter has inside the margins, less two in a
- * hundred for a printer that prints too large; so the same pieces share a page on any paper.
- */
+/** Lays pieces on shared pages: small ones on pages for a printer at home, all on a large one. */
 final class PagePacking {
     /**
-     * Derived: the part that A4 and Letter share is 210 by 279.4 mm; less 10 mm all round and two
-     * in a hundred.
+     * What every paper of A4 or larger and Letter has inside the margins, less two in a hundred for
+     * a printer that prints too large; so the same pieces share a page on any paper.
+     *
+     * <p>Derived: the part that A4 and Letter share is 210 by 279.4 mm; less 10 mm all round and
+     * two in a hundred.
      */
     static final double ACROSS_MM = 186;
 
     /** Derived: likewise along. */
     static final double ALONG_MM = 254;
 
-    private static final double GAP_MM = 4;
+    /** Derived: a roll of 36 in, less 10 mm on both sides. */
+    static final double LARGE_ACROSS_MM = Length.ofInches(36, 1).millimetres() - 20;
 
-    private final List<OpenPage> pages = new ArrayList<>();
+    private PagePacking() {}
 
     /**
      * A page of pieces.
@@ -43,62 +45,9 @@ final class PagePacking {
      * A piece on a page.
      *
      * @param number which piece
-     * @param at where the left top corner of its frame lies
+     * @param spot where its frame lies
      */
-    record Laid(int number, Point at) {}
-
-    private static final class OpenPage {
-        private final double acrossMm;
-        private final double alongMm;
-        private final List<Laid> laid = new ArrayList<>();
-        private final List<OpenRow> rows = new ArrayList<>();
-
-        OpenPage(double acrossMm, double alongMm) {
-            this.acrossMm = acrossMm;
-            this.alongMm = alongMm;
-        }
-
-        boolean lay(int number, Box frame) {
-            Optional<OpenRow> row =
-                    rows.stream()
-                            .filter(r -> r.usedMm + frame.widthMm() <= acrossMm)
-                            .filter(r -> frame.heightMm() <= r.highMm)
-                            .findFirst()
-                            .or(() -> newRow(frame));
-            row.ifPresent(
-                    r -> {
-                        laid.add(new Laid(number, new Point(r.usedMm, r.topMm)));
-                        r.usedMm += frame.widthMm() + GAP_MM;
-                    });
-            return row.isPresent();
-        }
-
-        private Optional<OpenRow> newRow(Box frame) {
-            double topMm =
-                    rows.isEmpty()
-                            ? 0
-                            : rows.get(rows.size() - 1).topMm
-                                    + rows.get(rows.size() - 1).highMm
-                                    + GAP_MM;
-            if (topMm + frame.heightMm() > alongMm || frame.widthMm() > acrossMm) {
-                return Optional.empty();
-            }
-            OpenRow row = new OpenRow(topMm, frame.heightMm());
-            rows.add(row);
-            return Optional.of(row);
-        }
-    }
-
-    private static final class OpenRow {
-        private final double topMm;
-        private final double highMm;
-        private double usedMm;
-
-        OpenRow(double topMm, double highMm) {
-            this.topMm = topMm;
-            this.highMm = highMm;
-        }
-    }
+    record Laid(int number, Skyline.Spot spot) {}
 
     /** Whether a frame fits on a page, upright or turned. */
     static boolean fits(Box frame) {
@@ -107,30 +56,78 @@ final class PagePacking {
         return shorter <= ACROSS_MM && longer <= ALONG_MM;
     }
 
-    /** The pages for these frames, each of which {@link #fits}. */
-    static List<SharedPage> of(List<Box> frames) {
-        PagePacking packing = new PagePacking();
-        for (int i = 0; i < frames.size(); i++) {
-            packing.lay(i, frames.get(i));
+    /**
+     * The pages for these frames, each of which {@link #fits}: every page, upright or turned, takes
+     * in order what still has room.
+     */
+    static List<SharedPage> small(List<Box> frames) {
+        List<SharedPage> pages = new ArrayList<>();
+        List<Integer> left = new ArrayList<>(IntStream.range(0, frames.size()).boxed().toList());
+        while (!left.isEmpty()) {
+            SharedPage fuller =
+                    Stream.of(Skyline.Turns.values())
+                            .flatMap(
+                                    turns ->
+                                            Stream.of(
+                                                    filled(
+                                                            ACROSS_MM, ALONG_MM, turns, left,
+                                                            frames),
+                                                    filled(
+                                                            ALONG_MM, ACROSS_MM, turns, left,
+                                                            frames)))
+                            .reduce((a, b) -> b.pieces().size() > a.pieces().size() ? b : a)
+                            .orElseThrow();
+            if (fuller.pieces().isEmpty()) {
+                throw new IllegalArgumentException("a frame must fit on a page: " + frames);
+            }
+            fuller.pieces().forEach(laid -> left.remove(Integer.valueOf(laid.number())));
+            pages.add(fuller);
         }
-        return packing.pages.stream()
-                .map(page -> new SharedPage(page.acrossMm, page.alongMm, page.laid))
-                .toList();
+        return pages;
     }
 
-    private void lay(int number, Box frame) {
-        for (OpenPage page : pages) {
-            if (page.lay(number, frame)) {
-                return;
-            }
-        }
-        OpenPage page =
-                frame.widthMm() > ACROSS_MM
-                        ? new OpenPage(ALONG_MM, ACROSS_MM)
-                        : new OpenPage(ACROSS_MM, ALONG_MM);
-        pages.add(page);
-        if (!page.lay(number, frame)) {
-            throw new IllegalArgumentException("frame must fit on a page, was " + frame);
-        }
+    private static SharedPage filled(
+            double acrossMm,
+            double alongMm,
+            Skyline.Turns turns,
+            List<Integer> numbers,
+            List<Box> frames) {
+        Skyline strip = new Skyline(acrossMm, alongMm, turns);
+        List<Laid> laid = new ArrayList<>();
+        numbers.forEach(
+                i -> strip.lay(frames.get(i)).ifPresent(spot -> laid.add(new Laid(i, spot))));
+        return new SharedPage(acrossMm, alongMm, laid);
+    }
+
+    /** One page for all frames, as wide as a plotter's roll or the narrowest that holds them. */
+    static SharedPage large(List<Box> frames) {
+        double acrossMm =
+                frames.stream()
+                        .mapToDouble(frame -> Math.min(frame.widthMm(), frame.heightMm()))
+                        .reduce(LARGE_ACROSS_MM, Math::max);
+        return Stream.of(Skyline.Turns.values())
+                .map(turns -> large(acrossMm, turns, frames))
+                .reduce((a, b) -> b.alongMm() < a.alongMm() ? b : a)
+                .orElseThrow();
+    }
+
+    private static SharedPage large(double acrossMm, Skyline.Turns turns, List<Box> frames) {
+        List<Integer> longestFirst =
+                IntStream.range(0, frames.size())
+                        .boxed()
+                        .sorted(Comparator.comparingDouble(i -> -longerMm(frames.get(i))))
+                        .toList();
+        List<Laid> laid =
+                filled(acrossMm, Double.POSITIVE_INFINITY, turns, longestFirst, frames).pieces();
+        return new SharedPage(
+                furthestMm(laid, Box::rightMm), furthestMm(laid, Box::bottomMm), laid);
+    }
+
+    private static double furthestMm(List<Laid> laid, ToDoubleFunction<Box> side) {
+        return laid.stream().map(l -> l.spot().box()).mapToDouble(side).max().orElse(0);
+    }
+
+    private static double longerMm(Box frame) {
+        return Math.max(frame.widthMm(), frame.heightMm());
     }
 }

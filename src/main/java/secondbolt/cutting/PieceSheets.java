@@ -1,11 +1,14 @@
 package secondbolt.cutting;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Mark;
+import secondbolt.draw.QuarterTurn;
 import secondbolt.draw.Sketch;
 import secondbolt.fit.Pattern;
 import secondbolt.measure.Tape;
@@ -14,17 +17,25 @@ import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Table;
 
-/** The full-size sheets: one for each large piece, small ones together. */
+/** The full-size sheets: one for each large piece, small ones together, all for a plotter. */
 final class PieceSheets {
     private final CuttingResult result;
     private final Tape tape;
+    private final Map<String, Drawing> drawings = new HashMap<>();
 
     private PieceSheets(CuttingResult result, Tape tape) {
         this.result = result;
         this.tape = tape;
+        result.pieces()
+                .forEach(
+                        piece ->
+                                drawings.put(
+                                        piece.name(),
+                                        PieceSketch.of(
+                                                piece, words(piece), SketchStyle.FULL_SIZE)));
     }
 
-    /** All sheets, in her order; the shared ones last. */
+    /** All sheets, in her order; the shared ones last, then one of all pieces. */
     static List<Sheet> of(CuttingResult result, Tape tape) {
         return new PieceSheets(result, tape).sheets();
     }
@@ -40,40 +51,60 @@ final class PieceSheets {
                 small.add(piece);
             } else {
                 String title = "Piece: " + piece.name();
-                sheets.add(sheet(names.get(i), title, drawing(piece), List.of(piece)));
+                sheets.add(sheet(names.get(i), title, drawings.get(piece.name()), List.of(piece)));
             }
         }
         sheets.addAll(shared(small));
+        if (!result.pieces().isEmpty()) {
+            sheets.add(all());
+        }
         return sheets;
     }
 
     private List<Sheet> shared(List<CutPiece> small) {
-        List<Box> frames =
-                small.stream().map(p -> PieceSketch.frame(p, SketchStyle.FULL_SIZE)).toList();
         List<Sheet> sheets = new ArrayList<>();
-        for (PagePacking.SharedPage page : PagePacking.of(frames)) {
-            List<CutPiece> pieces = new ArrayList<>();
-            Sketch sketch = new Sketch();
-            for (PagePacking.Laid laid : page.pieces()) {
-                pieces.add(small.get(laid.number()));
-                Drawing one = drawing(small.get(laid.number()));
-                sketch.add(new Mark.Window(one, one.frame(), laid.at()));
-            }
+        for (PagePacking.SharedPage page : PagePacking.small(frames(small))) {
+            List<CutPiece> pieces = page.pieces().stream().map(p -> small.get(p.number())).toList();
             String title =
                     "Small pieces: "
                             + pieces.stream().map(CutPiece::name).collect(Collectors.joining(", "));
-            Box frame = new Box(0, 0, page.acrossMm(), page.alongMm());
             String name = "small-pieces-" + (sheets.size() + 1);
-            sheets.add(sheet(name, title, sketch.drawing(title, frame), pieces));
+            sheets.add(sheet(name, title, together(title, page, small), pieces));
         }
         return sheets;
     }
 
-    private Drawing drawing(CutPiece piece) {
-        return PieceSketch.of(piece, words(piece), SketchStyle.FULL_SIZE);
+    private Sheet all() {
+        List<CutPiece> pieces = result.pieces();
+        String title = "All pieces on one large page";
+        Drawing drawing = together(title, PagePacking.large(frames(pieces)), pieces);
+        List<List<String>> rows =
+                pieces.stream().map(p -> List.of(p.name(), capital(p.instruction()))).toList();
+        return new Sheet(
+                "all-pieces",
+                title,
+                drawing,
+                instructions(pieces),
+                warnings(),
+                new Table(List.of("Piece", "Cut"), rows),
+                Sheet.Size.LARGE);
     }
 
-    private List<String> words(CutPiece piece) {
+    private Drawing together(String title, PagePacking.SharedPage page, List<CutPiece> pieces) {
+        Sketch sketch = new Sketch();
+        for (PagePacking.Laid laid : page.pieces()) {
+            Drawing one = drawings.get(pieces.get(laid.number()).name());
+            Drawing lying = laid.spot().isTurned() ? QuarterTurn.of(one) : one;
+            sketch.add(new Mark.Window(lying, lying.frame(), laid.spot().at()));
+        }
+        return sketch.drawing(title, new Box(0, 0, page.acrossMm(), page.alongMm()));
+    }
+
+    private static List<Box> frames(List<CutPiece> pieces) {
+        return pieces.stream().map(p -> PieceSketch.frame(p, SketchStyle.FULL_SIZE)).toList();
+    }
+
+    private static List<String> words(CutPiece piece) {
         List<String> words = new ArrayList<>();
         words.add(capital(piece.instruction()));
         if (piece.before().isPresent()) {

@@ -82,13 +82,7 @@ public final class Notebook {
         PaperChoice paper = PaperChoice.of(desk, project.heading());
         List<List<PrintedSheet>> sheets =
                 project.worksheets().stream()
-                        .map(
-                                worksheet ->
-                                        PrintedSheet.of(
-                                                project.heading(),
-                                                worksheet,
-                                                paper.paper(),
-                                                desk.correction()))
+                        .map(worksheet -> PrintedSheet.of(project.heading(), worksheet, paper))
                         .toList();
         List<PrintedSheet> all = sheets.stream().flatMap(List::stream).toList();
         String folder = project.folder() + "/";

@@ -7,7 +7,6 @@ import secondbolt.draw.Mark;
 import secondbolt.draw.SheetCode;
 import secondbolt.draw.paper.Page;
 import secondbolt.draw.paper.Paper;
-import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.paper.SheetPages;
 import secondbolt.draw.paper.SheetText;
 import secondbolt.draw.pdf.Faces;
@@ -23,10 +22,12 @@ import secondbolt.worksheet.Worksheet;
  *
  * @param sheet what is on it
  * @param code what is printed on it to tell it current or stale
+ * @param paper what it is laid out for
  * @param pages to print, in order
  * @param isStopped whether nothing may be cut by it
  */
-public record PrintedSheet(Sheet sheet, SheetCode code, List<Page> pages, boolean isStopped) {
+public record PrintedSheet(
+        Sheet sheet, SheetCode code, Paper paper, List<Page> pages, boolean isStopped) {
     private static final String DO_NOT_CUT = "DO NOT CUT";
 
     /** Copies the pages. */
@@ -35,19 +36,14 @@ public record PrintedSheet(Sheet sheet, SheetCode code, List<Page> pages, boolea
     }
 
     /** All sheets of a worksheet, in order. */
-    public static List<PrintedSheet> of(
-            Heading heading, Worksheet worksheet, Paper paper, PrintCorrection correction) {
+    public static List<PrintedSheet> of(Heading heading, Worksheet worksheet, PaperChoice paper) {
         return worksheet.sheets().stream()
-                .map(sheet -> of(heading, worksheet, sheet, paper, correction))
+                .map(sheet -> of(heading, worksheet, sheet, paper))
                 .toList();
     }
 
     private static PrintedSheet of(
-            Heading heading,
-            Worksheet worksheet,
-            Sheet sheet,
-            Paper paper,
-            PrintCorrection correction) {
+            Heading heading, Worksheet worksheet, Sheet sheet, PaperChoice choice) {
         SheetCode code = SheetCode.of(sheet.drawing());
         List<String> warnings = warnings(worksheet, sheet);
         SheetText text =
@@ -59,9 +55,10 @@ public record PrintedSheet(Sheet sheet, SheetCode code, List<Page> pages, boolea
                         onPaper(warnings),
                         rows(sheet.table()),
                         heading.units());
-        List<Page> pages = SheetPages.of(sheet.drawing(), text, paper, correction);
+        Paper paper = choice.of(sheet);
+        List<Page> pages = SheetPages.of(sheet.drawing(), text, paper, choice.correctionOf(paper));
         boolean stopped = warnings.stream().anyMatch(warning -> warning.contains(DO_NOT_CUT));
-        return new PrintedSheet(sheet, code, pages, stopped);
+        return new PrintedSheet(sheet, code, paper, pages, stopped);
     }
 
     /** What a maker types stands between backticks; on paper it has quotation marks. */

@@ -85,10 +85,17 @@ public record ProjectPage(
      * @param file its PDF
      * @param code its code
      * @param pages how many
+     * @param paper what it is laid out for
      * @param stopped whether nothing may be cut by it
      */
     public record SheetView(
-            String title, String name, String file, String code, int pages, boolean stopped) {}
+            String title,
+            String name,
+            String file,
+            String code,
+            int pages,
+            String paper,
+            boolean stopped) {}
 
     /**
      * A worksheet.
@@ -209,6 +216,7 @@ public record ProjectPage(
                 sheet.file(),
                 sheet.code().text(),
                 sheet.pages().size(),
+                sheet.paper().name(),
                 sheet.isStopped());
     }
 

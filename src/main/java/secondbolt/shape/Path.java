@@ -2,6 +2,7 @@ package secondbolt.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A run of straight and curved steps in millimetres; the first step moves to the start.
@@ -126,6 +127,36 @@ public record Path(List<Step> steps) {
                         curve(x - r, y - arm, x - arm, y - r, x, y - r),
                         curve(x + arm, y - r, x + r, y - arm, x + r, y),
                         new Close()));
+    }
+
+    /** The same steps with every point moved; the way must keep straight lines straight. */
+    public Path moved(UnaryOperator<Point> way) {
+        Visitor<Step> mover =
+                new Visitor<>() {
+                    @Override
+                    public Step move(Move move) {
+                        return new Move(way.apply(move.to()));
+                    }
+
+                    @Override
+                    public Step straight(Straight straight) {
+                        return new Straight(way.apply(straight.to()));
+                    }
+
+                    @Override
+                    public Step curve(Curve curve) {
+                        return new Curve(
+                                way.apply(curve.leave()),
+                                way.apply(curve.arrive()),
+                                way.apply(curve.to()));
+                    }
+
+                    @Override
+                    public Step close(Close close) {
+                        return close;
+                    }
+                };
+        return new Path(steps.stream().map(step -> step.accept(mover)).toList());
     }
 
     private static Curve curve(double x1, double y1, double x2, double y2, double x, double y) {

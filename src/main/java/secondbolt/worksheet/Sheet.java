@@ -12,6 +12,7 @@ import secondbolt.draw.Drawing;
  * @param instructions what to do with it, in order
  * @param warnings what must be read before it is used
  * @param table the values it shows
+ * @param size what it is printed on unless the maker asks for other paper
  */
 public record Sheet(
         String name,
@@ -19,10 +20,30 @@ public record Sheet(
         Drawing drawing,
         List<String> instructions,
         List<String> warnings,
-        Table table) {
+        Table table,
+        Size size) {
+    /** What a sheet is printed on. */
+    public enum Size {
+        /** The maker's own paper, in tiles if it must be. */
+        HOME,
+        /** One large page from a plotter. */
+        LARGE
+    }
+
     /** Copies the lists. */
     public Sheet {
         instructions = List.copyOf(instructions);
         warnings = List.copyOf(warnings);
+    }
+
+    /** A sheet for the maker's own paper. */
+    public Sheet(
+            String name,
+            String title,
+            Drawing drawing,
+            List<String> instructions,
+            List<String> warnings,
+            Table table) {
+        this(name, title, drawing, instructions, warnings, table, Size.HOME);
     }
 }

@@ -64,7 +64,13 @@ class PieceSheetsTest {
     @Test
     void putsSmallPiecesTogetherAndTheGridLast() {
         assertEquals(
-                List.of("piece-front", "piece-back", "piece-sleeve", "small-pieces-1", "grid"),
+                List.of(
+                        "piece-front",
+                        "piece-back",
+                        "piece-sleeve",
+                        "small-pieces-1",
+                        "all-pieces",
+                        "grid"),
                 sheets("2").stream().map(Sheet::name).toList());
         Sheet small = sheets("2").get(3);
         assertEquals("Small pieces: collar, pocket, loop", small.title());
@@ -72,6 +78,18 @@ class PieceSheetsTest {
             Tiling tiling = Tiling.of(small.drawing(), paper, PrintCorrection.NONE);
             assertEquals(1, tiling.tiles().size(), paper.name());
         }
+    }
+
+    @Test
+    void laysAllPiecesOnOneLengthOfAPlottersRoll() {
+        Sheet all = sheets("2").get(4);
+        assertEquals(Sheet.Size.LARGE, all.size());
+        List<Page> pages = pages(all, Paper.ROLL_36);
+        assertEquals(2, pages.size());
+        assertEquals(215.9 - 5.9, pages.get(0).widthMm(), 1e-9, "the lead sheet is for home");
+        assertEquals(914.4, pages.get(1).widthMm(), 1e-9);
+        // Front, back and sleeve: 33, 29.5 and 43 cm across with their allowances.
+        assertTrue(pages.get(1).heightMm() < 760 + 440 + 40, "long " + pages.get(1).heightMm());
     }
 
     @Test

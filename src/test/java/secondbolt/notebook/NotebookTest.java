@@ -150,8 +150,7 @@ class NotebookTest {
         return PrintedSheet.of(
                         project.heading(),
                         project.worksheets().get(0),
-                        Paper.A4,
-                        PrintCorrection.NONE)
+                        PaperChoice.asked(Paper.A4, Desk.UNKNOWN))
                 .get(0);
     }
 

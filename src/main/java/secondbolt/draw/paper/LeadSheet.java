@@ -8,6 +8,7 @@ import secondbolt.draw.Align;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.Pen;
 import secondbolt.draw.Sketch;
+import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 
@@ -31,14 +32,26 @@ final class LeadSheet {
     private static final double LEAST_MAP_MM = 45;
     private static final double UNDER_HEADING_MM = 3;
 
+    private static final String LARGE_CHECK =
+            "Below the drawing on the large page, and on its left, runs a bar with its length beside"
+                    + " it. Measure both. Not right? Have it printed again at 100 % (actual size),"
+                    + " not fitted to the paper.";
+
     private final SheetText text;
     private final Tiling tiling;
     private final PrintCorrection correction;
+    private final boolean isForLargePages;
     private final double widthMm;
     private final double pageMm;
     private final List<Slice> slices = new ArrayList<>();
 
-    private LeadSheet(SheetText text, Tiling tiling, PrintCorrection correction, Box body) {
+    private LeadSheet(
+            SheetText text,
+            Tiling tiling,
+            PrintCorrection correction,
+            Box body,
+            boolean isForLargePages) {
+        this.isForLargePages = isForLargePages;
         this.text = text;
         this.tiling = tiling;
         this.correction = correction;
@@ -46,15 +59,29 @@ final class LeadSheet {
         this.pageMm = body.heightMm();
     }
 
-    /** The marks of the lead pages, one sketch to the page. */
-    static List<Sketch> pages(SheetText text, Tiling tiling, PrintCorrection correction, Box live) {
+    /**
+     * The marks of the lead pages, one sketch to the page.
+     *
+     * @param isForLargePages whether the drawing is for a plotter, and this for a printer at home:
+     *     then what is measured to check the print stands beside the drawing
+     */
+    static List<Sketch> pages(
+            SheetText text,
+            Tiling tiling,
+            PrintCorrection correction,
+            Box live,
+            boolean isForLargePages) {
         Box body = body(live);
-        LeadSheet lead = new LeadSheet(text, tiling, correction, body);
+        LeadSheet lead = new LeadSheet(text, tiling, correction, body, isForLargePages);
         lead.header();
         lead.warnings();
         lead.instructions();
-        lead.printCheck();
-        lead.ruler();
+        if (isForLargePages) {
+            lead.largePages();
+        } else {
+            lead.printCheck();
+            lead.ruler();
+        }
         lead.table();
         return Flow.pages(lead.slices, body);
     }
@@ -152,6 +179,22 @@ final class LeadSheet {
         return Slice.stacked(List.of(Slice.line(words, HEADING, 0), Slice.gap(0.6))).keepingNext();
     }
 
+    private void largePages() {
+        slices.add(heading("Check the print before you cut"));
+        slices.addAll(Slice.paragraph(LARGE_CHECK, BODY, 0, widthMm));
+        if (correction.isNeeded()) {
+            slices.addAll(Slice.paragraph(correction.words(), BODY, 0, widthMm));
+        }
+        slices.add(Slice.gap(GAP_MM / 2));
+        slices.add(heading("How the sheets lie"));
+        slices.addAll(Slice.paragraph(howTheyLie(), BODY, 0, widthMm));
+        slices.add(Slice.gap(GAP_MM));
+        if (tiling.rows() * tiling.columns() > 1) {
+            slices.add(TileMap.slice(tiling, widthMm, TestSquare.SIDE_MM));
+            slices.add(Slice.gap(GAP_MM));
+        }
+    }
+
     /** The square, and beside it, or below it on narrow paper, what belongs to it. */
     private void printCheck() {
         double square = TestSquare.SIDE_MM + TestSquare.LINE_MM;
@@ -193,13 +236,24 @@ final class LeadSheet {
         int printed = tiling.tiles().size();
         int all = tiling.rows() * tiling.columns();
         if (all == 1) {
-            return "The drawing is on one sheet.";
+            return isForLargePages
+                    ? "The drawing is on one large page, "
+                            + onTape(tiling.area().widthMm())
+                            + " by "
+                            + onTape(tiling.area().heightMm())
+                            + ". Have it printed in black at 100 % on a large printer, as a copy"
+                            + " shop has one; this sheet is for your own."
+                    : "The drawing is on one sheet.";
         }
         String left = printed == all ? "" : " Where the map shows a stroke, nothing is drawn.";
         return printed
                 + " sheets follow. Cut each one along the dotted lines at its top and left, lay it"
                 + " over the sheet above or to the left until lines and crosses meet, and tape."
                 + left;
+    }
+
+    private String onTape(double mm) {
+        return text.tape().print(Length.ofComputedMillimetres(mm));
     }
 
     private void ruler() {

@@ -41,6 +41,21 @@ record PageArea(double widthMm, double heightMm, double scaleAcross, double scal
         };
     }
 
+    /** The same; paper from a roll is cut to what a drawing takes. */
+    static PageArea of(Paper paper, PrintCorrection correction, Way way, Box frame) {
+        double scaledMm =
+                switch (way) {
+                    case UPRIGHT -> frame.heightMm() * correction.factorAlong();
+                    case TURNED -> frame.widthMm() * correction.factorAlong();
+                };
+        double wholeMm = Math.ceil(scaledMm + 2 * MARGIN_MM);
+        return of(paper.cutTo(Length.ofComputedMillimetres(wholeMm)), correction, way);
+    }
+
+    double paperMm2() {
+        return widthMm * heightMm;
+    }
+
     /** The whole page. */
     Box whole() {
         return inside(0);

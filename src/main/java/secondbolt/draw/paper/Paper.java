@@ -11,14 +11,26 @@ import secondbolt.measure.Tape;
  *
  * @param name as the maker writes and reads it
  * @param across the side that runs across
- * @param along the side that runs along
+ * @param along the side that runs along; of a roll, as much as one page can have
+ * @param feed how it comes
  */
-public record Paper(String name, Length across, Length along) {
+public record Paper(String name, Length across, Length along, Feed feed) {
+    /** How paper comes. */
+    public enum Feed {
+        /** In sheets of one size. */
+        SHEETS,
+        /** On a roll, cut where the drawing ends. */
+        ROLL
+    }
+
     /**
      * Room for the test square of 100 mm on a printer that shrinks everything to four fifths, and
      * both margins: 100 × 1.25 + 2 × 10, and 2 mm for its lines.
      */
     private static final Length SMALLEST_SIDE = Length.ofMillimetres(147);
+
+    /** What printers at home take in. Source: 13 in, the widest in common use; common practice. */
+    private static final Length WIDEST_AT_HOME = Length.ofInches(13, 1);
 
     /** A page of a PDF ends at 200 in. Source: ISO 32000-1, annex C.2, 14400 units. */
     private static final Length LARGEST_SIDE = Length.ofInches(200, 1);
@@ -31,6 +43,12 @@ public record Paper(String name, Length across, Length along) {
 
     /** For a plotter. Source: ISO 216:2007, A series. */
     public static final Paper A0 = millimetres("a0", 841, 1189);
+
+    /** For a plotter. Source: 36 in, the usual width of a plotter's roll; common practice. */
+    public static final Paper ROLL_36 = roll("36in-roll", 36);
+
+    /** For a narrow plotter. Source: 24 in; common practice. */
+    public static final Paper ROLL_24 = roll("24in-roll", 24);
 
     /** Source: ANSI/ASME Y14.1, size A. */
     public static final Paper LETTER = halfInches("letter", 17, 22);
@@ -46,10 +64,11 @@ public record Paper(String name, Length across, Length along) {
             new Paper(
                     "a4+letter",
                     A4.across.orShorter(LETTER.across),
-                    A4.along.orShorter(LETTER.along));
+                    A4.along.orShorter(LETTER.along),
+                    Feed.SHEETS);
 
     private static final List<Paper> ALL =
-            List.of(A4_AND_LETTER, A4, LETTER, A3, LEGAL, TABLOID, A0);
+            List.of(A4_AND_LETTER, A4, LETTER, A3, LEGAL, TABLOID, A0, ROLL_36, ROLL_24);
 
     /**
      * Checks the sides.
@@ -78,7 +97,8 @@ public record Paper(String name, Length across, Length along) {
      * @throws IllegalArgumentException if the size does not {@link #leaveRoom}
      */
     public static Paper custom(Length across, Length along, Tape tape) {
-        return new Paper(tape.print(across) + " x " + tape.print(along), across, along);
+        return new Paper(
+                tape.print(across) + " x " + tape.print(along), across, along, Feed.SHEETS);
     }
 
     /** The paper of this name. */
@@ -91,11 +111,40 @@ public record Paper(String name, Length across, Length along) {
         return ALL.stream().map(Paper::name).toList();
     }
 
+    /** Whether a printer at home takes it in; else it is for a plotter. */
+    public boolean isForHome() {
+        return !across.isLongerThan(WIDEST_AT_HOME);
+    }
+
+    /**
+     * What stands in front of the drawing is printed on this: at home, whatever the drawing is on.
+     */
+    Paper forLead() {
+        return isForHome() && feed == Feed.SHEETS ? this : A4_AND_LETTER;
+    }
+
+    /**
+     * Paper from a roll cut to this length, at least as long as it must be; sheets stay as they
+     * are.
+     */
+    Paper cutTo(Length needed) {
+        if (feed == Feed.SHEETS) {
+            return this;
+        }
+        Length cut = needed.orLonger(SMALLEST_SIDE).orShorter(along);
+        return new Paper(name, across, cut, Feed.SHEETS);
+    }
+
+    private static Paper roll(String name, long inches) {
+        return new Paper(name, Length.ofInches(inches, 1), LARGEST_SIDE, Feed.ROLL);
+    }
+
     private static Paper millimetres(String name, long across, long along) {
-        return new Paper(name, Length.ofMillimetres(across), Length.ofMillimetres(along));
+        return new Paper(
+                name, Length.ofMillimetres(across), Length.ofMillimetres(along), Feed.SHEETS);
     }
 
     private static Paper halfInches(String name, long across, long along) {
-        return new Paper(name, Length.ofInches(across, 2), Length.ofInches(along, 2));
+        return new Paper(name, Length.ofInches(across, 2), Length.ofInches(along, 2), Feed.SHEETS);
     }
 }

@@ -40,8 +40,9 @@ public final class SheetPages {
 
     private static List<Page> lead(
             SheetText text, Tiling tiling, Paper paper, PrintCorrection correction) {
-        PageArea area = PageArea.of(paper, correction, PageArea.Way.UPRIGHT);
-        List<Sketch> sketches = LeadSheet.pages(text, tiling, correction, area.live());
+        PageArea area = PageArea.of(paper.forLead(), correction, PageArea.Way.UPRIGHT);
+        boolean large = !paper.isForHome();
+        List<Sketch> sketches = LeadSheet.pages(text, tiling, correction, area.live(), large);
         List<Page> pages = new ArrayList<>();
         for (Sketch sketch : sketches) {
             String place = "lead sheet";

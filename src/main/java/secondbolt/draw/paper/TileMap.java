@@ -7,7 +7,7 @@ import secondbolt.draw.Sketch;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 
-/** A small picture of how the tiles lie, with the drawing's outer edge. */
+/** A small picture of how the tiles lie, with the lines that are cut and the drawing's edge. */
 final class TileMap {
     private static final double NAME_ROOM_MM = 12;
     private static final double HEAD_ROOM_MM = 5;
@@ -51,7 +51,10 @@ final class TileMap {
                 }
             }
         }
-        sketch.box(small(tiling.drawing().frame(), corner), Pen.CUT);
+        Box all = all(tiling);
+        Point origin = corner.moved(-all.leftMm() * scale, -all.topMm() * scale);
+        boolean drawn = Reduced.cuttingLines(tiling.drawing(), sketch, scale, origin);
+        sketch.box(small(tiling.drawing().frame(), corner), drawn ? Pen.FINE : Pen.CUT);
     }
 
     private void names(Sketch sketch, Point corner) {

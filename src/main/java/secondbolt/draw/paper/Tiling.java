@@ -12,8 +12,8 @@ import secondbolt.shape.Point;
  * How a drawing is cut into tiles of one page each, side by side in rows and columns.
  *
  * <p>Neighbours share a band of {@value #OVERLAP_MM} mm, which both show. All pages of a tiling are
- * read the same way: the one that takes the fewest tiles, then the one with the fewest joins along
- * the drawing's longer side, then upright.
+ * read the same way: the one that takes the fewest tiles, then, from a roll, the least paper, then
+ * the one with the fewest joins along the drawing's longer side, then upright.
  */
 public final class Tiling {
     /** The band that neighbours share. */
@@ -48,9 +48,10 @@ public final class Tiling {
     /** The tiling of a drawing on this paper. */
     public static Tiling of(Drawing drawing, Paper paper, PrintCorrection correction) {
         return Stream.of(PageArea.Way.values())
-                .map(way -> of(drawing, PageArea.of(paper, correction, way)))
+                .map(way -> of(drawing, PageArea.of(paper, correction, way, drawing.frame())))
                 .min(
                         Comparator.comparingInt((Tiling tiling) -> tiling.rows * tiling.columns)
+                                .thenComparingDouble(tiling -> tiling.area.paperMm2())
                                 .thenComparingInt(Tiling::joinsAlongTheLongSide))
                 .orElseThrow();
     }

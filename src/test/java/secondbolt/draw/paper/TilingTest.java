@@ -24,6 +24,22 @@ class TilingTest {
 
     /** By hand: 1 + ⌈(600 − 190) ÷ 180⌉ = 4 across, 1 + ⌈(800 − 259.4) ÷ 249.4⌉ = 4 along. */
     @Test
+    void cutsARollWhereTheDrawingEnds() {
+        Tiling roll = Tiling.of(framed(880, 2000), Paper.ROLL_36, PrintCorrection.NONE);
+        assertEquals(1, roll.tiles().size());
+        assertEquals(914.4, roll.area().widthMm(), 1e-9);
+        assertEquals(2020, roll.area().heightMm(), 1e-9);
+        // Derived: a drawing of 2 m by 88 cm lies along the roll, not across it.
+        Tiling lying = Tiling.of(framed(2000, 880), Paper.ROLL_36, PrintCorrection.NONE);
+        assertEquals(1, lying.tiles().size());
+        assertEquals(914.4, lying.area().heightMm(), 1e-9);
+        // Derived: what is wider than the roll both ways takes two lengths.
+        assertEquals(
+                2,
+                Tiling.of(framed(1000, 1500), Paper.ROLL_36, PrintCorrection.NONE).tiles().size());
+    }
+
+    @Test
     void cutsSixtyByEightyCentimetresIntoSixteenUprightTiles() {
         PageArea upright =
                 PageArea.of(Paper.A4_AND_LETTER, PrintCorrection.NONE, PageArea.Way.UPRIGHT);
