@@ -51,7 +51,8 @@ class ArchitectureTest {
                     "fit",
                     "closure",
                     "hem",
-                    "cutting");
+                    "cutting",
+                    "effect");
 
     private static Map<String, Set<String>> mayUse() {
         Map<String, Set<String>> rooms = new LinkedHashMap<>();
@@ -73,10 +74,12 @@ class ArchitectureTest {
         rooms.put("closure", with(underTopics, "cloth", "fit"));
         rooms.put("hem", with(underTopics, "cloth", "fit", "closure"));
         rooms.put("cutting", with(underTopics, "cloth", "fit", "closure", "hem"));
+        rooms.put("effect", with(underTopics, "cloth", "fit", "closure", "hem", "cutting"));
         rooms.put(
                 "project",
                 with(
                         underTopics,
+                        "effect",
                         "cloth",
                         "fit",
                         "fit.size",

@@ -1,8 +1,11 @@
 package secondbolt.closure;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import secondbolt.fit.FitResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -14,7 +17,7 @@ import secondbolt.measure.Tape;
  * first, then divide the distance between them into equal spaces. Each distance is worked out from
  * the top anew, so that roundings never add up.
  */
-final class ClosureCalculation {
+public final class ClosureCalculation {
     private ClosureCalculation() {}
 
     /**
@@ -26,6 +29,23 @@ final class ClosureCalculation {
      */
     static Length reach(Tape tape) {
         return tape == Tape.INCH ? Length.ofInches(1, 8) : Length.ofMillimetres(3);
+    }
+
+    /**
+     * All closures whose placket's length is known, in the maker's order.
+     *
+     * @param fit the altered pattern, if there is one; closures on its edges need it
+     */
+    public static List<ClosureResult> all(
+            Map<String, Closure> closures, Optional<FitResult> fit, Tape tape) {
+        List<ClosureResult> results = new ArrayList<>();
+        closures.forEach(
+                (name, closure) ->
+                        closure.placket()
+                                .length(fit)
+                                .ifPresent(
+                                        length -> results.add(work(name, closure, length, tape))));
+        return results;
     }
 
     /** The closure worked out on a placket of this length. */

@@ -14,14 +14,15 @@ import secondbolt.measure.Length;
  * @param gap from button to button; none for one alone
  * @param marks a mark for each button, from the top
  */
-record ClosureResult(
+public record ClosureResult(
         String name,
         Closure closure,
         Length length,
         Length hole,
         Optional<Length> gap,
         List<ButtonMark> marks) {
-    ClosureResult {
+    /** Copies the marks. */
+    public ClosureResult {
         marks = List.copyOf(marks);
     }
 
@@ -34,5 +35,5 @@ record ClosureResult(
      *     negative toward the edge
      * @param end where it ends, measured likewise
      */
-    record ButtonMark(int number, Length fromTop, Length start, Length end) {}
+    public record ButtonMark(int number, Length fromTop, Length start, Length end) {}
 }

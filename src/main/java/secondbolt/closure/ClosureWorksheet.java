@@ -29,19 +29,7 @@ public final class ClosureWorksheet implements Worksheet {
         this.closures = closures;
         this.fit = fit;
         this.tape = tape;
-        this.results =
-                closures.entrySet().stream()
-                        .flatMap(
-                                e ->
-                                        e.getValue().placket().length(fit).stream()
-                                                .map(
-                                                        length ->
-                                                                ClosureCalculation.work(
-                                                                        e.getKey(),
-                                                                        e.getValue(),
-                                                                        length,
-                                                                        tape)))
-                        .toList();
+        this.results = ClosureCalculation.all(closures, fit, tape);
     }
 
     /**

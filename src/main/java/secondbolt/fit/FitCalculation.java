@@ -73,10 +73,7 @@ public final class FitCalculation {
                             if (is.minus(was).size().isLongerThan(SAME)) {
                                 changed.add(
                                         new FitResult.Follower(
-                                                alteration.words(),
-                                                before.name() + "." + edge,
-                                                was,
-                                                is));
+                                                alteration, before.name() + "." + edge, was, is));
                             }
                         });
         return changed;

@@ -111,7 +111,7 @@ final class FitFindings {
         for (Alteration alteration : result.alterations()) {
             Set<String> loose = new LinkedHashSet<>();
             result.followers().stream()
-                    .filter(f -> f.alteration().equals(alteration.words()))
+                    .filter(f -> f.alteration().equals(alteration))
                     .map(FitResult.Follower::what)
                     .filter(what -> !joined.contains(what) && !isAlone(what))
                     .forEach(loose::add);

@@ -30,12 +30,12 @@ public record FitResult(
     /**
      * Something an alteration changed further down.
      *
-     * @param alteration in words
+     * @param alteration which
      * @param what what changed
      * @param before its length before this alteration
      * @param after its length after it
      */
-    public record Follower(String alteration, String what, Length before, Length after) {}
+    public record Follower(Alteration alteration, String what, Length before, Length after) {}
 
     /** The altered piece of this name, if there is one. */
     public Optional<Piece> find(String name) {

@@ -91,7 +91,7 @@ public final class FitWorksheet implements Worksheet {
     private FitView.Altered view(Alteration alteration) {
         List<FitView.Change> changes =
                 result.followers().stream()
-                        .filter(f -> f.alteration().equals(alteration.words()))
+                        .filter(f -> f.alteration().equals(alteration))
                         .filter(f -> !tape.print(f.before()).equals(tape.print(f.after())))
                         .map(f -> new FitView.Change(f.what(), both(f.before()), both(f.after())))
                         .toList();
@@ -232,7 +232,7 @@ public final class FitWorksheet implements Worksheet {
 
     private static Figures figures(FitResult.Follower follower) {
         return new Figures()
-                .text("alteration", follower.alteration())
+                .text("alteration", follower.alteration().words())
                 .text("what", follower.what())
                 .length("before", follower.before())
                 .length("after", follower.after());

@@ -87,6 +87,11 @@ public record Hem(List<Placed<Edge>> on, Optional<Length> depth, Turned turned) 
         };
     }
 
+    /** The edges without their places. */
+    public List<Edge> edges() {
+        return on.stream().map(Placed::value).toList();
+    }
+
     /** Whether it lies along this edge. */
     public boolean isOn(String piece, String edge) {
         return on.stream().anyMatch(placed -> placed.value().equals(new Edge(piece, edge)));

@@ -2,10 +2,12 @@ package secondbolt.project;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import secondbolt.closure.ClosureWorksheet;
 import secondbolt.cloth.ClothWorksheet;
 import secondbolt.cutting.CuttingWorksheet;
+import secondbolt.effect.EffectWorksheet;
 import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.FitWorksheet;
@@ -41,6 +43,15 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
         project.closures()
                 .ifPresent(closures -> worksheets.add(ClosureWorksheet.of(closures, fit, tape)));
         fit.ifPresent(f -> worksheets.add(CuttingWorksheet.of(f, project.hems(), tape)));
+        fit.filter(f -> !f.alterations().isEmpty())
+                .ifPresent(
+                        f ->
+                                worksheets.add(
+                                        EffectWorksheet.of(
+                                                f,
+                                                project.closures().orElse(Map.of()),
+                                                project.hems(),
+                                                tape)));
         return new Workings(folder, project.heading(), worksheets);
     }
 

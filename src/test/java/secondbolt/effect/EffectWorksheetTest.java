@@ -1,0 +1,93 @@
+package secondbolt.effect;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import secondbolt.file.ProjectFileReader;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.project.Project;
+import secondbolt.project.ProjectSection;
+import secondbolt.project.Workings;
+import secondbolt.worksheet.Worksheet;
+
+/** What follows from an alteration, worked by hand on a smock of rectangles. */
+class EffectWorksheetTest {
+    private static final String SMOCK =
+            """
+            title: Smock
+            units: cm
+            pattern:
+              rights: mine
+              seam allowance: {of: 1, included: false}
+              pieces:
+                front: {cut: pair, rectangle: [30, 84], lines: {body: 40},
+                  marks: [{what: pocket, at: [10, 50]}, {what: bust point, at: [10, 30]}]}
+                back: {cut: 1, fold: left, rectangle: [28, 84], lines: {body: 40}}
+            closures:
+              band: {on: front.left, extension: 2, buttons: 7, first: 2, last: 10,
+                button: {across: 15 mm, thick: 3 mm}, holes: upright, laps: right over left}
+            hems:
+              lower: {on: [front.bottom, back.bottom], depth: 2, turned: once}
+            alterations:
+              - {lengthen: body, by: 2}
+              - {widen: right, by: 2}
+              - {lengthen: body, by: 1}
+            """;
+
+    private static EffectView view() {
+        Mistakes mistakes = new Mistakes();
+        Project project =
+                ProjectFileReader.read(
+                                SourceFile.of("test.yaml", SMOCK),
+                                ProjectSection.ROOT,
+                                ProjectSection.UNITS,
+                                mistakes)
+                        .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
+        Worksheet last =
+                Workings.of("smock", project).worksheets().stream()
+                        .filter(w -> w.name().equals("effects"))
+                        .findFirst()
+                        .orElseThrow();
+        return (EffectView) last.view();
+    }
+
+    private static List<String> rows(int alteration) {
+        return view().alterations().get(alteration).rows().stream()
+                .map(row -> row.what() + ": " + row.before() + ", " + row.after())
+                .toList();
+    }
+
+    /**
+     * Derived: (84 - 2 - 10) / 6 = 12 becomes 74 / 6; two fronts of 32 cm and two halves of the
+     * back of 29 cm are cut 87 cm long, 1.0614 m², and become 89 cm long, 1.0858 m².
+     */
+    @Test
+    void listsAllThatLengtheningTheBodyChanges() {
+        assertEquals(
+                List.of(
+                        "band: the placket: 84 cm, 86 cm",
+                        "band: from button to button: 12 cm, 12.35 cm",
+                        "band: button 7, from the top: 74 cm, 76 cm",
+                        "front: pocket, from the piece's top: 50 cm, 52 cm",
+                        "front, cut of main: along: 87 cm, 89 cm",
+                        "back, cut of main: along: 87 cm, 89 cm",
+                        "Cloth in all pieces cut of main: 1.06 m², 1.09 m²"),
+                rows(0));
+    }
+
+    /** Derived: 2 cm over four cut edges is half a centimetre on each; the hem has all of it. */
+    @Test
+    void listsAllThatWideningChanges() {
+        assertTrue(
+                rows(1).contains("lower: its fold, all round: 116 cm, 118 cm"), rows(1)::toString);
+        assertTrue(rows(1).contains("front, cut of main: across: 32 cm, 32.5 cm"));
+    }
+
+    @Test
+    void keepsTwoAlterationsOfOneNameApart() {
+        assertTrue(rows(2).contains("band: the placket: 86 cm, 87 cm"), rows(2)::toString);
+    }
+}
