@@ -79,7 +79,7 @@ public final class AlterationSection {
                                             LENGTHEN, SHORTEN, WIDEN, NARROW, BY, FROM, TO, PIECES,
                                             FOUND),
                                     AlterationSection::alteration),
-                            1,
+                            0,
                             MOST),
                     "Changes to the pattern, each written once; every piece concerned follows.",
                     "[{lengthen: sleeve, by: 2.5}]");

@@ -63,7 +63,8 @@ final class FeatureKeys {
             Key.optional(
                     "marks",
                     list("marks", MapForm.of("a mark", List.of(WHAT, PLACE), FeatureKeys::mark)),
-                    "Marks inside it.",
+                    "Marks inside it. One named `bust point`, `waist` or `hip` says how far down that"
+                            + " lies, so that a change of width can be tapered to it.",
                     "[{what: bust point, at: [10, 27]}]");
     static final Key<List<Piece.Dart>> DARTS =
             Key.optional(
@@ -88,7 +89,7 @@ final class FeatureKeys {
     private FeatureKeys() {}
 
     private static <T> Form<List<T>> list(String what, Form<T> form) {
-        return ListForm.of(what, form, 1, MOST);
+        return ListForm.of(what, form, 0, MOST);
     }
 
     private static Optional<Piece.Notch> notch(Fields f) {

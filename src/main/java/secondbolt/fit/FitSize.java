@@ -1,6 +1,7 @@
 package secondbolt.fit;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,8 +16,8 @@ import secondbolt.measure.Tape;
 
 /** Lays the wearer beside the pattern, with what the alterations already add. */
 final class FitSize {
-    private static final Set<BodyMeasure> ALL_ROUND =
-            Set.of(BodyMeasure.BUST, BodyMeasure.WAIST, BodyMeasure.HIP);
+    private static final List<BodyMeasure> ALL_ROUND =
+            List.of(BodyMeasure.BUST, BodyMeasure.WAIST, BodyMeasure.HIP);
 
     private FitSize() {}
 
@@ -27,11 +28,28 @@ final class FitSize {
             lines.addAll(piece.lines().keySet());
             edges.addAll(piece.shape().edgeLengths().keySet());
         }
-        SizeInput.Pieces pieces = new SizeInput.Pieces(lines, edges, Map.of(), added(result));
+        Map<BodyMeasure, Length> levels = BodyLevels.of(result.pieces());
+        SizeInput.Pieces pieces = new SizeInput.Pieces(lines, edges, levels, added(result, levels));
         return SizeCalculation.work(new SizeInput(wearer, result.pattern().sizes(), pieces, tape));
     }
 
-    private static Map<BodyMeasure, Length> added(FitResult result) {
+    /** What a change of the sides adds at a measurement. */
+    private static Length at(
+            Alteration.Widen widen, BodyMeasure measure, Map<BodyMeasure, Length> levels) {
+        if (widen.from().isEmpty()) {
+            return widen.by();
+        }
+        Length level = levels.get(measure);
+        if (level == null) {
+            // Where it lies is not known: a taper is taken to serve the hip, the usual reason.
+            return measure == BodyMeasure.HIP ? widen.by() : Length.ZERO;
+        }
+        double share = WidenShare.ramp(widen.from(), widen.to(), level.millimetres());
+        return Length.ofComputedMillimetres(widen.by().millimetres() * share);
+    }
+
+    private static Map<BodyMeasure, Length> added(
+            FitResult result, Map<BodyMeasure, Length> levels) {
         Map<BodyMeasure, Length> added = new LinkedHashMap<>();
         for (Alteration alteration : result.alterations()) {
             alteration.accept(
@@ -47,14 +65,9 @@ final class FitSize {
                         public Boolean widen(Alteration.Widen widen) {
                             boolean atTheSide =
                                     widen.edges().stream().anyMatch(SizeCalculation::isSide);
-                            for (BodyMeasure measure : BodyMeasure.values()) {
-                                // A taper that begins further down leaves bust and waist as they
-                                // are.
-                                boolean reached =
-                                        measure == BodyMeasure.HIP || widen.from().isEmpty();
-                                if (atTheSide && reached && ALL_ROUND.contains(measure)) {
-                                    added.merge(measure, widen.by(), Length::plus);
-                                }
+                            if (atTheSide) {
+                                ALL_ROUND.forEach(
+                                        m -> added.merge(m, at(widen, m, levels), Length::plus));
                             }
                             return true;
                         }

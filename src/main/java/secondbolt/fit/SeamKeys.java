@@ -52,7 +52,7 @@ final class SeamKeys {
     static final Key<List<Seam>> SEAMS =
             Key.optional(
                     "seams",
-                    ListForm.of("joins", SEAM, 1, MOST),
+                    ListForm.of("joins", SEAM, 0, MOST),
                     "What is sewn to what; every join is checked before and after alterations.",
                     "[[front.side, back.side]]");
 
@@ -78,7 +78,7 @@ final class SeamKeys {
                                     "an opening",
                                     List.of(WHAT, EDGES, SLIT, OVER),
                                     SeamKeys::opening),
-                            1,
+                            0,
                             MOST),
                     "Openings that must let the body through.",
                     "[{what: neck, edges: 2 front.neckline + 2 back.neckline, over: head}]");

@@ -55,6 +55,11 @@ record WidenShare(
 
     /** How much of the share an edge takes so far along the piece, from 0 to 1. */
     double ramp(double alongMm) {
+        return ramp(from, to, alongMm);
+    }
+
+    /** The same for a taper from one height to another; without them it is 1 throughout. */
+    static double ramp(Optional<Length> from, Optional<Length> to, double alongMm) {
         if (from.isEmpty() || to.isEmpty()) {
             return 1;
         }

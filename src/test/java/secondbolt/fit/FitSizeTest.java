@@ -1,0 +1,87 @@
+package secondbolt.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import secondbolt.file.ProjectFileReader;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.fit.size.SizeResult;
+import secondbolt.measure.Tape;
+import secondbolt.project.Project;
+import secondbolt.project.ProjectSection;
+
+/**
+ * What marks on the pieces tell of where the body is altered. Amounts derived by hand from the
+ * chart in the test; that width is shared at the side seams: Central Washington University costume
+ * text, chapter 17.
+ */
+class FitSizeTest {
+    private static List<String> suggested(String marks, String alterations) {
+        String text =
+                """
+                title: Shirt
+                units: cm
+                wearer: {age: adult, measurements: {bust: 94, waist: 76, hip: 106}}
+                pattern:
+                  rights: mine
+                  sizes: {size: [14], bust: [94], waist: [76], hip: [102]}
+                  size: 14
+                  pieces:
+                    front: {cut: pair, lines: {body: 40}, marks: [%s],
+                      outline: [{start: [0, 0]}, {edge: top, to: [28, 0]}, {edge: side, to: [28, 70]},
+                        {edge: hem, to: [0, 70]}, {edge: centre front, to: start}]}
+                alterations: [%s]
+                """
+                        .formatted(marks, alterations);
+        Mistakes mistakes = new Mistakes();
+        Project project =
+                ProjectFileReader.read(
+                                SourceFile.of("test.yaml", text),
+                                ProjectSection.ROOT,
+                                ProjectSection.UNITS,
+                                mistakes)
+                        .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
+        FitResult fit =
+                FitCalculation.work(
+                        project.pattern().orElseThrow(), project.alterations(), Tape.CENTIMETRE);
+        return FitSize.of(fit, project.wearer(), Tape.CENTIMETRE).suggestions().stream()
+                .map(SizeResult.Suggestion::yaml)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static final String LEVELS =
+            "{what: bust point, at: [10, 26]}, {what: waist, at: [10, 43]}, {what: hip line, at:"
+                    + " [10, 63]}";
+
+    @Test
+    void widensTheWholeSideWhereNothingTellsTheLevels() {
+        assertEquals(List.of("- {widen: side, by: 4 cm}"), suggested("", ""));
+    }
+
+    @Test
+    void tapersFromTheWaistToTheHipWhereMarksTellThem() {
+        assertEquals(
+                List.of("- {widen: side, by: 4 cm, from: 43 cm, to: 63 cm}"),
+                suggested(LEVELS, ""));
+    }
+
+    /** The body line lies above waist and hip: 2 cm more, and both lie 2 cm further down. */
+    @Test
+    void countsTheLevelsOnTheLengthenedPiece() {
+        assertEquals(
+                List.of("- {widen: side, by: 4 cm, from: 45 cm, to: 65 cm}"),
+                suggested(LEVELS, "{lengthen: body, by: 2}"));
+    }
+
+    /** Halfway down the taper the hip has half of 4 cm, so half is still wanted. */
+    @Test
+    void countsWhatATaperGivesAtEachLevel() {
+        assertEquals(
+                List.of("- {widen: side, by: 2 cm, from: 43 cm, to: 63 cm}"),
+                suggested(LEVELS, "{widen: side, by: 4, from: 53, to: 73}"));
+    }
+}
