@@ -1,9 +1,12 @@
 package secondbolt.cutting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import secondbolt.draw.Align;
+import secondbolt.draw.Lettering;
 import secondbolt.draw.Mark;
 import secondbolt.draw.Sketch;
 import secondbolt.shape.Box;
@@ -17,6 +20,11 @@ import secondbolt.shape.Point;
 final class LabelRoom {
     /** How far apart the small boxes stand that stand in for a line. */
     private static final double STEP_MM = 1;
+
+    /** Legible in the hand. Common practice, no source. */
+    private static final double LEAST_MM = 2.2;
+
+    private static final double SMALLER = 0.7;
 
     private final List<Box> taken = new ArrayList<>();
     private final Optional<Outline> inside;
@@ -66,15 +74,42 @@ final class LabelRoom {
         }
     }
 
-    /** Writes the first group of labels that has room; says whether there was one. */
-    boolean writeFirst(Sketch sketch, List<List<Mark.Label>> candidates) {
-        for (List<Mark.Label> labels : candidates) {
-            if (labels.stream().allMatch(this::fits)) {
-                write(sketch, labels);
-                return true;
-            }
-        }
-        return false;
+    /**
+     * Writes the first group of labels that has room, smaller if it must be; if there is none, the
+     * one that lies on least else, for what is written on a piece is never left out.
+     */
+    void writeFirst(Sketch sketch, List<List<Mark.Label>> candidates) {
+        List<List<Mark.Label>> smaller =
+                candidates.stream()
+                        .map(group -> group.stream().map(LabelRoom::smaller).toList())
+                        .toList();
+        Stream.concat(candidates.stream(), smaller.stream())
+                .filter(group -> group.stream().allMatch(this::fits))
+                .findFirst()
+                .or(() -> smaller.stream().min(Comparator.comparingLong(this::covered)))
+                .ifPresent(group -> write(sketch, group));
+    }
+
+    private static Mark.Label smaller(Mark.Label label) {
+        Lettering lettering = label.lettering();
+        return new Mark.Label(
+                label.text(),
+                label.at(),
+                new Lettering(
+                        Math.min(
+                                lettering.sizeMm(),
+                                Math.max(LEAST_MM, lettering.sizeMm() * SMALLER)),
+                        lettering.face(),
+                        lettering.turnDegrees()),
+                label.align());
+    }
+
+    /** How much of the labels lies on something else or over the edge. */
+    private long covered(List<Mark.Label> labels) {
+        return labels.stream()
+                .flatMap(label -> cells(label).stream())
+                .filter(cell -> !isFree(cell))
+                .count();
     }
 
     /** Small boxes along the label's letters, whichever way it is turned. */

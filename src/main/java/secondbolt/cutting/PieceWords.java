@@ -38,16 +38,7 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
                 places.forEach(at -> candidates.add(block(words, at, sizeMm, turn)));
             }
         }
-        if (!room.writeFirst(sketch, candidates)) {
-            double least = style.nameSizesMm().get(style.nameSizesMm().size() - 1);
-            room.write(sketch, List.of(nameAlone(places.get(0), least)));
-        }
-    }
-
-    private Mark.Label nameAlone(Point at, double sizeMm) {
-        Box box = piece.cut().box();
-        double turn = box.heightMm() > box.widthMm() ? -90 : 0;
-        return new Mark.Label(piece.name(), at, Lettering.bold(sizeMm).turned(turn), Align.MIDDLE);
+        room.writeFirst(sketch, candidates);
     }
 
     private List<Mark.Label> block(List<String> words, Point at, double sizeMm, double turn) {
