@@ -1,0 +1,87 @@
+package secondbolt.closure.spacing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Finds the best places for a row of fasteners: as few holes as can be that cannot be stitched;
+ * among those the smallest largest difference of a gap from the mean gap; among those the smallest
+ * sum of squared differences; among those the ends nearest the middle of their ranges.
+ *
+ * <p>Exact: every pair of ends is looked at, and for each the gaps by dynamic programming.
+ */
+public final class SpacingSolver {
+    private final SpacingProblem problem;
+    private final Blocked blocked;
+    private final int byHand;
+
+    private SpacingSolver(SpacingProblem problem, Blocked blocked, int byHand) {
+        this.problem = problem;
+        this.blocked = blocked;
+        this.byHand = byHand;
+    }
+
+    /** The best there is; nothing if the count, the gaps and the places to meet cannot agree. */
+    public static Optional<Spacing> solve(SpacingProblem problem) {
+        Blocked blocked = new Blocked(problem);
+        if (new SpacingSolver(problem, blocked, problem.count()).candidates().isEmpty()) {
+            return Optional.empty();
+        }
+        return IntStream.rangeClosed(0, problem.count())
+                .mapToObj(byHand -> new SpacingSolver(problem, blocked, byHand).best())
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private Optional<Spacing> best() {
+        Optional<Spacing> best = Optional.empty();
+        for (Row row : candidates()) {
+            Spacing spacing = row.leastSquares();
+            if (best.isEmpty() || spacing.squares() < best.get().squares()) {
+                best = Optional.of(spacing);
+            }
+            if (spacing.squares() == 0) {
+                return best;
+            }
+        }
+        return best;
+    }
+
+    /** The rows whose largest difference is the smallest, their ends in the middle first. */
+    private List<Row> candidates() {
+        List<Row> candidates = new ArrayList<>();
+        long least = Long.MAX_VALUE;
+        for (int[] ends : endsFromTheMiddle()) {
+            Row row = new Row(problem, blocked, byHand, ends[0], ends[1]);
+            long bound = Math.min(least, row.widestDifference());
+            if (!row.reaches(bound)) {
+                continue;
+            }
+            long difference = row.leastDifference(bound);
+            if (difference < least) {
+                candidates.clear();
+                least = difference;
+            }
+            candidates.add(row.within(difference));
+        }
+        return candidates;
+    }
+
+    private List<int[]> endsFromTheMiddle() {
+        List<int[]> ends = new ArrayList<>();
+        for (int first = problem.first().from(); first <= problem.first().to(); first++) {
+            for (int last = problem.last().from(); last <= problem.last().to(); last++) {
+                if (last > first) {
+                    ends.add(new int[] {first, last});
+                }
+            }
+        }
+        ends.sort(
+                Comparator.comparingInt(
+                        e -> problem.first().offMiddle(e[0]) + problem.last().offMiddle(e[1])));
+        return ends;
+    }
+}
