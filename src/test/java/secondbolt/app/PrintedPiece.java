@@ -11,6 +11,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import secondbolt.shape.Point;
+import secondbolt.tools.Bend;
 import secondbolt.tools.Course;
 import secondbolt.tools.GluedSheet;
 import secondbolt.tools.Placement;
@@ -70,17 +71,25 @@ final class PrintedPiece {
     private List<Point> corners(List<Course> courses, Point moved) {
         List<Point> corners = new ArrayList<>();
         for (int i = 0; i < sewn.size(); i++) {
-            PrintedLine before = sewn.get((i + sewn.size() - 1) % sewn.size());
+            int before = (i + sewn.size() - 1) % sewn.size();
+            Bend start = met(i, sewn.get(i).atStart());
             // Where one edge runs on into the next, the print shows no corner to measure.
             Point corner =
                     workings.startsAtACorner(i)
-                            ? before.atEnd().meeting(sewn.get(i).atStart())
-                            : sewn.get(i).atStart().foot();
+                            ? met(before, sewn.get(before).atEnd()).meeting(start)
+                            : start.foot();
             corners.add(corner);
             Point ought = courses.get(i).start().at().moved(moved.xMm(), moved.yMm());
             cornersOffMm.put("start of " + workings.edges().get(i), corner.distanceMm(ought));
         }
         return corners;
+    }
+
+    private Bend met(int edge, Optional<Bend> bend) {
+        return bend.orElseThrow(
+                () ->
+                        new AssertionError(
+                                name() + "." + edges().get(edge) + " is not met near its end"));
     }
 
     /** From the sewing line to the cutting line, square across, wherever both are met. */

@@ -44,7 +44,8 @@ final class PrintedProject {
         PrintedProject project = new PrintedProject();
         for (Path pdf : pieceSheets(desktop.folder().resolve("site").resolve(name))) {
             GluedSheet sheet = GluedSheet.of(pdf, DPI);
-            for (PieceWorkings piece : sought.stream().filter(p -> sheet.says(p.name())).toList()) {
+            for (PieceWorkings piece :
+                    sought.stream().filter(p -> isOn(sheet, p.name())).toList()) {
                 PrintedPiece.on(sheet, piece)
                         .ifPresent(
                                 found -> {
@@ -58,6 +59,13 @@ final class PrintedProject {
                 sought.stream().map(PieceWorkings::name).toList(),
                 "pieces that are on no sheet where their cutting line ought to be");
         return project;
+    }
+
+    /** Whether the title of a sheet names a piece: alone, or among others. */
+    private static boolean isOn(GluedSheet sheet, String name) {
+        boolean isAlone = sheet.says("Piece: " + name + " ·");
+        boolean isListed = sheet.says(" " + name + ",") || sheet.says(" " + name + " ·");
+        return isAlone || (sheet.says("Small pieces: ") && isListed);
     }
 
     private static List<Path> pieceSheets(Path site) throws IOException {

@@ -13,6 +13,9 @@ import secondbolt.shape.Point;
  * @param c its curve, per millimetre
  */
 public record Bend(Course.Station from, double aMm, double b, double c) {
+    /** So many points it takes at least. */
+    static final int POINTS = 3;
+
     private static final int STEPS = 6;
 
     /**
@@ -21,7 +24,7 @@ public record Bend(Course.Station from, double aMm, double b, double c) {
      * @throws IllegalArgumentException if there are fewer
      */
     static Bend through(List<Point> points, Course.Station from) {
-        if (points.size() < 3) {
+        if (points.size() < POINTS) {
             throw new IllegalArgumentException("points must be three or more, were " + points);
         }
         double[] powers = new double[5];

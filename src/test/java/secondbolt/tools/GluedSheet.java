@@ -167,11 +167,6 @@ public final class GluedSheet {
         return tiles.stream().mapToDouble(t -> t.corner.yMm() + t.page.heightMm()).max().orElse(0);
     }
 
-    /** Whether a tile shows this point. */
-    public boolean shows(Point at) {
-        return showing(at).isPresent();
-    }
-
     /** Whether a point is dark on the tile that shows it. */
     public boolean isDark(Point at) {
         return showing(at).map(tile -> tile.page.isDark(tile.onPage(at))).orElse(false);

@@ -16,8 +16,8 @@ public final class Placement {
 
     private static final double FIRST_LOOK_MM = 9;
 
-    /** Corners, letters and notches are dark as well; so are other lines, but not for long. */
-    private static final double DARK_SHARE = 0.85;
+    /** Enough to find a piece that is printed wrong, so that it can be told how wrong. */
+    private static final double DARK_SHARE = 0.6;
 
     private static final int REFINED = 4;
 

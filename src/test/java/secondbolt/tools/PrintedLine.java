@@ -168,18 +168,20 @@ public final class PrintedLine {
         return (int) ((alongMm - CLEAR_MM) / STRETCH_MM);
     }
 
-    /** How it runs near its start. */
-    public Bend atStart() {
+    /** How it runs near its start, if enough of it is met there. */
+    public Optional<Bend> atStart() {
         return bend(start, met.stream().filter(p -> p.alongMm < END_MM).toList());
     }
 
-    /** How it runs near its end. */
-    public Bend atEnd() {
+    /** How it runs near its end, likewise. */
+    public Optional<Bend> atEnd() {
         return bend(end, met.stream().filter(p -> p.alongMm > lengthMm - END_MM).toList());
     }
 
-    private static Bend bend(Course.Station from, List<Met> points) {
-        return Bend.through(points.stream().map(Met::at).toList(), from);
+    private static Optional<Bend> bend(Course.Station from, List<Met> points) {
+        return points.size() < Bend.POINTS
+                ? Optional.empty()
+                : Optional.of(Bend.through(points.stream().map(Met::at).toList(), from));
     }
 
     /**
