@@ -9,12 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
+import secondbolt.shape.Point;
 
 /** A grey picture of a page, measured in millimetres of paper. */
 public final class Raster {
     private static final double MM_PER_INCH = 25.4;
     private static final int WHITE = 255;
     private static final int DARK_BELOW = 160;
+
+    /** Along a slanted line, so that no pixel is passed over. */
+    private static final int STEPS_PER_PIXEL = 2;
 
     private final int width;
     private final int height;
@@ -38,17 +42,8 @@ public final class Raster {
 
     /** Pictures of all pages of a PDF file, made by poppler. */
     public static List<Raster> pages(Path pdf, int dotsPerInch) {
-        Path program = Tools.require("pdftoppm");
-        Path folder = pdf.toAbsolutePath().getParent();
         String stem = pdf.getFileName() + "-" + dotsPerInch;
-        Tools.run(
-                folder,
-                program.toString(),
-                "-r",
-                Integer.toString(dotsPerInch),
-                "-gray",
-                pdf.getFileName().toString(),
-                stem);
+        Path folder = draw(pdf, dotsPerInch, stem);
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> isPage(file, stem))
                     .sorted()
@@ -57,6 +52,36 @@ public final class Raster {
         } catch (IOException e) {
             throw new UncheckedIOException(folder.toString(), e);
         }
+    }
+
+    /**
+     * A picture of one page of a PDF file, made by poppler; nothing is left in the folder.
+     *
+     * @param number of the page, from 1
+     */
+    public static Raster page(Path pdf, int number, int dotsPerInch) {
+        String stem = pdf.getFileName() + "-page";
+        String page = Integer.toString(number);
+        Path folder = draw(pdf, dotsPerInch, stem, "-singlefile", "-f", page, "-l", page);
+        Path picture = folder.resolve(stem + ".pgm");
+        try {
+            Raster raster = read(picture, dotsPerInch);
+            Files.delete(picture);
+            return raster;
+        } catch (IOException e) {
+            throw new UncheckedIOException(picture.toString(), e);
+        }
+    }
+
+    private static Path draw(Path pdf, int dotsPerInch, String stem, String... options) {
+        Path folder = pdf.toAbsolutePath().getParent();
+        List<String> command = new ArrayList<>();
+        command.add(Tools.require("pdftoppm").toString());
+        command.addAll(List.of("-r", Integer.toString(dotsPerInch), "-gray"));
+        command.addAll(List.of(options));
+        command.addAll(List.of(pdf.getFileName().toString(), stem));
+        Tools.run(folder, command.toArray(String[]::new));
+        return folder;
     }
 
     private static boolean isPage(Path file, String stem) {
@@ -101,13 +126,54 @@ public final class Raster {
     /** What is dark along a line across, from left to right. */
     public List<Run> across(double yMm, double fromMm, double toMm) {
         int y = (int) (yMm * pixelsPerMm);
-        return runs(x -> grey(x, y), fromMm, toMm);
+        return runs(x -> grey(x, y), pixelsPerMm, fromMm, toMm);
     }
 
     /** What is dark along a line down, from top to bottom. */
     public List<Run> down(double xMm, double fromMm, double toMm) {
         int x = (int) (xMm * pixelsPerMm);
-        return runs(y -> grey(x, y), fromMm, toMm);
+        return runs(y -> grey(x, y), pixelsPerMm, fromMm, toMm);
+    }
+
+    /**
+     * What is dark along a line in any direction.
+     *
+     * @param at a point of the line, from which runs are measured
+     * @param across how far across a millimetre of the line leads: its cosine
+     * @param along how far along a millimetre of the line leads: its sine
+     * @param reachMm how far the line goes to either side of the point
+     */
+    public List<Run> through(Point at, double across, double along, double reachMm) {
+        double steps = STEPS_PER_PIXEL * pixelsPerMm;
+        Point start = at.moved(-across * reachMm, -along * reachMm);
+        IntUnaryOperator grey =
+                i ->
+                        (int)
+                                Math.round(
+                                        between(
+                                                start.xMm() + across * (i + 0.5) / steps,
+                                                start.yMm() + along * (i + 0.5) / steps));
+        return runs(grey, steps, 0, 2 * reachMm).stream()
+                .map(run -> new Run(run.middleMm() - reachMm, run.widthMm()))
+                .toList();
+    }
+
+    /** Whether a point is dark. */
+    public boolean isDark(Point at) {
+        return grey((int) (at.xMm() * pixelsPerMm), (int) (at.yMm() * pixelsPerMm)) < DARK_BELOW;
+    }
+
+    /** The grey of a point, from the four pixels whose middles lie round it. */
+    private double between(double xMm, double yMm) {
+        double x = xMm * pixelsPerMm - 0.5;
+        double y = yMm * pixelsPerMm - 0.5;
+        int left = (int) Math.floor(x);
+        int top = (int) Math.floor(y);
+        double right = x - left;
+        double down = y - top;
+        double upper = grey(left, top) * (1 - right) + grey(left + 1, top) * right;
+        double lower = grey(left, top + 1) * (1 - right) + grey(left + 1, top + 1) * right;
+        return upper * (1 - down) + lower * down;
     }
 
     /** Whether nothing at all is drawn outside a margin of this width. */
@@ -125,22 +191,27 @@ public final class Raster {
         return true;
     }
 
-    private List<Run> runs(IntUnaryOperator grey, double fromMm, double toMm) {
+    private static List<Run> runs(
+            IntUnaryOperator grey, double stepsPerMm, double fromMm, double toMm) {
         List<Run> runs = new ArrayList<>();
-        int to = (int) (toMm * pixelsPerMm);
-        for (int i = (int) (fromMm * pixelsPerMm); i < to; i++) {
+        int from = (int) (fromMm * stepsPerMm);
+        int to = (int) (toMm * stepsPerMm);
+        for (int i = from; i < to; i++) {
             if (grey.applyAsInt(i) < DARK_BELOW) {
                 int start = i;
+                while (start > from && grey.applyAsInt(start - 1) < WHITE) {
+                    start--;
+                }
                 while (i < to && grey.applyAsInt(i) < WHITE) {
                     i++;
                 }
-                runs.add(run(grey, start - 1, i));
+                runs.add(run(grey, stepsPerMm, start, i));
             }
         }
         return runs;
     }
 
-    private Run run(IntUnaryOperator grey, int from, int to) {
+    private static Run run(IntUnaryOperator grey, double stepsPerMm, int from, int to) {
         double weight = 0;
         double moment = 0;
         for (int i = from; i < to; i++) {
@@ -148,7 +219,7 @@ public final class Raster {
             weight += dark;
             moment += dark * (i + 0.5);
         }
-        return new Run(moment / weight / pixelsPerMm, weight / pixelsPerMm);
+        return new Run(moment / weight / stepsPerMm, weight / stepsPerMm);
     }
 
     private int grey(int x, int y) {
