@@ -26,6 +26,10 @@ final class PagePacking {
     /** Derived: a roll of 36 in, less 10 mm on both sides. */
     static final double LARGE_ACROSS_MM = Length.ofInches(36, 1).millimetres() - 20;
 
+    private static final Comparator<SharedPage> MOST_PIECES_FEWEST_TURNED =
+            Comparator.comparingInt((SharedPage page) -> -page.pieces().size())
+                    .thenComparingLong(SharedPage::turned);
+
     private PagePacking() {}
 
     /**
@@ -38,6 +42,10 @@ final class PagePacking {
     record SharedPage(double acrossMm, double alongMm, List<Laid> pieces) {
         SharedPage {
             pieces = List.copyOf(pieces);
+        }
+
+        private long turned() {
+            return pieces.stream().filter(laid -> laid.spot().isTurned()).count();
         }
     }
 
@@ -75,7 +83,7 @@ final class PagePacking {
                                                     filled(
                                                             ALONG_MM, ACROSS_MM, turns, left,
                                                             frames)))
-                            .reduce((a, b) -> b.pieces().size() > a.pieces().size() ? b : a)
+                            .min(MOST_PIECES_FEWEST_TURNED)
                             .orElseThrow();
             if (fuller.pieces().isEmpty()) {
                 throw new IllegalArgumentException("a frame must fit on a page: " + frames);

@@ -76,6 +76,15 @@ record PieceWorkings(
                 name, scaled(outline, factor), edgesMm, scaled(cut, factor), allowancesMm);
     }
 
+    /** As it lies when it is turned clockwise by a quarter to share a page. */
+    PieceWorkings turned() {
+        return new PieceWorkings(name, turned(outline), edgesMm, turned(cut), allowancesMm);
+    }
+
+    private static List<Point> turned(List<Point> points) {
+        return points.stream().map(p -> new Point(-p.yMm(), p.xMm())).toList();
+    }
+
     private static List<Point> scaled(List<Point> points, double factor) {
         return points.stream().map(p -> new Point(p.xMm() * factor, p.yMm() * factor)).toList();
     }

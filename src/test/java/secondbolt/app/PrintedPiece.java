@@ -63,6 +63,10 @@ final class PrintedPiece {
 
     /** The piece, if its cutting line is on this sheet. */
     static Optional<PrintedPiece> on(GluedSheet sheet, PieceWorkings workings) {
+        return asItLies(sheet, workings).or(() -> asItLies(sheet, workings.turned()));
+    }
+
+    private static Optional<PrintedPiece> asItLies(GluedSheet sheet, PieceWorkings workings) {
         return Placement.of(sheet, workings.cutLines())
                 .map(moved -> new PrintedPiece(workings, sheet, moved));
     }
