@@ -49,6 +49,7 @@ class ArchitectureTest {
                     "fit.size",
                     "cloth",
                     "fit",
+                    "closure.spacing",
                     "closure",
                     "hem",
                     "cutting",
@@ -71,7 +72,8 @@ class ArchitectureTest {
         rooms.put("fit.size", Set.of("worksheet", "file", "file.source", "measure"));
         rooms.put("cloth", underTopics);
         rooms.put("fit", with(underTopics, "cloth", "fit.size"));
-        rooms.put("closure", with(underTopics, "cloth", "fit"));
+        rooms.put("closure.spacing", Set.of());
+        rooms.put("closure", with(underTopics, "cloth", "fit", "fit.size", "closure.spacing"));
         rooms.put("hem", with(underTopics, "cloth", "fit", "closure"));
         rooms.put("cutting", with(underTopics, "cloth", "fit", "closure", "hem"));
         rooms.put("effect", with(underTopics, "cloth", "fit", "closure", "hem", "cutting"));

@@ -10,15 +10,24 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
 /**
- * Places buttons and holes: the first and the last are fixed, the others divide the distance
- * between them evenly.
- *
- * <p>Source: The New Dressmaker, Butterick, 1921, chapter 24: fix the top and bottom positions
- * first, then divide the distance between them into equal spaces. Each distance is worked out from
- * the top anew, so that roundings never add up.
+ * Decides how many fasteners a closure has, where they come and where their holes begin and end.
  */
 public final class ClosureCalculation {
-    private ClosureCalculation() {}
+    private static final int MOST = 60;
+
+    private final Closure closure;
+    private final Layout layout;
+    private final Machine machine;
+    private final Tape tape;
+    private final ClosureSpacing spacing;
+
+    private ClosureCalculation(Closure closure, Layout layout, Machine machine, Tape tape) {
+        this.closure = closure;
+        this.layout = layout;
+        this.machine = machine;
+        this.tape = tape;
+        this.spacing = new ClosureSpacing(closure, layout, machine, tape);
+    }
 
     /**
      * How far a hole reaches past the button's centre: above it if upright, toward the edge if
@@ -37,40 +46,104 @@ public final class ClosureCalculation {
      * @param fit the altered pattern, if there is one; closures on its edges need it
      */
     public static List<ClosureResult> all(
-            Map<String, Closure> closures, Optional<FitResult> fit, Tape tape) {
+            Map<String, Closure> closures, Optional<FitResult> fit, Machine machine, Tape tape) {
         List<ClosureResult> results = new ArrayList<>();
         closures.forEach(
                 (name, closure) ->
-                        closure.placket()
-                                .length(fit)
+                        Layout.of(closure, fit, tape)
                                 .ifPresent(
-                                        length -> results.add(work(name, closure, length, tape))));
+                                        layout ->
+                                                results.add(
+                                                        work(
+                                                                name, closure, layout, machine,
+                                                                tape))));
         return results;
     }
 
-    /** The closure worked out on a placket of this length. */
-    static ClosureResult work(String name, Closure closure, Length length, Tape tape) {
-        int spaces = closure.buttons() - 1;
-        Length span =
-                closure.last()
-                        .map(last -> length.minus(last).minus(closure.first()))
-                        .orElse(Length.ZERO);
-        List<ClosureResult.ButtonMark> marks =
-                IntStream.rangeClosed(0, spaces)
-                        .mapToObj(i -> mark(i, spaces, span, closure, tape))
-                        .toList();
-        Optional<Length> gap = spaces == 0 ? Optional.empty() : Optional.of(span.dividedBy(spaces));
-        return new ClosureResult(name, closure, length, closure.hole(), gap, marks);
+    /**
+     * The closure worked out on a placket.
+     *
+     * @throws IllegalArgumentException if its fasteners cannot be placed at all, which {@link
+     *     ClosureCheck} tells
+     */
+    static ClosureResult work(
+            String name, Closure closure, Layout layout, Machine machine, Tape tape) {
+        return new ClosureCalculation(closure, layout, machine, tape).result(name);
     }
 
-    private static ClosureResult.ButtonMark mark(
-            int index, int spaces, Length span, Closure closure, Tape tape) {
-        Length fromTop =
-                spaces == 0
-                        ? closure.first()
-                        : closure.first().plus(span.times(index).dividedBy(spaces));
-        Length from = closure.holes() == Closure.Holes.UPRIGHT ? fromTop : Length.ZERO;
-        Length start = from.minus(reach(tape));
-        return new ClosureResult.ButtonMark(index + 1, fromTop, start, start.plus(closure.hole()));
+    private ClosureResult result(String name) {
+        int count = count();
+        Solved solved =
+                spacing.solve(count)
+                        .orElseThrow(
+                                () ->
+                                        new IllegalArgumentException(
+                                                count + " cannot be placed on " + layout.length()));
+        List<ClosureResult.Mark> marks =
+                IntStream.range(0, count).mapToObj(i -> mark(i, solved)).toList();
+        int added = closure.spread().count().map(told -> count - told).orElse(0);
+        return new ClosureResult(
+                name,
+                closure,
+                layout,
+                solved,
+                marks,
+                added,
+                solved.isClean() ? List.of() : new Remedies(spacing, count, solved, tape).words(),
+                advice(count));
+    }
+
+    /** As told; more where the largest gap asks for it; the fewest that keep it if none is told. */
+    private int count() {
+        int told = closure.spread().count().orElse(2);
+        Optional<Length> largest = closure.spread().largestGap();
+        if (largest.isEmpty()) {
+            return told;
+        }
+        int possible = told;
+        for (int count = MOST; count >= Math.max(2, told); count--) {
+            Optional<Solved> solved = spacing.within(count, largest.get());
+            possible = solved.isPresent() ? count : possible;
+        }
+        int fewest = possible;
+        return IntStream.rangeClosed(fewest, Math.min(MOST, fewest + 2))
+                .filter(
+                        count ->
+                                spacing.within(count, largest.get())
+                                        .filter(s -> s.byHand().isEmpty())
+                                        .isPresent())
+                .findFirst()
+                .orElse(fewest);
+    }
+
+    private ClosureResult.Mark mark(int index, Solved solved) {
+        int number = index + 1;
+        Fastening fastening = closure.fastening();
+        Length fromTop = solved.fromTop().get(index);
+        Fastening.Holes holes = fastening.holes(number);
+        Length start =
+                (holes == Fastening.Holes.UPRIGHT ? fromTop : Length.ZERO).minus(reach(tape));
+        boolean isTooLong = fastening.hasHoles() && !machine.stitches(fastening.hole());
+        boolean byHand = fastening.hasHoles() && (solved.byHand().contains(index) || isTooLong);
+        return new ClosureResult.Mark(
+                number, fromTop, holes, start, start.plus(fastening.hole()), byHand, why(fromTop));
+    }
+
+    /** What a fastener meets there, in the maker's words. */
+    private Optional<String> why(Length fromTop) {
+        return layout.meets().stream()
+                .filter(meet -> meet.at().minus(fromTop).size().isShorterThan(tape.mark()))
+                .map(Layout.Spot::why)
+                .findFirst();
+    }
+
+    private List<ClosureResult.Advice> advice(int count) {
+        List<ClosureResult.Advice> rows = new ArrayList<>();
+        for (int other = Math.max(2, count - 3); other <= count + 3 && count > 1; other++) {
+            int others = other;
+            spacing.solve(other)
+                    .ifPresent(solved -> rows.add(new ClosureResult.Advice(others, solved)));
+        }
+        return rows;
     }
 }

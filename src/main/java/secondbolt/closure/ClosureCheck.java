@@ -5,26 +5,38 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.file.source.Place;
 import secondbolt.fit.FitCheck;
+import secondbolt.fit.FitResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
-/** Checks that the buttons of a closure fit between its ends without touching. */
+/** Checks that the fasteners of a closure fit between its ends without touching. */
 public final class ClosureCheck {
     private final Closure closure;
+    private final Tape tape;
     private final List<FitCheck.Trouble> troubles = new ArrayList<>();
 
-    private ClosureCheck(Closure closure) {
+    private ClosureCheck(Closure closure, Tape tape) {
         this.closure = closure;
+        this.tape = tape;
     }
 
-    /** What is wrong with a closure on a placket of this length; none while it is unknown. */
-    public static List<FitCheck.Trouble> of(Closure closure, Optional<Length> length) {
-        ClosureCheck check = new ClosureCheck(closure);
-        if (closure.buttons() == 1) {
+    /**
+     * What is wrong with a closure; of what depends on a length that is unknown, nothing is told.
+     *
+     * @param fit the altered pattern, if it lies on one
+     */
+    public static List<FitCheck.Trouble> of(Closure closure, Optional<FitResult> fit, Tape tape) {
+        ClosureCheck check = new ClosureCheck(closure, tape);
+        Optional<Length> length = closure.placket().length(fit);
+        List<Spread.Spot> spots = new ArrayList<>(closure.spread().meets());
+        spots.addAll(closure.spread().bulks());
+        spots.forEach(spot -> check.spot(spot, fit, length));
+        if (closure.spread().last().isEmpty()) {
             length.ifPresent(check::oneFits);
         } else {
             length.ifPresent(check::severalFit);
         }
+        check.differingHoles();
         return List.copyOf(check.troubles);
     }
 
@@ -32,58 +44,118 @@ public final class ClosureCheck {
         troubles.add(new FitCheck.Trouble(place, found, right));
     }
 
+    private void spot(Spread.Spot spot, Optional<FitResult> fit, Optional<Length> length) {
+        Spread.At at = spot.at().value();
+        if (at.mark().isPresent() && closure.placket().edges().isEmpty()) {
+            tell(
+                    spot.at().place(),
+                    "`" + at.mark().get() + "` on a placket by tape",
+                    "a length from the top, or `on` with the edge of that piece");
+        } else if (at.mark().isPresent()
+                && fit.isPresent()
+                && closure.placket().place(at, fit).isEmpty()) {
+            tell(
+                    spot.at().place(),
+                    "`" + at.mark().get() + "`, which is no mark of a piece with an edge of `on`",
+                    "a mark of one of these pieces, or a length from the top");
+        }
+        Optional<Length> was = closure.placket().lengthBefore(fit);
+        if (at.printed().isPresent()
+                && was.isPresent()
+                && length.isPresent()
+                && at.printed().get().isLongerThan(was.get())) {
+            tell(
+                    spot.at().place(),
+                    "a place "
+                            + print(at.printed().get())
+                            + " down a placket of "
+                            + print(was.get()),
+                    "less than its length");
+        }
+    }
+
+    private void differingHoles() {
+        int most = closure.spread().count().orElse(0);
+        for (int number : closure.fastening().differing().keySet()) {
+            if (number > most && closure.spread().largestGap().isEmpty()) {
+                tell(
+                        closure.places().count(),
+                        "a hole with the number " + number + " among " + most,
+                        "a number from 1 to " + most);
+            }
+        }
+    }
+
     private void oneFits(Length length) {
-        if (closure.first().isLongerThan(length)) {
+        if (closure.spread().first().from().isLongerThan(length)) {
             tell(
                     closure.places().first(),
-                    "`first` of " + print(closure.first()) + " on a placket of " + print(length),
+                    "`first` of "
+                            + print(closure.spread().first().from())
+                            + " on a placket of "
+                            + print(length),
                     "less than the placket's length");
-            return;
-        }
-        Length elsewhere = length.minus(closure.last().orElse(length.minus(closure.first())));
-        if (elsewhere.minus(closure.first()).size().isLongerThan(Length.ofMillimetres(1))) {
-            tell(
-                    closure.places().last(),
-                    "`last` for one button alone, at another place than `first`",
-                    "`first` alone");
-            return;
         }
     }
 
     private void severalFit(Length length) {
-        Length lastFromTop = length.minus(closure.last().orElseThrow());
-        if (!lastFromTop.isLongerThan(closure.first())) {
+        Spread.Reach first = closure.spread().first();
+        Spread.Reach last = closure.spread().last().orElseThrow();
+        int count = closure.spread().count().orElse(2);
+        if (count == 1) {
+            oneAlone(length, last);
+            return;
+        }
+        Length lastFromTop = length.minus(last.from());
+        if (!lastFromTop.isLongerThan(first.from())) {
             tell(
                     closure.places().last(),
-                    "`last` that puts the last button "
-                            + print(closure.first().minus(lastFromTop))
+                    "`last` that puts the last "
+                            + closure.fastening().kind().one()
+                            + " "
+                            + print(first.from().minus(lastFromTop))
                             + " above the first",
-                    "less than " + print(length.minus(closure.first())));
+                    "less than " + print(length.minus(first.from())));
             return;
         }
-        Length span = lastFromTop.minus(closure.first());
-        Length gap = span.dividedBy(closure.buttons() - 1L);
-        Length need = needed();
+        haveRoom(lastFromTop.minus(first.from()), count);
+    }
+
+    private void oneAlone(Length length, Spread.Reach last) {
+        Length first = closure.spread().first().middle();
+        if (length.minus(last.middle()).minus(first).size().isLongerThan(Length.ofMillimetres(1))) {
+            tell(
+                    closure.places().last(),
+                    "`last` for one "
+                            + closure.fastening().kind().one()
+                            + " alone, at another place than `first`",
+                    "`first` alone");
+        } else {
+            oneFits(length);
+        }
+    }
+
+    private void haveRoom(Length span, int count) {
+        Length gap = span.dividedBy(count - 1L);
+        Length need = ClosureSpacing.needed(closure.fastening());
         if (gap.isShorterThan(need)) {
             long most = 1 + (long) (span.millimetres() / need.millimetres());
+            String one = closure.fastening().kind().one();
             tell(
-                    closure.places().buttons(),
-                    closure.buttons()
-                            + " buttons every "
+                    closure.places().count(),
+                    count
+                            + " "
+                            + closure.fastening().kind().word()
+                            + " every "
                             + print(gap)
-                            + ", so that they or their holes would overlap",
-                    "at most " + most + (most == 1 ? " button" : " buttons") + " on this length");
-            return;
+                            + ", so that they"
+                            + (closure.fastening().hasHoles() ? " or their holes" : "")
+                            + " would overlap",
+                    "at most " + most + " " + (most == 1 ? one : one + "s") + " on this length");
         }
     }
 
-    /** What one button takes up along the placket. */
-    private Length needed() {
-        Length across = closure.button().across().orElse(closure.button().hole());
-        return closure.holes() == Closure.Holes.UPRIGHT ? across.orLonger(closure.hole()) : across;
-    }
-
-    private static String print(Length length) {
-        return Tape.CENTIMETRE.printBoth(length);
+    private String print(Length length) {
+        return tape.printBoth(length);
     }
 }

@@ -3,6 +3,8 @@ package secondbolt.closure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import secondbolt.fit.size.Wearer;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
@@ -19,22 +21,122 @@ final class ClosureFindings {
     private static final Length BETWEEN_HOLES = Length.ofMillimetres(10);
 
     private final ClosureResult result;
+    private final Fastening fastening;
     private final Tape tape;
     private final List<Finding> findings = new ArrayList<>();
 
     private ClosureFindings(ClosureResult result, Tape tape) {
         this.result = result;
+        this.fastening = result.closure().fastening();
         this.tape = tape;
     }
 
-    static List<Finding> of(ClosureResult result, Tape tape) {
+    static List<Finding> of(
+            ClosureResult result, Optional<Wearer.Age> age, Machine machine, Tape tape) {
         ClosureFindings all = new ClosureFindings(result, tape);
-        all.extension();
-        all.ends();
-        all.closeHoles();
-        all.trial();
-        all.smallParts();
+        all.placing(machine);
+        if (fastens(result)) {
+            all.extension();
+        }
+        if (result.closure().fastening().hasHoles()) {
+            all.ends();
+            all.closeHoles();
+            all.trial();
+        }
+        all.findings.addAll(new ChildSafety(result, age).findings());
         return List.copyOf(all.findings);
+    }
+
+    /** Whether one side must lie over the other. */
+    private static boolean fastens(ClosureResult result) {
+        Fastening.Kind kind = result.closure().fastening().kind();
+        return kind == Fastening.Kind.BUTTONS || kind == Fastening.Kind.SNAPS;
+    }
+
+    /** What could not be placed as asked, and what would serve. */
+    private void placing(Machine machine) {
+        String remedy = String.join(" ", result.remedies());
+        boolean stitches = machine.stitches(result.hole());
+        if (fastening.hasHoles() && !stitches) {
+            tell(
+                    Level.WARNING,
+                    "The holes of "
+                            + tape.printSmall(result.hole().roundedUpTo(tape.mark()))
+                            + " are longer than the machine stitches, "
+                            + tape.printSmall(machine.longestHole().orElseThrow())
+                            + ".",
+                    "Work them by hand, or take a smaller button.");
+        }
+        if (!result.solved().byHand().isEmpty()) {
+            String numbers =
+                    result.solved().byHand().stream()
+                            .map(i -> Integer.toString(i + 1))
+                            .collect(Collectors.joining(", "));
+            tell(
+                    Level.WARNING,
+                    (fastening.hasHoles()
+                                    ? "No hole can be stitched at number "
+                                    : "Bulk lies under number ")
+                            + numbers
+                            + ": "
+                            + bulkThere()
+                            + ".",
+                    remedy);
+        }
+        for (Layout.Spot unmet : result.solved().unmet()) {
+            tell(
+                    Level.WARNING,
+                    "No "
+                            + fastening.kind().one()
+                            + " comes at "
+                            + unmet.why()
+                            + ", "
+                            + tape.print(unmet.at())
+                            + " from the top: the others leave no room for it.",
+                    remedy);
+        }
+        unevenness(remedy);
+    }
+
+    private void unevenness(String remedy) {
+        Solved solved = result.solved();
+        if (solved.isSeenUneven()) {
+            tell(
+                    Level.CAUTION,
+                    "A gap differs from the mean of "
+                            + tape.print(solved.gap().orElseThrow())
+                            + " by "
+                            + tape.print(solved.uneven())
+                            + ", which will be seen.",
+                    solved.byHand().isEmpty() && solved.unmet().isEmpty()
+                            ? remedy
+                            : "See above what would serve.");
+        }
+        if (result.added() > 0) {
+            tell(
+                    Level.NOTE,
+                    result.added()
+                            + " more than told, so that no gap is wider than "
+                            + tape.print(result.closure().spread().largestGap().orElseThrow())
+                            + ".",
+                    "Buy " + result.toBuy() + " in all, or allow a wider gap.");
+        }
+    }
+
+    private String bulkThere() {
+        return result.layout().bulks().stream()
+                .filter(
+                        bulk ->
+                                result.solved().byHand().stream()
+                                        .anyMatch(i -> isNear(bulk, result.marks().get(i))))
+                .map(Layout.Spot::why)
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    private boolean isNear(Layout.Spot bulk, ClosureResult.Mark mark) {
+        Length far = result.hole().plus(bulk.clear()).plus(Length.ofMillimetres(50));
+        return bulk.at().minus(mark.fromTop()).size().isShorterThan(far);
     }
 
     private void tell(Level level, String text, String remedy) {
@@ -42,33 +144,43 @@ final class ClosureFindings {
     }
 
     private void extension() {
-        Optional<Length> across = result.closure().button().across();
+        Optional<Length> across = fastening.width();
         if (across.isEmpty()) {
             tell(
                     Level.NOTE,
-                    "The button's diameter is not told, so whether the extension carries it is not"
+                    "The "
+                            + fastening.kind().one()
+                            + "'s diameter is not told, so whether the extension carries it is not"
                             + " checked.",
-                    "Write `across` beside `girth`.");
+                    fastening.hasHoles() ? "Write `across` beside `girth`." : "Write `wide`.");
             return;
         }
         Length half = across.get().dividedBy(2);
         Length wanted = half.plus(BEYOND_THE_BUTTON);
-        Length has = result.closure().extension();
+        Overlap overlap = result.closure().overlap();
+        Length has = overlap.extension().minus(overlap.rowOut());
         if (has.isShorterThan(half)) {
             tell(
                     Level.WARNING,
-                    "The button reaches past the finished edge: half of it is "
+                    "The "
+                            + fastening.kind().one()
+                            + " reaches past the finished edge: half of it is "
                             + tape.printSmall(half)
-                            + ", the extension only "
+                            + ", "
+                            + room()
+                            + " only "
                             + tape.printSmall(has)
                             + ".",
                     widen(wanted, has));
         } else if (has.isShorterThan(wanted)) {
             tell(
                     Level.CAUTION,
-                    "The extension of "
+                    PageWords.capital(room())
+                            + " of "
                             + tape.printSmall(has)
-                            + " is narrow for this button: half its diameter and "
+                            + " is narrow for this "
+                            + fastening.kind().one()
+                            + ": half its diameter and "
                             + tape.printSmall(BEYOND_THE_BUTTON)
                             + " make "
                             + tape.printSmall(wanted)
@@ -77,37 +189,50 @@ final class ClosureFindings {
         }
     }
 
+    private String room() {
+        return result.closure().overlap().rowsApart().isPresent()
+                ? "the cloth outside the outer row"
+                : "the extension";
+    }
+
     private String widen(Length wanted, Length has) {
         return "Widen the extension by "
                 + tape.printSmall(wanted.minus(has))
-                + " on both fronts, and the facing with it, or take a smaller button.";
+                + " on both sides, and the facing with it, or take a smaller "
+                + fastening.kind().one()
+                + ".";
     }
 
     /** How near each end of the placket, and the finished edge, the holes come. */
     private void ends() {
-        boolean upright = result.closure().holes() == Closure.Holes.UPRIGHT;
-        ClosureResult.ButtonMark first = result.marks().get(0);
-        ClosureResult.ButtonMark last = result.marks().get(result.marks().size() - 1);
+        ClosureResult.Mark first = result.marks().get(0);
+        ClosureResult.Mark last = result.marks().get(result.marks().size() - 1);
         boolean isOne = result.marks().size() == 1;
         near(
                 isOne ? "The hole" : "The first hole",
                 "top edge",
-                upright ? first.start() : first.fromTop(),
+                first.isUpright() ? first.start() : first.fromTop(),
                 "Set the button lower: a `first` larger by ");
         near(
                 isOne ? "The hole" : "The last hole",
                 "bottom edge",
-                result.length().minus(upright ? last.end() : last.fromTop()),
+                result.length().minus(last.isUpright() ? last.end() : last.fromTop()),
                 isOne
                         ? "Set the button higher: a `first` smaller by "
                         : "Set the last button higher: a `last` larger by ");
-        if (!upright) {
-            near(
-                    "Each level hole",
-                    "finished edge",
-                    result.closure().extension().minus(first.start().size()),
-                    "Widen the extension on both fronts, and the facing with it: an extension larger by ");
-        }
+        result.marks().stream()
+                .filter(mark -> !mark.isUpright())
+                .findFirst()
+                .ifPresent(this::level);
+    }
+
+    private void level(ClosureResult.Mark mark) {
+        Overlap overlap = result.closure().overlap();
+        near(
+                result.closure().isUpright() ? "The level hole" : "Each level hole",
+                "finished edge",
+                overlap.extension().minus(overlap.rowOut()).minus(mark.start().size()),
+                "Widen the extension on both sides, and the facing with it: an extension larger by ");
     }
 
     /** A hole that ends less than the usual distance inside an edge. */
@@ -142,9 +267,16 @@ final class ClosureFindings {
     }
 
     private void closeHoles() {
-        boolean upright = result.closure().holes() == Closure.Holes.UPRIGHT;
-        Optional<Length> between = result.gap().map(gap -> gap.minus(result.hole()));
-        if (upright && between.filter(b -> b.isShorterThan(BETWEEN_HOLES)).isPresent()) {
+        Optional<Length> between = Optional.empty();
+        for (int i = 1; i < result.marks().size(); i++) {
+            ClosureResult.Mark above = result.marks().get(i - 1);
+            ClosureResult.Mark below = result.marks().get(i);
+            if (above.isUpright() && below.isUpright()) {
+                Length cloth = below.start().minus(above.end());
+                between = Optional.of(between.map(cloth::orShorter).orElse(cloth));
+            }
+        }
+        if (between.filter(b -> b.isShorterThan(BETWEEN_HOLES)).isPresent()) {
             tell(
                     Level.CAUTION,
                     "Only "
@@ -160,19 +292,11 @@ final class ClosureFindings {
                 "The hole of "
                         + tape.printSmallBoth(result.hole().roundedUpTo(tape.mark()))
                         + " is what the button needs to pass, between the bars"
-                        + (result.closure().ease().isPresent() ? ", with your working ease." : "."),
+                        + (fastening.ease().isPresent() ? ", with your working ease." : "."),
                 "Work a trial hole on a scrap with the same layers and interfacing, open it, and"
                         + " button it before you mark the garment."
-                        + (result.closure().button().shape() == Button.Shape.FLAT
+                        + (fastening.button().orElseThrow().shape() == Button.Shape.FLAT
                                 ? ""
                                 : " Wrap a strip of paper round the button: half of it is the hole."));
-    }
-
-    private void smallParts() {
-        tell(
-                Level.NOTE,
-                "Buttons come off and can be swallowed.",
-                "For a child under three, or one who mouths things, choose another closing; what is"
-                        + " allowed on children's clothes your local rules say.");
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.draw.Drawing;
 import secondbolt.fit.FitResult;
+import secondbolt.fit.size.Wearer;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
@@ -14,32 +15,47 @@ import secondbolt.worksheet.Figures;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
-import secondbolt.worksheet.SheetName;
-import secondbolt.worksheet.Table;
 import secondbolt.worksheet.Worksheet;
 
 /** The closures of a garment, worked out. */
 public final class ClosureWorksheet implements Worksheet {
     private final Map<String, Closure> closures;
     private final Optional<FitResult> fit;
+    private final Machine machine;
     private final Tape tape;
     private final List<ClosureResult> results;
+    private final ClosurePage page;
 
-    private ClosureWorksheet(Map<String, Closure> closures, Optional<FitResult> fit, Tape tape) {
+    private ClosureWorksheet(
+            Map<String, Closure> closures,
+            Optional<FitResult> fit,
+            Optional<Wearer.Age> age,
+            Machine machine,
+            Tape tape) {
         this.closures = closures;
         this.fit = fit;
+        this.machine = machine;
         this.tape = tape;
-        this.results = ClosureCalculation.all(closures, fit, tape);
+        this.results = ClosureCalculation.all(closures, fit, machine, tape);
+        this.page = new ClosurePage(age, machine, tape);
     }
 
     /**
      * Works out the closures of a project.
      *
      * @param fit the altered pattern, if there is one; closures on its edges need it
+     * @param wearer if told; the age decides cautions
+     * @param machine the maker's
      * @param tape the project is measured with
      */
-    public static Worksheet of(Map<String, Closure> closures, Optional<FitResult> fit, Tape tape) {
-        return new ClosureWorksheet(new LinkedHashMap<>(closures), fit, tape);
+    public static Worksheet of(
+            Map<String, Closure> closures,
+            Optional<FitResult> fit,
+            Optional<Wearer> wearer,
+            Machine machine,
+            Tape tape) {
+        return new ClosureWorksheet(
+                new LinkedHashMap<>(closures), fit, wearer.flatMap(Wearer::age), machine, tape);
     }
 
     @Override
@@ -49,68 +65,12 @@ public final class ClosureWorksheet implements Worksheet {
 
     @Override
     public String title() {
-        return "Buttons and buttonholes";
+        return "Closures";
     }
 
     @Override
     public Object view() {
-        return new ClosureView(results.stream().map(this::view).toList());
-    }
-
-    private ClosureView.One view(ClosureResult result) {
-        List<ClosureView.Fact> facts = new ArrayList<>();
-        facts.add(fact("Placket, edge to edge", result.length()));
-        result.gap().ifPresent(gap -> facts.add(fact("From button to button", gap)));
-        facts.add(small("Buttonhole, between its bars", result.hole().roundedUpTo(tape.mark())));
-        facts.add(small("Centre line to finished edge", result.closure().extension()));
-        facts.add(new ClosureView.Fact("Holes", holes(result), ""));
-        facts.add(
-                new ClosureView.Fact(
-                        "Laps", result.closure().laps().word() + ", from the wearer's side", ""));
-        List<ClosureView.Row> rows = result.marks().stream().map(this::row).toList();
-        return new ClosureView.One(result.name(), result.name(), seen(result), facts, rows);
-    }
-
-    private static String seen(ClosureResult result) {
-        return PlacketPicture.edgeIsAbove(result)
-                ? "The wearer's right front, which lies over, seen from outside: top edge to the left,"
-                        + " finished edge above."
-                : "The wearer's left front, which lies over, seen from outside: top edge to the left,"
-                        + " finished edge below.";
-    }
-
-    private String holes(ClosureResult result) {
-        return result.marks().size()
-                + (result.marks().size() == 1 ? " hole, " : " holes, ")
-                + result.closure().holes().word()
-                + (result.closure().holes() == Closure.Holes.LEVEL
-                        ? ": they begin outside the centre line and run inward"
-                        : ": begin and end are from the top edge");
-    }
-
-    private ClosureView.Fact fact(String label, Length length) {
-        return new ClosureView.Fact(label, tape.print(length), tape.other().print(length));
-    }
-
-    private ClosureView.Fact small(String label, Length length) {
-        return new ClosureView.Fact(
-                label, tape.printSmall(length), tape.other().printSmall(length));
-    }
-
-    private ClosureView.Row row(ClosureResult.ButtonMark mark) {
-        return new ClosureView.Row(
-                mark.number(),
-                tape.print(mark.fromTop()),
-                tape.other().print(mark.fromTop()),
-                place(mark.start()),
-                place(mark.end()));
-    }
-
-    /**
-     * A place outside what it is counted from is told by a word, which is sooner seen than a sign.
-     */
-    private String place(Length from) {
-        return tape.print(from.size()) + (from.isNegative() ? " outside" : "");
+        return new ClosureView(results.stream().map(page::view).toList());
     }
 
     @Override
@@ -122,70 +82,14 @@ public final class ClosureWorksheet implements Worksheet {
 
     @Override
     public List<Sheet> sheets() {
-        List<String> names = SheetName.forEach(results.stream().map(ClosureResult::name).toList());
-        List<Sheet> sheets = new ArrayList<>();
-        for (int i = 0; i < results.size(); i++) {
-            sheets.add(sheet(names.get(i), results.get(i)));
-        }
-        return sheets;
-    }
-
-    private Sheet sheet(String name, ClosureResult result) {
-        List<String> warnings =
-                ClosureFindings.of(result, tape).stream()
-                        .filter(f -> f.level().compareTo(Finding.Level.CAUTION) >= 0)
-                        .map(f -> f.text() + " " + f.remedy())
-                        .toList();
-        return new Sheet(
-                name,
-                "Buttonhole strips: " + result.name(),
-                StripDrawing.of(result, tape),
-                instructions(result),
-                warnings,
-                table(result));
-    }
-
-    private List<String> instructions(ClosureResult result) {
-        boolean right = result.closure().laps() == Closure.Laps.RIGHT_OVER_LEFT;
-        String over = right ? "right" : "left";
-        String under = right ? "left" : "right";
-        return List.of(
-                "The marks printed on the pattern no longer hold: use these.",
-                "Cut both strips out along the heavy lines.",
-                "Lay the strip HOLES on the wearer's "
-                        + over
-                        + " front, right side of the cloth up: heavy long edge on the finished edge,"
-                        + " top line on the finished top edge.",
-                "Prick through both ends of each hole and each cross; mark with chalk or thread.",
-                "Lay the strip BUTTONS on the wearer's "
-                        + under
-                        + " front in the same way; a button's centre comes on each cross.",
-                "Work and open a trial hole on a scrap with the same layers and interfacing first.");
-    }
-
-    private Table table(ClosureResult result) {
-        List<List<String>> rows = new ArrayList<>();
-        for (ClosureResult.ButtonMark mark : result.marks()) {
-            ClosureView.Row row = row(mark);
-            rows.add(
-                    List.of(
-                            Integer.toString(row.number()),
-                            row.fromTop(),
-                            row.other(),
-                            row.start(),
-                            row.end()));
-        }
-        boolean upright = result.closure().holes() == Closure.Holes.UPRIGHT;
-        String from = upright ? " from the top" : " from the centre";
-        return new Table(
-                List.of("Button", "From the top", "", "Hole begins" + from, "Hole ends"), rows);
+        return new ClosureSheets(results, page, tape).sheets();
     }
 
     @Override
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         for (ClosureResult result : results) {
-            findings.addAll(ClosureFindings.of(result, tape));
+            findings.addAll(page.findings(result));
             followed(result).ifPresent(findings::add);
         }
         return findings;
@@ -198,15 +102,6 @@ public final class ClosureWorksheet implements Worksheet {
                 || before.get().minus(result.length()).size().isShorterThan(tape.mark())) {
             return Optional.empty();
         }
-        ClosureResult was =
-                ClosureCalculation.work(result.name(), result.closure(), before.get(), tape);
-        List<String> moved = new ArrayList<>();
-        for (int i = 0; i < was.marks().size(); i++) {
-            Length by = result.marks().get(i).fromTop().minus(was.marks().get(i).fromTop());
-            if (!by.size().isShorterThan(tape.mark())) {
-                moved.add(Integer.toString(i + 1));
-            }
-        }
         return Optional.of(
                 new Finding(
                         result.name(),
@@ -215,10 +110,27 @@ public final class ClosureWorksheet implements Worksheet {
                                 + tape.print(before.get())
                                 + " to "
                                 + tape.print(result.length())
-                                + (moved.isEmpty()
-                                        ? "."
-                                        : "; buttons " + String.join(", ", moved) + " moved."),
+                                + moved(result)
+                                + ".",
                         "Use the printed strip; the marks on the pattern no longer hold."));
+    }
+
+    /** Which fasteners lie elsewhere than they would without the alterations. */
+    private String moved(ClosureResult result) {
+        FitResult unaltered = fit.orElseThrow().unaltered(tape);
+        Layout layout = Layout.of(result.closure(), Optional.of(unaltered), tape).orElseThrow();
+        List<ClosureResult.Mark> was =
+                ClosureCalculation.work(result.name(), result.closure(), layout, machine, tape)
+                        .marks();
+        List<String> moved = new ArrayList<>();
+        for (int i = 0; i < Math.min(was.size(), result.marks().size()); i++) {
+            Length by = result.marks().get(i).fromTop().minus(was.get(i).fromTop());
+            if (!by.size().isShorterThan(tape.mark())) {
+                moved.add(Integer.toString(i + 1));
+            }
+        }
+        String kind = result.closure().fastening().kind().word();
+        return moved.isEmpty() ? "" : "; " + kind + " " + String.join(", ", moved) + " moved";
     }
 
     @Override
@@ -230,9 +142,13 @@ public final class ClosureWorksheet implements Worksheet {
 
     private List<Assumed> assumed(String name, Closure closure) {
         List<Assumed> assumed = new ArrayList<>();
+        Fastening fastening = closure.fastening();
+        if (!fastening.hasHoles()) {
+            return assumed;
+        }
         String reach = tape.printSmall(ClosureCalculation.reach(tape));
         assumed.add(
-                closure.holes() == Closure.Holes.UPRIGHT
+                closure.isUpright()
                         ? new Assumed(
                                 name + ": where an upright hole begins",
                                 reach + " above the button's centre, running down",
@@ -242,21 +158,32 @@ public final class ClosureWorksheet implements Worksheet {
                                 name + ": where a level hole begins",
                                 reach + " past the centre line toward the edge, running inward",
                                 "Buttons and Buttonholes, Extension Bulletin 576, 1965"));
-        if (closure.ease().isEmpty()) {
+        if (fastening.ease().isEmpty()) {
             assumed.add(
                     new Assumed(
                             name + ": working ease of the holes",
                             "none",
                             "for thick cloth "
-                                    + tape.printSmall(ClosureCalculation.reach(tape))
+                                    + reach
                                     + " more is usual (Extension Bulletin 576); a trial decides"));
         }
-        if (closure.button().isTakenAsHalfABall()) {
+        if (fastening.button().orElseThrow().isTakenAsHalfABall()) {
             assumed.add(
                     new Assumed(
                             name + ": height of the domed button",
                             "half its diameter",
                             "half a ball, the highest dome; write `thick` or `girth`"));
+        }
+        boolean hasBulk =
+                results.stream()
+                        .anyMatch(r -> r.name().equals(name) && !r.layout().bulks().isEmpty());
+        if (hasBulk && machine.footRoom().isEmpty()) {
+            assumed.add(
+                    new Assumed(
+                            name + ": what the buttonhole foot needs beyond a hole",
+                            tape.printSmall(machine.footRoom(tape)),
+                            "common practice, no source; try it against a seam and write `machine:"
+                                    + " {foot room: …}`"));
         }
         return assumed;
     }
@@ -290,23 +217,46 @@ public final class ClosureWorksheet implements Worksheet {
     }
 
     private static Figures figures(ClosureResult result) {
+        Fastening fastening = result.closure().fastening();
         return new Figures()
+                .text("kind", fastening.kind().word())
                 .length("edge_length", result.length())
                 .length("even_gap", result.gap())
-                .length("hole", result.hole())
-                .length("extension", result.closure().extension())
-                .text("holes", result.closure().holes().word())
-                .text("laps", result.closure().laps().word())
-                .list("marks", result.marks().stream().map(ClosureWorksheet::figures).toList());
+                .length("uneven_by", result.solved().uneven())
+                .length(
+                        "hole",
+                        fastening.hasHoles() ? Optional.of(result.hole()) : Optional.empty())
+                .length("extension", result.closure().overlap().extension())
+                .length("rows_apart", result.closure().overlap().rowsApart())
+                .text("holes", fastening.holes().word())
+                .text("laps", result.closure().overlap().laps().word())
+                .count("to_buy", result.toBuy())
+                .list(
+                        "marks",
+                        result.marks().stream().map(mark -> figures(fastening, mark)).toList())
+                .list("counts", result.advice().stream().map(ClosureWorksheet::figures).toList());
     }
 
-    private static Figures figures(ClosureResult.ButtonMark mark) {
+    private static Figures figures(Fastening fastening, ClosureResult.Mark mark) {
+        Figures figures =
+                new Figures().count("number", mark.number()).length("from_top", mark.fromTop());
+        if (fastening.hasHoles()) {
+            figures.length("start", mark.start())
+                    .length("end", mark.end())
+                    .text("hole", mark.holes().word());
+        }
+        figures.claim("by_hand", mark.byHand());
+        return mark.why().isPresent()
+                ? figures.text("why", mark.why().get())
+                : figures.inside("why", Optional.empty());
+    }
+
+    private static Figures figures(ClosureResult.Advice advice) {
         return new Figures()
-                .count("number", mark.number())
-                .length("from_top", mark.fromTop())
-                .length("start", mark.start())
-                .length("end", mark.end())
-                .claim("by_hand", false)
-                .inside("why", Optional.empty());
+                .count("count", advice.count())
+                .length("gap", advice.solved().gap())
+                .length("uneven_by", advice.solved().uneven())
+                .count("by_hand", advice.solved().byHand().size())
+                .count("unmet", advice.solved().unmet().size());
     }
 }

@@ -1,8 +1,10 @@
 package secondbolt.closure;
 
+import java.util.List;
 import java.util.Optional;
 import secondbolt.file.Answer;
 import secondbolt.file.Placed;
+import secondbolt.fit.EdgeRow;
 import secondbolt.fit.EdgeSum;
 import secondbolt.fit.FitResult;
 import secondbolt.measure.Length;
@@ -17,6 +19,16 @@ public sealed interface Placket {
 
     /** The edges it lies on; nothing if it is measured by tape. */
     Optional<Placed<EdgeSum>> edges();
+
+    /** Where the seams between its edges cross it, from the top. */
+    List<Length> joins(Optional<FitResult> fit);
+
+    /**
+     * Where a place on it comes after the alterations, from the top.
+     *
+     * @return nothing if it is level with a mark that none of its pieces has
+     */
+    Optional<Length> place(Spread.At at, Optional<FitResult> fit);
 
     /**
      * Measured by tape.
@@ -38,6 +50,16 @@ public sealed interface Placket {
         public Optional<Placed<EdgeSum>> edges() {
             return Optional.empty();
         }
+
+        @Override
+        public List<Length> joins(Optional<FitResult> fit) {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Length> place(Spread.At at, Optional<FitResult> fit) {
+            return at.printed();
+        }
     }
 
     /**
@@ -46,19 +68,37 @@ public sealed interface Placket {
      * @param on the edges and where they are written
      */
     record OnEdges(Placed<EdgeSum> on) implements Placket {
+        private Optional<EdgeRow> row(Optional<FitResult> fit) {
+            return fit.map(result -> new EdgeRow(result, on.value()));
+        }
+
         @Override
         public Optional<Length> length(Optional<FitResult> fit) {
-            return fit.map(result -> result.lengthAfter(on.value()));
+            return row(fit).map(EdgeRow::length);
         }
 
         @Override
         public Optional<Length> lengthBefore(Optional<FitResult> fit) {
-            return fit.map(result -> result.lengthBefore(on.value()));
+            return row(fit).map(EdgeRow::lengthBefore);
         }
 
         @Override
         public Optional<Placed<EdgeSum>> edges() {
             return Optional.of(on);
+        }
+
+        @Override
+        public List<Length> joins(Optional<FitResult> fit) {
+            return row(fit).map(EdgeRow::joins).orElse(List.of());
+        }
+
+        @Override
+        public Optional<Length> place(Spread.At at, Optional<FitResult> fit) {
+            return row(fit).flatMap(
+                            row ->
+                                    at.mark()
+                                            .map(m -> row.level(m.piece(), m.what()))
+                                            .orElseGet(() -> at.printed().map(row::carried)));
         }
     }
 }

@@ -38,7 +38,7 @@ final class PlacketPicture {
         sketch.line(from, from.moved(LONG_MM, 0), Pen.CENTRE);
         double labelledMm = Double.NEGATIVE_INFINITY;
         double numberedMm = Double.NEGATIVE_INFINITY;
-        for (ClosureResult.ButtonMark mark : result.marks()) {
+        for (ClosureResult.Mark mark : result.marks()) {
             double alongMm = MARGIN_MM + mark.fromTop().millimetres() * scale;
             Point centre = new Point(alongMm, from.yMm());
             hole(sketch, result, mark, centre, scale * inward);
@@ -65,24 +65,27 @@ final class PlacketPicture {
 
     /** Whether the finished edge lies above in the picture, as that of the right front does. */
     static boolean edgeIsAbove(ClosureResult result) {
-        return result.closure().laps() == Closure.Laps.RIGHT_OVER_LEFT;
+        return new Sides(result.closure().overlap()).overStandsLeft();
     }
 
     /** One hole; a level one runs away from the edge, down if the scale is above 0. */
     private static void hole(
             Sketch sketch,
             ClosureResult result,
-            ClosureResult.ButtonMark mark,
+            ClosureResult.Mark mark,
             Point centre,
             double inwardScale) {
         double scale = Math.abs(inwardScale);
         double inward = Math.signum(inwardScale);
         double radiusMm =
-                result.closure().button().across().map(a -> a.millimetres() / 2).orElse(4.0);
+                result.closure().fastening().width().map(a -> a.millimetres() / 2).orElse(4.0);
         sketch.line(Path.circle(centre, Math.max(0.8, radiusMm * scale)), Pen.FINE);
+        if (!result.closure().fastening().hasHoles()) {
+            return;
+        }
         double shortMm = mark.start().minus(mark.end()).size().millimetres() * scale;
         double reachMm = Math.min(1, shortMm / 4);
-        if (result.closure().holes() == Closure.Holes.UPRIGHT) {
+        if (mark.isUpright()) {
             sketch.line(centre.moved(-reachMm, 0), centre.moved(shortMm - reachMm, 0), Pen.BOLD);
         } else {
             sketch.line(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import secondbolt.closure.Closure;
+import secondbolt.closure.Machine;
 import secondbolt.effect.AlterationEffects.Change;
 import secondbolt.fit.Alteration;
 import secondbolt.fit.FitCalculation;
@@ -22,11 +23,15 @@ final class EffectCalculation {
 
     /** What each alteration of a pattern changes, in the maker's order. */
     static List<AlterationEffects> work(
-            FitResult fit, Map<String, Closure> closures, Map<String, Hem> hems, Tape tape) {
+            FitResult fit,
+            Map<String, Closure> closures,
+            Machine machine,
+            Map<String, Hem> hems,
+            Tape tape) {
         List<AlterationEffects> all = new ArrayList<>();
-        Stage before = stage(fit, 0, closures, hems, tape);
+        Stage before = stage(fit, 0, closures, machine, hems, tape);
         for (int i = 0; i < fit.alterations().size(); i++) {
-            Stage after = stage(fit, i + 1, closures, hems, tape);
+            Stage after = stage(fit, i + 1, closures, machine, hems, tape);
             all.add(effects(fit.alterations().get(i), before, after));
             before = after;
         }
@@ -37,6 +42,7 @@ final class EffectCalculation {
             FitResult fit,
             int alterations,
             Map<String, Closure> closures,
+            Machine machine,
             Map<String, Hem> hems,
             Tape tape) {
         FitResult some =
@@ -44,7 +50,7 @@ final class EffectCalculation {
                         ? fit
                         : FitCalculation.work(
                                 fit.pattern(), fit.alterations().subList(0, alterations), tape);
-        return Stage.of(some, closures, hems, tape);
+        return Stage.of(some, closures, machine, hems, tape);
     }
 
     private static AlterationEffects effects(Alteration alteration, Stage before, Stage after) {

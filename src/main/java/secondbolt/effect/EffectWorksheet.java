@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.closure.Closure;
+import secondbolt.closure.Machine;
 import secondbolt.draw.Drawing;
 import secondbolt.effect.AlterationEffects.Change;
 import secondbolt.fit.FitResult;
@@ -34,11 +35,17 @@ public final class EffectWorksheet implements Worksheet {
      *
      * @param fit the altered pattern
      * @param closures by name; none if they are not told
+     * @param machine the maker's
      * @param hems by name; none if they are not told
      */
     public static Worksheet of(
-            FitResult fit, Map<String, Closure> closures, Map<String, Hem> hems, Tape tape) {
-        return new EffectWorksheet(EffectCalculation.work(fit, closures, hems, tape), tape);
+            FitResult fit,
+            Map<String, Closure> closures,
+            Machine machine,
+            Map<String, Hem> hems,
+            Tape tape) {
+        return new EffectWorksheet(
+                EffectCalculation.work(fit, closures, machine, hems, tape), tape);
     }
 
     @Override

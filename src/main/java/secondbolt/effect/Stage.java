@@ -7,6 +7,7 @@ import java.util.Optional;
 import secondbolt.closure.Closure;
 import secondbolt.closure.ClosureCalculation;
 import secondbolt.closure.ClosureResult;
+import secondbolt.closure.Machine;
 import secondbolt.cutting.CutPiece;
 import secondbolt.cutting.CuttingCalculation;
 import secondbolt.fit.FitResult;
@@ -25,10 +26,14 @@ import secondbolt.shape.Box;
  */
 record Stage(Map<String, Length> lengths, Map<String, Area> cloth) {
     static Stage of(
-            FitResult fit, Map<String, Closure> closures, Map<String, Hem> hems, Tape tape) {
+            FitResult fit,
+            Map<String, Closure> closures,
+            Machine machine,
+            Map<String, Hem> hems,
+            Tape tape) {
         Map<String, Length> lengths = new LinkedHashMap<>();
         Map<String, Area> cloth = new LinkedHashMap<>();
-        ClosureCalculation.all(closures, Optional.of(fit), tape)
+        ClosureCalculation.all(closures, Optional.of(fit), machine, tape)
                 .forEach(closure -> addTo(lengths, closure));
         hems.forEach((name, hem) -> lengths.put(name + ": its fold, all round", fold(hem, fit)));
         for (CutPiece piece : CuttingCalculation.work(fit, hems, tape).pieces()) {
@@ -42,8 +47,8 @@ record Stage(Map<String, Length> lengths, Map<String, Area> cloth) {
         String name = closure.name();
         lengths.put(name + ": the placket", closure.length());
         closure.gap().ifPresent(gap -> lengths.put(name + ": from button to button", gap));
-        List<ClosureResult.ButtonMark> marks = closure.marks();
-        ClosureResult.ButtonMark last = marks.get(marks.size() - 1);
+        List<ClosureResult.Mark> marks = closure.marks();
+        ClosureResult.Mark last = marks.get(marks.size() - 1);
         lengths.put(name + ": button " + last.number() + ", from the top", last.fromTop());
     }
 

@@ -28,6 +28,25 @@ public final class FitCalculation {
     static List<Piece> alter(Pattern pattern, List<Alteration> alterations) {
         List<Alteration.Lengthen> lengthens = new ArrayList<>();
         List<WidenShare> shares = new ArrayList<>();
+        sort(pattern, alterations, lengthens, shares);
+        return pattern.pieces().stream()
+                .map(piece -> PieceAlteration.apply(piece, lengthens, shares))
+                .toList();
+    }
+
+    /** One piece of a pattern after these alterations, whatever is marked on it. */
+    static Piece alterOne(Pattern pattern, List<Alteration> alterations, Piece piece) {
+        List<Alteration.Lengthen> lengthens = new ArrayList<>();
+        List<WidenShare> shares = new ArrayList<>();
+        sort(pattern, alterations, lengthens, shares);
+        return PieceAlteration.apply(piece, lengthens, shares);
+    }
+
+    private static void sort(
+            Pattern pattern,
+            List<Alteration> alterations,
+            List<Alteration.Lengthen> lengthens,
+            List<WidenShare> shares) {
         for (Alteration alteration : alterations) {
             alteration.accept(
                     new Alteration.Visitor<Boolean>() {
@@ -42,9 +61,6 @@ public final class FitCalculation {
                         }
                     });
         }
-        return pattern.pieces().stream()
-                .map(piece -> PieceAlteration.apply(piece, lengthens, shares))
-                .toList();
     }
 
     /** What each alteration changes beyond the ones before it. */

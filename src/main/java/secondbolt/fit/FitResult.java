@@ -3,6 +3,7 @@ package secondbolt.fit;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
 
 /**
  * A pattern altered and checked.
@@ -36,6 +37,11 @@ public record FitResult(
      * @param after its length after it
      */
     public record Follower(Alteration alteration, String what, Length before, Length after) {}
+
+    /** The same pattern without its alterations. */
+    public FitResult unaltered(Tape tape) {
+        return FitCalculation.work(pattern, List.of(), tape);
+    }
 
     /** The altered piece of this name, if there is one. */
     public Optional<Piece> find(String name) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.closure.Closure;
+import secondbolt.closure.Machine;
 import secondbolt.cloth.Cloth;
 import secondbolt.fit.Alteration;
 import secondbolt.fit.Pattern;
@@ -20,6 +21,7 @@ import secondbolt.hem.Hem;
  * @param cloths by her names for them, in her order
  * @param pattern its pieces and seams
  * @param alterations in her order
+ * @param machine hers; nothing in it if not told
  * @param closures by her names for them, in her order
  * @param hems by her names for them, in her order
  */
@@ -29,6 +31,7 @@ public record Project(
         Optional<Map<String, Cloth>> cloths,
         Optional<Pattern> pattern,
         List<Alteration> alterations,
+        Machine machine,
         Optional<Map<String, Closure>> closures,
         Map<String, Hem> hems) {
     /** Copies the alterations and the hems. */

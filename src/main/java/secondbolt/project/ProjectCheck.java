@@ -74,7 +74,7 @@ final class ProjectCheck {
         List<FitCheck.Trouble> missing = FitCheck.of(project.pattern().get(), edges, tape);
         troubles.addAll(missing);
         if (missing.isEmpty() && fit.isPresent()) {
-            troubles.addAll(ClosureCheck.of(closure, closure.placket().length(fit)));
+            troubles.addAll(ClosureCheck.of(closure, fit, tape));
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.closure.ClosureSection;
+import secondbolt.closure.Machine;
 import secondbolt.cloth.ClothSection;
 import secondbolt.draw.paper.Paper;
 import secondbolt.file.Fields;
@@ -56,11 +57,11 @@ public final class ProjectSection {
                             ClothSection.KEY,
                             PatternSection.KEY,
                             AlterationSection.KEY,
+                            Machine.KEY,
                             ClosureSection.KEY,
                             HemSection.KEY,
                             Key.later("designs", "What the cloth could become."),
                             Key.later("make", "The design the notebook works out."),
-                            Key.later("machine", "What the sewing machine can do."),
                             Key.later("lay", "How pieces are laid on the cloth."),
                             Key.later("cut so far", "Pieces that are cut already."),
                             Key.later("dye", "Cloth, colour and bath."),
@@ -90,6 +91,7 @@ public final class ProjectSection {
                         fields.get(ClothSection.KEY),
                         fields.get(PatternSection.KEY),
                         fields.get(AlterationSection.KEY).orElse(List.of()),
+                        fields.get(Machine.KEY).orElse(Machine.UNKNOWN),
                         fields.get(ClosureSection.KEY),
                         fields.get(HemSection.KEY).orElse(Map.of()));
         return ProjectCheck.holds(project, fields) ? Optional.of(project) : Optional.empty();

@@ -41,7 +41,15 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
                 project.pattern().map(p -> FitCalculation.work(p, project.alterations(), tape));
         fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, project.wearer(), tape)));
         project.closures()
-                .ifPresent(closures -> worksheets.add(ClosureWorksheet.of(closures, fit, tape)));
+                .ifPresent(
+                        closures ->
+                                worksheets.add(
+                                        ClosureWorksheet.of(
+                                                closures,
+                                                fit,
+                                                project.wearer(),
+                                                project.machine(),
+                                                tape)));
         fit.ifPresent(f -> worksheets.add(CuttingWorksheet.of(f, project.hems(), tape)));
         fit.filter(f -> !f.alterations().isEmpty())
                 .ifPresent(
@@ -50,6 +58,7 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
                                         EffectWorksheet.of(
                                                 f,
                                                 project.closures().orElse(Map.of()),
+                                                project.machine(),
                                                 project.hems(),
                                                 tape)));
         return new Workings(folder, project.heading(), worksheets);

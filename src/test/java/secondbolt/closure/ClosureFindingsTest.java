@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import secondbolt.file.Answer;
-import secondbolt.file.source.Place;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
@@ -17,31 +15,19 @@ import secondbolt.worksheet.Finding;
  * eighths (Extension Bulletin 576, 1965), upright ones from an eighth above the centre.
  */
 class ClosureFindingsTest {
-    private static final Place NOWHERE = Place.beginningOf("none");
-
     private static Length eighths(int count) {
         return Length.ofInches(count, 8);
     }
 
-    private static List<String> ends(Closure.Holes holes, int extension, int first, int last) {
-        Closure closure =
-                new Closure(
-                        new Placket.ByTape(Answer.known(eighths(80))),
-                        eighths(extension),
-                        5,
-                        new Button(
-                                Button.Shape.FLAT,
-                                Optional.of(eighths(4)),
-                                Optional.of(eighths(1)),
-                                Optional.empty()),
-                        eighths(first),
-                        Optional.of(eighths(last)),
-                        holes,
-                        Closure.Laps.RIGHT_OVER_LEFT,
-                        Optional.empty(),
-                        new Closure.Places(NOWHERE, NOWHERE, NOWHERE));
-        ClosureResult result = ClosureCalculation.work("front", closure, eighths(80), Tape.INCH);
-        return ClosureFindings.of(result, Tape.INCH).stream()
+    private static List<String> ends(Fastening.Holes holes, int extension, int first, int last) {
+        ClosureResult result =
+                new Written(eighths(80))
+                        .of(Written.buttons(eighths(4), eighths(1), holes))
+                        .overlap(Written.overlap(eighths(extension), Overlap.Laps.RIGHT_OVER_LEFT))
+                        .count(5)
+                        .from(eighths(first), eighths(last))
+                        .result(Tape.INCH);
+        return ClosureFindings.of(result, Optional.empty(), Machine.UNKNOWN, Tape.INCH).stream()
                 .filter(f -> f.text().contains("edge") && !f.text().contains("button"))
                 .filter(f -> f.level() != Finding.Level.NOTE)
                 .map(f -> f.level() + " " + f.text() + " " + f.remedy())
@@ -50,7 +36,7 @@ class ClosureFindingsTest {
 
     @Test
     void acceptsUprightHolesAQuarterInchInside() {
-        assertEquals(List.of(), ends(Closure.Holes.UPRIGHT, 6, 3, 6));
+        assertEquals(List.of(), ends(Fastening.Holes.UPRIGHT, 6, 3, 6));
     }
 
     @Test
@@ -61,7 +47,7 @@ class ClosureFindingsTest {
                                 + " a `first` larger by ¼ in leaves the usual ¼ in.",
                         "WARNING The last hole would run ⅜ in past the bottom edge. Set the last"
                                 + " button higher: a `last` larger by ⅝ in leaves the usual ¼ in."),
-                ends(Closure.Holes.UPRIGHT, 6, 1, 1));
+                ends(Fastening.Holes.UPRIGHT, 6, 1, 1));
     }
 
     @Test
@@ -70,7 +56,7 @@ class ClosureFindingsTest {
                 List.of(
                         "CAUTION The first hole leaves only ⅛ in of cloth to the top edge. Set the"
                                 + " button lower: a `first` larger by ⅛ in leaves the usual ¼ in."),
-                ends(Closure.Holes.UPRIGHT, 6, 2, 8));
+                ends(Fastening.Holes.UPRIGHT, 6, 2, 8));
     }
 
     @Test
@@ -80,9 +66,9 @@ class ClosureFindingsTest {
                         "WARNING The first hole would cut into the top edge. Set the button lower:"
                                 + " a `first` larger by ¼ in leaves the usual ¼ in.",
                         "WARNING Each level hole would run ⅛ in past the finished edge. Widen the"
-                                + " extension on both fronts, and the facing with it: an extension"
+                                + " extension on both sides, and the facing with it: an extension"
                                 + " larger by ⅜ in leaves the usual ¼ in."),
-                ends(Closure.Holes.LEVEL, 0, 0, 8));
-        assertEquals(List.of(), ends(Closure.Holes.LEVEL, 6, 2, 2));
+                ends(Fastening.Holes.LEVEL, 0, 0, 8));
+        assertEquals(List.of(), ends(Fastening.Holes.LEVEL, 6, 2, 2));
     }
 }

@@ -4,42 +4,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Mark;
 import secondbolt.draw.Pen;
-import secondbolt.file.Answer;
-import secondbolt.file.source.Place;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Path;
 
 /** That the small picture shows the front that lies over, and can be read. */
 class PlacketPictureTest {
-    private static final Place NOWHERE = Place.beginningOf("none");
-
-    private static Drawing picture(Closure.Laps laps, int buttons) {
-        Closure closure =
-                new Closure(
-                        new Placket.ByTape(Answer.known(Length.ofMillimetres(600))),
-                        Length.ofMillimetres(20),
-                        buttons,
-                        new Button(
-                                Button.Shape.FLAT,
-                                Optional.of(Length.ofMillimetres(8)),
-                                Optional.of(Length.ofMillimetres(2)),
-                                Optional.empty()),
-                        Length.ofMillimetres(10),
-                        Optional.of(Length.ofMillimetres(10)),
-                        Closure.Holes.LEVEL,
-                        laps,
-                        Optional.empty(),
-                        new Closure.Places(NOWHERE, NOWHERE, NOWHERE));
-        return PlacketPicture.of(
-                ClosureCalculation.work(
-                        "front", closure, Length.ofMillimetres(600), Tape.CENTIMETRE),
-                Tape.CENTIMETRE);
+    private static Drawing picture(Overlap.Laps laps, int buttons) {
+        ClosureResult result =
+                Written.mm(600)
+                        .of(
+                                Written.buttons(
+                                        Length.ofMillimetres(8),
+                                        Length.ofMillimetres(2),
+                                        Fastening.Holes.LEVEL))
+                        .overlap(Written.overlap(Length.ofMillimetres(20), laps))
+                        .count(buttons)
+                        .from(10, 10)
+                        .result();
+        return PlacketPicture.of(result, Tape.CENTIMETRE);
     }
 
     /** How far along the page a line drawn with the pen lies in the mean. */
@@ -54,21 +41,21 @@ class PlacketPictureTest {
         throw new AssertionError("no line with " + pen);
     }
 
-    private static double holeBelowCentreMm(Closure.Laps laps) {
+    private static double holeBelowCentreMm(Overlap.Laps laps) {
         Drawing drawing = picture(laps, 2);
         return middleMm(drawing, Pen.BOLD) - middleMm(drawing, Pen.CENTRE);
     }
 
     @Test
     void runsLevelHolesAwayFromTheFinishedEdge() {
-        assertTrue(holeBelowCentreMm(Closure.Laps.RIGHT_OVER_LEFT) > 0, "edge above");
-        assertTrue(holeBelowCentreMm(Closure.Laps.LEFT_OVER_RIGHT) < 0, "edge below");
+        assertTrue(holeBelowCentreMm(Overlap.Laps.RIGHT_OVER_LEFT) > 0, "edge above");
+        assertTrue(holeBelowCentreMm(Overlap.Laps.LEFT_OVER_RIGHT) < 0, "edge below");
     }
 
     @Test
     void leavesNumbersOutWhereTheyWouldTouch() {
         List<Double> places = new ArrayList<>();
-        for (Mark mark : picture(Closure.Laps.RIGHT_OVER_LEFT, 60).marks()) {
+        for (Mark mark : picture(Overlap.Laps.RIGHT_OVER_LEFT, 60).marks()) {
             if (mark instanceof Mark.Label label && !label.text().contains("cm")) {
                 places.add(label.at().xMm());
             }

@@ -1,0 +1,139 @@
+package secondbolt.closure;
+
+import java.util.ArrayList;
+import java.util.List;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.SheetName;
+import secondbolt.worksheet.Table;
+
+/**
+ * The sheets of closures: strips for both sides of each, and a card to try its holes.
+ *
+ * @param results the closures worked out
+ * @param page the values as they are printed
+ * @param tape the maker's
+ */
+record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
+    List<Sheet> sheets() {
+        List<String> names = SheetName.forEach(results.stream().map(ClosureResult::name).toList());
+        List<Sheet> sheets = new ArrayList<>();
+        for (int i = 0; i < results.size(); i++) {
+            sheets.add(strips(names.get(i), results.get(i)));
+            if (results.get(i).closure().fastening().hasHoles()) {
+                sheets.add(card(names.get(i), results.get(i)));
+            }
+        }
+        return sheets;
+    }
+
+    private Sheet strips(String name, ClosureResult result) {
+        List<String> warnings =
+                page.findings(result).stream()
+                        .filter(f -> f.level().compareTo(Finding.Level.CAUTION) >= 0)
+                        .map(f -> f.text() + " " + f.remedy())
+                        .toList();
+        boolean hasHoles = result.closure().fastening().hasHoles();
+        return new Sheet(
+                name,
+                (hasHoles ? "Buttonhole strips: " : "Strips: ") + result.name(),
+                StripDrawing.of(result, tape),
+                instructions(result),
+                warnings,
+                table(result));
+    }
+
+    private List<String> instructions(ClosureResult result) {
+        Fastening fastening = result.closure().fastening();
+        Sides sides = new Sides(result.closure().overlap());
+        List<String> steps = new ArrayList<>();
+        steps.add("The marks printed on the pattern no longer hold: use these.");
+        steps.add("Cut both strips out along the heavy lines.");
+        steps.add(
+                "Lay the strip "
+                        + Sides.overHeading(fastening.kind())
+                        + " on the "
+                        + sides.over()
+                        + ", right side of the cloth up: heavy long edge on the finished edge,"
+                        + " top line on the finished top edge.");
+        steps.add(
+                fastening.hasHoles()
+                        ? "Prick through both ends of each hole and each cross; mark with chalk or thread."
+                        : "Prick through each cross; mark with chalk or thread.");
+        steps.add(
+                "Lay the strip "
+                        + Sides.underHeading(fastening.kind())
+                        + " on the "
+                        + sides.under()
+                        + " in the same way; "
+                        + (fastening.hasHoles()
+                                ? "a button's centre comes on each cross."
+                                : "its half comes on each cross."));
+        if (isDrawnAsOnTheLeft(result)) {
+            steps.add(
+                    "Drawn as on the wearer's left; for her right turn both strips face down and"
+                            + " trace the marks through.");
+        }
+        if (fastening.hasHoles()) {
+            steps.add(
+                    "Work and open a trial hole with the test card first. Stitch all holes, then open"
+                            + " them: a pin across each bar, cut from both ends to the middle.");
+        }
+        return steps;
+    }
+
+    private static boolean isDrawnAsOnTheLeft(ClosureResult result) {
+        Overlap.Laps laps = result.closure().overlap().laps();
+        return laps == Overlap.Laps.FRONT_OVER_BACK || laps == Overlap.Laps.BACK_OVER_FRONT;
+    }
+
+    private Table table(ClosureResult result) {
+        Fastening fastening = result.closure().fastening();
+        List<List<String>> rows = new ArrayList<>();
+        for (ClosureResult.Mark mark : result.marks()) {
+            ClosureView.Row row = page.row(result, mark);
+            List<String> cells = new ArrayList<>();
+            cells.add(Integer.toString(row.number()));
+            cells.add(row.fromTop());
+            cells.add(row.other());
+            if (fastening.hasHoles()) {
+                cells.add(row.start());
+                cells.add(row.end());
+            }
+            cells.add(row.note());
+            rows.add(cells);
+        }
+        String one = PageWords.capital(fastening.kind().one());
+        String from = result.closure().isUpright() ? " from the top" : " from the centre";
+        return new Table(
+                fastening.hasHoles()
+                        ? List.of(one, "From the top", "", "Hole begins" + from, "Hole ends", "")
+                        : List.of(one, "From the top", "", ""),
+                rows);
+    }
+
+    private Sheet card(String name, ClosureResult result) {
+        List<List<String>> rows =
+                TestCard.holes(result.hole(), tape).stream()
+                        .map(hole -> List.of(tape.printSmall(hole), tape.other().printSmall(hole)))
+                        .toList();
+        return new Sheet(
+                name + "-test",
+                "Test card: " + result.name(),
+                TestCard.of(result, tape),
+                List.of(
+                        "Layer a scrap as the garment will be there: cloth, interfacing, cloth, the"
+                                + " hole running the same way to the grain.",
+                        "Prick through the ends of the three holes and mark them.",
+                        "Stitch all three with thread, needle and foot of the garment; fasten off.",
+                        "Pin across each bar and cut from both ends to the middle.",
+                        "Button and unbutton each five times. Take the shortest that lets the button"
+                                + " pass without force.",
+                        "Is it not the middle one? Write the difference as `working ease`, and make"
+                                + " the sheets again."),
+                List.of(
+                        "Blades: cut away from your fingers, and keep the seam ripper from children."),
+                new Table(List.of("Hole", ""), rows));
+    }
+}

@@ -1,0 +1,228 @@
+package secondbolt.closure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import secondbolt.closure.spacing.SpacingProblem;
+import secondbolt.closure.spacing.SpacingSolver;
+import secondbolt.closure.spacing.Zone;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * Places so many fasteners on a placket: on a grid of half a millimetre, or 1/64 in, and where
+ * nothing but rounding keeps the gaps between two fixed places from being equal, equal exactly.
+ *
+ * <p>Source: The New Dressmaker, Butterick, 1921, chapter 24: fix the top and bottom positions
+ * first, then divide the distance between them into equal spaces. Each distance is counted from the
+ * top anew, so that roundings never add up.
+ */
+final class ClosureSpacing {
+    /** How wide a level hole is worked, with its stitches: common practice, no source. */
+    private static final Length LEVEL_WIDTH = Length.ofMillimetres(5);
+
+    private static final int NO_LIMIT = 1_000_000;
+
+    private final Fastening fastening;
+    private final Spread spread;
+    private final Layout layout;
+    private final Length footRoom;
+    private final Tape tape;
+    private final Length step;
+
+    ClosureSpacing(Closure closure, Layout layout, Machine machine, Tape tape) {
+        this.fastening = closure.fastening();
+        this.spread = closure.spread();
+        this.layout = layout;
+        this.footRoom = machine.footRoom(tape);
+        this.tape = tape;
+        this.step =
+                tape == Tape.INCH ? Length.ofInches(1, 64) : Length.ofMillimetres(1).dividedBy(2);
+    }
+
+    /** How far apart two must be at least, so that neither they nor their holes touch. */
+    static Length needed(Fastening fastening) {
+        Length width = fastening.width().orElse(fastening.hole());
+        return fastening.hasHoles() && fastening.holes() == Fastening.Holes.UPRIGHT
+                ? width.orLonger(fastening.hole())
+                : width.orLonger(Length.ofMillimetres(1));
+    }
+
+    /** So many as well as they can be placed, no gap wider than the largest. */
+    Optional<Solved> within(int count, Length largestGap) {
+        return solve(count, layout.meets(), last(), steps(largestGap));
+    }
+
+    /** So many as well as they can be placed; a place that cannot be met is left out. */
+    Optional<Solved> solve(int count) {
+        return solve(count, last());
+    }
+
+    /** The same with the last one elsewhere. */
+    Optional<Solved> solve(int count, Zone last) {
+        for (List<Layout.Spot> meets : fewestLeftOut(layout.meets())) {
+            Optional<Solved> solved = solve(count, meets, last, NO_LIMIT);
+            if (solved.isPresent()) {
+                return solved;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Where the last one may be, from the top. */
+    Zone last() {
+        Spread.Reach reach = spread.last().orElse(spread.first());
+        int from = steps(layout.length().minus(reach.to()));
+        return new Zone(from, Math.max(from, steps(layout.length().minus(reach.from()))));
+    }
+
+    /** The same with the last one moved down by so many steps, up if negative. */
+    Zone lastMoved(int steps) {
+        Zone last = last();
+        return new Zone(last.from() + steps, last.to() + steps);
+    }
+
+    Length length(int steps) {
+        return step.times(steps);
+    }
+
+    private int steps(Length length) {
+        return (int) Math.round(length.millimetres() / step.millimetres());
+    }
+
+    /** All subsets, the whole first, then those with one left out, and so on. */
+    private static List<List<Layout.Spot>> fewestLeftOut(List<Layout.Spot> meets) {
+        return IntStream.range(0, 1 << meets.size())
+                .boxed()
+                .sorted(Comparator.comparingInt(Integer::bitCount))
+                .map(
+                        left ->
+                                IntStream.range(0, meets.size())
+                                        .filter(i -> (left >> i & 1) == 0)
+                                        .mapToObj(meets::get)
+                                        .toList())
+                .toList();
+    }
+
+    private Optional<Solved> solve(int count, List<Layout.Spot> meets, Zone last, int widest) {
+        if (count == 1) {
+            return one(meets);
+        }
+        SpacingProblem problem =
+                new SpacingProblem(
+                        count,
+                        first(),
+                        last,
+                        Math.max(
+                                1,
+                                (int) (needed(fastening).millimetres() / step.millimetres()) - 1),
+                        widest,
+                        meets.stream().map(m -> steps(m.at())).toList(),
+                        IntStream.rangeClosed(1, count).mapToObj(this::blocked).toList());
+        return SpacingSolver.solve(problem)
+                .map(spacing -> new EvenRuns(problem, spacing).lengths(this::exact))
+                .map(places -> solved(places, problem, meets));
+    }
+
+    private Zone first() {
+        return new Zone(steps(spread.first().from()), steps(spread.first().to()));
+    }
+
+    /** One alone goes where it must, else as near the middle of its range as a hole can be. */
+    private Optional<Solved> one(List<Layout.Spot> meets) {
+        Zone range = first();
+        List<Zone> blocked = blocked(1);
+        List<Integer> places =
+                meets.isEmpty()
+                        ? IntStream.rangeClosed(range.from(), range.to()).boxed().toList()
+                        : meets.stream().map(m -> steps(m.at())).filter(range::holds).toList();
+        return places.stream()
+                .min(
+                        Comparator.comparing((Integer p) -> isIn(blocked, p))
+                                .thenComparingInt(p -> Math.abs(2 * p - range.from() - range.to())))
+                .map(
+                        place ->
+                                new Solved(
+                                        List.of(exact(place)),
+                                        isIn(blocked, place) ? List.of(0) : List.of(),
+                                        Optional.empty(),
+                                        Length.ZERO,
+                                        unmet(meets)));
+    }
+
+    private static boolean isIn(List<Zone> zones, int place) {
+        return zones.stream().anyMatch(zone -> zone.holds(place));
+    }
+
+    private List<Layout.Spot> unmet(List<Layout.Spot> met) {
+        return layout.meets().stream().filter(m -> !met.contains(m)).toList();
+    }
+
+    /** Where the hole of a fastener, by its number, cannot be stitched. */
+    private List<Zone> blocked(int number) {
+        List<Zone> zones = new ArrayList<>();
+        for (Layout.Spot bulk : layout.bulks()) {
+            Length above = bulk.at().minus(bulk.clear()).minus(below(number));
+            Length under = bulk.at().plus(bulk.clear()).plus(above(number));
+            int from = (int) Math.floor(above.millimetres() / step.millimetres()) + 1;
+            int to = (int) Math.ceil(under.millimetres() / step.millimetres()) - 1;
+            if (from <= to) {
+                zones.add(new Zone(from, to));
+            }
+        }
+        return zones;
+    }
+
+    /** How far up from its centre a fastener needs the cloth to be level. */
+    private Length above(int number) {
+        if (!fastening.hasHoles()) {
+            return halfWidth();
+        }
+        return fastening.holes(number) == Fastening.Holes.UPRIGHT
+                ? ClosureCalculation.reach(tape).plus(footRoom)
+                : LEVEL_WIDTH.dividedBy(2).plus(footRoom);
+    }
+
+    /** How far down. */
+    private Length below(int number) {
+        if (!fastening.hasHoles()) {
+            return halfWidth();
+        }
+        return fastening.holes(number) == Fastening.Holes.UPRIGHT
+                ? fastening.hole().minus(ClosureCalculation.reach(tape)).plus(footRoom)
+                : LEVEL_WIDTH.dividedBy(2).plus(footRoom);
+    }
+
+    private Length halfWidth() {
+        return fastening.width().map(w -> w.dividedBy(2)).orElse(Length.ZERO);
+    }
+
+    /** A place that was told, exactly; else the grid's. */
+    private Length exact(int place) {
+        List<Length> told = new ArrayList<>();
+        layout.meets().forEach(meet -> told.add(meet.at()));
+        told.add(spread.first().from());
+        told.add(spread.first().to());
+        spread.last()
+                .ifPresent(
+                        last -> {
+                            told.add(layout.length().minus(last.from()));
+                            told.add(layout.length().minus(last.to()));
+                        });
+        return told.stream().filter(t -> steps(t) == place).findFirst().orElse(length(place));
+    }
+
+    private Solved solved(List<Length> places, SpacingProblem problem, List<Layout.Spot> met) {
+        int gaps = places.size() - 1;
+        Length gap = places.get(gaps).minus(places.get(0)).dividedBy(gaps);
+        Length uneven = Length.ZERO;
+        for (int i = 1; i <= gaps; i++) {
+            Length off = places.get(i).minus(places.get(i - 1)).minus(gap).size();
+            uneven = uneven.orLonger(off);
+        }
+        List<Integer> byHand = problem.blockedAt(places.stream().map(this::steps).toList());
+        return new Solved(places, byHand, Optional.of(gap), uneven, unmet(met));
+    }
+}

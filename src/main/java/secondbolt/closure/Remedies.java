@@ -1,0 +1,82 @@
+package secondbolt.closure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * What would meet all that is asked of a closure.
+ *
+ * @param spacing places its fasteners
+ * @param count how many it has
+ * @param solved how they lie now
+ * @param tape the maker's
+ */
+record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
+    private static final int FURTHEST_COUNT = 6;
+
+    /** Looked for in steps of two: a millimetre, or a thirty-second of an inch. */
+    private static final int STRIDE = 2;
+
+    private static final int FURTHEST_STEPS = 80;
+
+    /** One sentence for each, the one that changes least first. */
+    List<String> words() {
+        List<String> words = new ArrayList<>();
+        nearestCount()
+                .ifPresent(
+                        other ->
+                                words.add(
+                                        "With "
+                                                + other
+                                                + " instead of "
+                                                + count
+                                                + " all holes are clear and all places met."));
+        shift().ifPresent(words::add);
+        if (!solved.byHand().isEmpty()) {
+            words.add("Or work what cannot be stitched by hand, as the sheet marks it.");
+        }
+        return words;
+    }
+
+    private Optional<Integer> nearestCount() {
+        return IntStream.rangeClosed(1, FURTHEST_COUNT)
+                .flatMap(far -> IntStream.of(count + far, count - far))
+                .filter(other -> other >= 2)
+                .filter(other -> spacing.solve(other).filter(Solved::isClean).isPresent())
+                .boxed()
+                .findFirst();
+    }
+
+    private Optional<String> shift() {
+        return count < 2
+                ? Optional.empty()
+                : IntStream.rangeClosed(1, FURTHEST_STEPS / STRIDE)
+                        .map(i -> i * STRIDE)
+                        .flatMap(steps -> IntStream.of(-steps, steps))
+                        .filter(this::isCleanWhenMoved)
+                        .boxed()
+                        .findFirst()
+                        .map(this::moved);
+    }
+
+    private boolean isCleanWhenMoved(int steps) {
+        return spacing.lastMoved(steps).from() > 0
+                && spacing.solve(count, spacing.lastMoved(steps))
+                        .filter(Solved::isClean)
+                        .isPresent();
+    }
+
+    private String moved(int steps) {
+        Length by = spacing.length(Math.abs(steps));
+        return "With the last "
+                + tape.printSmall(by)
+                + (steps < 0 ? " higher" : " lower")
+                + " (`last` "
+                + (steps < 0 ? "larger" : "smaller")
+                + " by as much) too.";
+    }
+}

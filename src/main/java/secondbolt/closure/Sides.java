@@ -1,0 +1,57 @@
+package secondbolt.closure;
+
+/**
+ * The two sides of a closure in words, as they are drawn: seen from outside, as worn.
+ *
+ * @param overlap which side lies over, and where on the garment
+ */
+record Sides(Overlap overlap) {
+    /**
+     * Whether the side that lies over stands on the left: in front that is the wearer's right, at
+     * the back her left; elsewhere the front edge, as it is on her left side.
+     */
+    boolean overStandsLeft() {
+        String left = overlap.worn() == Overlap.Worn.BACK ? "left" : "right";
+        return overlap.laps().over().equals(left) || overlap.laps().over().equals("front");
+    }
+
+    /** The side that lies over. */
+    String over() {
+        return name(overlap.laps().over());
+    }
+
+    /** The side that lies under. */
+    String under() {
+        return name(overlap.laps().under());
+    }
+
+    private String name(String side) {
+        return switch (overlap.worn()) {
+            case FRONT -> "wearer's " + side + " front";
+            case BACK -> "wearer's " + side + " back";
+            case SIDE -> side + " edge of the side opening";
+            case CUFF -> side + " edge of the cuff";
+            case SHOULDER -> side + " edge of the shoulder";
+        };
+    }
+
+    /** What stands on the strip of the side that lies over. */
+    static String overHeading(Fastening.Kind kind) {
+        return switch (kind) {
+            case BUTTONS -> "HOLES";
+            case SNAPS -> "SNAPS, BALL HALVES";
+            case HOOKS -> "HOOKS";
+            case TIES -> "TIES";
+        };
+    }
+
+    /** What stands on the strip of the side that lies under. */
+    static String underHeading(Fastening.Kind kind) {
+        return switch (kind) {
+            case BUTTONS -> "BUTTONS";
+            case SNAPS -> "SNAPS, SOCKET HALVES";
+            case HOOKS -> "EYES";
+            case TIES -> "TIES, OTHER SIDE";
+        };
+    }
+}

@@ -1,0 +1,38 @@
+package secondbolt.closure;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.measure.Length;
+
+/**
+ * Fasteners placed on a placket.
+ *
+ * @param fromTop the centre of each, from the top edge
+ * @param byHand the ones, counted from 0, whose holes cannot be stitched where they are
+ * @param gap the mean from one to the next; nothing for one alone
+ * @param uneven by how much the gap that differs most differs from it
+ * @param unmet where none comes though one must
+ */
+public record Solved(
+        List<Length> fromTop,
+        List<Integer> byHand,
+        Optional<Length> gap,
+        Length uneven,
+        List<Layout.Spot> unmet) {
+    /** Copies the lists. */
+    public Solved {
+        fromTop = List.copyOf(fromTop);
+        byHand = List.copyOf(byHand);
+        unmet = List.copyOf(unmet);
+    }
+
+    /** Whether all that was asked is met, and evenly enough that nobody sees a difference. */
+    boolean isClean() {
+        return byHand.isEmpty() && unmet.isEmpty() && !isSeenUneven();
+    }
+
+    /** Whether a gap differs by more than an eighth. Common practice, no source. */
+    boolean isSeenUneven() {
+        return gap.filter(g -> uneven.isLongerThan(g.dividedBy(8))).isPresent();
+    }
+}

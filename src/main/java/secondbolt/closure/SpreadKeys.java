@@ -1,0 +1,208 @@
+package secondbolt.closure;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import secondbolt.file.Fields;
+import secondbolt.file.Form;
+import secondbolt.file.Forms;
+import secondbolt.file.Key;
+import secondbolt.file.LengthRange;
+import secondbolt.file.ListForm;
+import secondbolt.file.MapForm;
+import secondbolt.file.Placed;
+import secondbolt.measure.Length;
+
+/** How the count of a closure and its places are written. */
+final class SpreadKeys {
+    private static final Pattern MARK = Pattern.compile("([^.]+)\\.([^.]+)");
+    private static final LengthRange ALONG = LengthRange.of("0 mm", "3 m");
+    private static final int MOST = 60;
+    private static final int MOST_SPOTS = 8;
+
+    private static final Map<Fastening.Kind, Key<Integer>> COUNTS = counts();
+
+    private static final Key<Length> LARGEST =
+            Key.optional(
+                    "largest gap",
+                    Forms.length(LengthRange.of("5 mm", "1 m")),
+                    "The widest gap allowed from one to the next; as many more are taken as it"
+                            + " needs.",
+                    "9");
+    private static final Key<List<Length>> BETWEEN =
+            Key.required(
+                    "between",
+                    Forms.checked(
+                            ListForm.of("the shortest and the longest", Forms.length(ALONG), 2, 2),
+                            ends -> !ends.get(0).isLongerThan(ends.get(1)),
+                            "the shorter first"),
+                    "The shortest and the longest it may be.",
+                    "[1, 2]");
+    private static final Form<Spread.Reach> REACH =
+            Forms.either(
+                    Forms.map(Forms.length(ALONG), Spread.Reach::of),
+                    MapForm.of(
+                            "a range",
+                            List.of(BETWEEN),
+                            fields ->
+                                    Optional.of(
+                                            new Spread.Reach(
+                                                    fields.require(BETWEEN).get(0),
+                                                    fields.require(BETWEEN).get(1)))));
+    static final Key<Spread.Reach> FIRST =
+            Key.required(
+                    "first",
+                    REACH,
+                    "From the top edge to the centre of the first, or `{between: [1, 2]}`.",
+                    "1");
+    static final Key<Spread.Reach> LAST =
+            Key.optional(
+                    "last",
+                    REACH,
+                    "From the bottom edge to the centre of the last, or `{between: [10, 12]}`;"
+                            + " needed unless there is but one.",
+                    "11");
+
+    private static final Key<Placed<Spread.At>> AT =
+            Key.required(
+                    "at",
+                    Forms.placed(
+                            Forms.either(
+                                    Forms.parsed(
+                                            "a mark such as front.bust point", SpreadKeys::mark),
+                                    Forms.map(
+                                            Forms.length(ALONG),
+                                            at ->
+                                                    new Spread.At(
+                                                            Optional.of(at), Optional.empty())))),
+                    "From the top as the pattern prints it, or the mark of a piece it is level with;"
+                            + " the alterations carry it.",
+                    "front.bust point");
+    private static final Key<String> WHY =
+            Key.optional("why", Forms.text(60), "What is there.", "fullest bust");
+    private static final Key<Length> CLEAR =
+            Key.optional(
+                    "clear",
+                    Forms.length(LengthRange.of("0 mm", "20 cm")),
+                    "What stays free of a hole on both sides of it.",
+                    "1");
+    private static final Key<List<Spread.Spot>> MEET =
+            Key.optional(
+                    "meet",
+                    ListForm.of(
+                            "places",
+                            MapForm.of(
+                                    "a place", List.of(AT, WHY), f -> spot(f, "a place to meet")),
+                            0,
+                            MOST_SPOTS),
+                    "Places where one must come.",
+                    "[{at: front.bust point, why: fullest bust}]");
+    private static final Key<List<Spread.Spot>> BULK =
+            Key.optional(
+                    "bulk",
+                    ListForm.of(
+                            "places",
+                            MapForm.of("a place", List.of(AT, WHY, CLEAR), f -> spot(f, "bulk")),
+                            0,
+                            MOST_SPOTS),
+                    "Places where no hole can be stitched; the seams between the edges of `on` are"
+                            + " such places by themselves.",
+                    "[{at: 38, why: pocket seam, clear: 1}]");
+
+    private SpreadKeys() {}
+
+    static List<Key<?>> keys() {
+        return List.of(
+                COUNTS.get(Fastening.Kind.BUTTONS),
+                COUNTS.get(Fastening.Kind.SNAPS),
+                COUNTS.get(Fastening.Kind.HOOKS),
+                COUNTS.get(Fastening.Kind.TIES),
+                LARGEST,
+                FIRST,
+                LAST,
+                MEET,
+                BULK);
+    }
+
+    private static Map<Fastening.Kind, Key<Integer>> counts() {
+        Map<Fastening.Kind, Key<Integer>> counts = new LinkedHashMap<>();
+        for (Fastening.Kind kind : Fastening.Kind.values()) {
+            counts.put(
+                    kind,
+                    Key.optional(
+                            kind.word(),
+                            Forms.whole(1, MOST),
+                            "How many "
+                                    + kind.word()
+                                    + ", if it closes with them; or `largest gap`, or both.",
+                            kind == Fastening.Kind.BUTTONS ? "7" : "4"));
+        }
+        return counts;
+    }
+
+    static Key<Integer> count(Fastening.Kind kind) {
+        return COUNTS.get(kind);
+    }
+
+    /** The kinds whose count is told. */
+    static List<Fastening.Kind> counted(Fields fields) {
+        return COUNTS.keySet().stream().filter(k -> fields.get(count(k)).isPresent()).toList();
+    }
+
+    private static Optional<Spread.At> mark(String text) {
+        Matcher mark = MARK.matcher(text);
+        return mark.matches()
+                ? Optional.of(
+                        new Spread.At(
+                                Optional.empty(),
+                                Optional.of(
+                                        new Spread.Mark(
+                                                mark.group(1).strip(), mark.group(2).strip()))))
+                : Optional.empty();
+    }
+
+    private static Optional<Spread.Spot> spot(Fields fields, String what) {
+        Placed<Spread.At> at = fields.require(AT);
+        String named = at.value().mark().map(Spread.Mark::what).orElse(what);
+        return Optional.of(
+                new Spread.Spot(
+                        at,
+                        fields.get(WHY).orElse(named),
+                        fields.get(CLEAR).orElse(Layout.usualClear(fields.tape()))));
+    }
+
+    /** The spread of so many; nothing, and a mistake told, if something is missing. */
+    static Optional<Spread> read(Fields fields, Fastening.Kind kind) {
+        Optional<Integer> count = fields.get(count(kind));
+        if (count.isEmpty() && fields.get(LARGEST).isEmpty()) {
+            fields.tell(
+                    fields.place(),
+                    "a closure without a count",
+                    "`" + kind.word() + ": 7`, or `largest gap: 9`");
+            return Optional.empty();
+        }
+        boolean isOne = count.filter(n -> n == 1).isPresent() && fields.get(LARGEST).isEmpty();
+        if (!isOne && fields.get(LAST).isEmpty()) {
+            fields.tell(
+                    fields.place(),
+                    "a closure of "
+                            + count.map(Object::toString).orElse("several")
+                            + " "
+                            + kind.word()
+                            + " without `last`",
+                    "`last: 11`, from the bottom edge to the centre of the last " + kind.one());
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Spread(
+                        count,
+                        fields.get(LARGEST),
+                        fields.require(FIRST),
+                        fields.get(LAST),
+                        fields.get(MEET).orElse(List.of()),
+                        fields.get(BULK).orElse(List.of())));
+    }
+}

@@ -1,0 +1,133 @@
+package secondbolt.closure;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.file.Answer;
+import secondbolt.file.source.Place;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/** A closure by tape, as a test writes it. */
+final class Written {
+    private static final Place NOWHERE = Place.beginningOf("none");
+
+    private final Length length;
+    private Fastening fastening =
+            buttons(Length.ofInches(1, 2), Length.ofInches(1, 8), Fastening.Holes.UPRIGHT);
+    private Optional<Integer> count = Optional.of(2);
+    private Optional<Length> largest = Optional.empty();
+    private Spread.Reach first = Spread.Reach.of(Length.ZERO);
+    private Optional<Spread.Reach> last = Optional.empty();
+    private List<Layout.Spot> meets = List.of();
+    private List<Layout.Spot> bulks = List.of();
+    private Overlap overlap = overlap(Length.ofMillimetres(18), Overlap.Laps.RIGHT_OVER_LEFT);
+    private Machine machine = Machine.UNKNOWN;
+
+    Written(Length length) {
+        this.length = length;
+    }
+
+    static Written mm(int length) {
+        return new Written(Length.ofMillimetres(length));
+    }
+
+    static Fastening buttons(Length across, Length thick, Fastening.Holes holes) {
+        return new Fastening(
+                Fastening.Kind.BUTTONS,
+                Optional.of(
+                        new Button(
+                                Button.Shape.FLAT,
+                                Optional.of(across),
+                                Optional.of(thick),
+                                Optional.empty())),
+                Optional.empty(),
+                Optional.empty(),
+                holes,
+                Map.of());
+    }
+
+    static Overlap overlap(Length extension, Overlap.Laps laps) {
+        return new Overlap(extension, laps, Overlap.Worn.FRONT, Optional.empty(), false);
+    }
+
+    static Layout.Spot spot(int mm, String why) {
+        return new Layout.Spot(Length.ofMillimetres(mm), why, Length.ofMillimetres(6));
+    }
+
+    Written of(Fastening other) {
+        fastening = other;
+        return this;
+    }
+
+    Written count(int many) {
+        count = Optional.of(many);
+        return this;
+    }
+
+    Written largestGap(int mm) {
+        largest = Optional.of(Length.ofMillimetres(mm));
+        return this;
+    }
+
+    Written from(Length firstAt, Length lastAt) {
+        first = Spread.Reach.of(firstAt);
+        last = Optional.of(Spread.Reach.of(lastAt));
+        return this;
+    }
+
+    Written from(int firstMm, int lastMm) {
+        return from(Length.ofMillimetres(firstMm), Length.ofMillimetres(lastMm));
+    }
+
+    Written firstOnly(Length at) {
+        first = Spread.Reach.of(at);
+        last = Optional.empty();
+        return this;
+    }
+
+    Written firstBetween(int fromMm, int toMm) {
+        first = new Spread.Reach(Length.ofMillimetres(fromMm), Length.ofMillimetres(toMm));
+        return this;
+    }
+
+    Written meet(Layout.Spot... spots) {
+        meets = List.of(spots);
+        return this;
+    }
+
+    Written bulk(Layout.Spot... spots) {
+        bulks = List.of(spots);
+        return this;
+    }
+
+    Written overlap(Overlap other) {
+        overlap = other;
+        return this;
+    }
+
+    Written machine(int longestMm) {
+        machine = new Machine(Optional.of(Length.ofMillimetres(longestMm)), Optional.empty());
+        return this;
+    }
+
+    Machine machine() {
+        return machine;
+    }
+
+    ClosureResult result(Tape tape) {
+        Closure closure =
+                new Closure(
+                        new Placket.ByTape(Answer.known(length)),
+                        fastening,
+                        new Spread(count, largest, first, last, List.of(), List.of()),
+                        overlap,
+                        new Closure.Places(NOWHERE, NOWHERE, NOWHERE));
+        return ClosureCalculation.work(
+                "front", closure, new Layout(length, meets, bulks), machine, tape);
+    }
+
+    ClosureResult result() {
+        return result(Tape.CENTIMETRE);
+    }
+}
