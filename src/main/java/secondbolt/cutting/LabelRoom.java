@@ -3,10 +3,12 @@ package secondbolt.cutting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import secondbolt.draw.Align;
 import secondbolt.draw.Mark;
 import secondbolt.draw.Sketch;
 import secondbolt.shape.Box;
+import secondbolt.shape.InsideTest;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
 
@@ -18,12 +20,12 @@ final class LabelRoom {
     /** How far apart the small boxes stand that stand in for a line. */
     private static final double STEP_MM = 1;
 
-    private final List<Box> taken = new ArrayList<>();
-    private final Optional<Outline> inside;
+    private final BoxGrid taken = new BoxGrid();
+    private final Optional<InsideTest> inside;
 
     /** Labels must lie inside this outline, if one is given. */
     LabelRoom(Optional<Outline> inside) {
-        this.inside = inside;
+        this.inside = inside.map(InsideTest::new);
     }
 
     /** Keeps a line clear, and so much on both sides. */
@@ -38,7 +40,7 @@ final class LabelRoom {
     /** Whether a point is free of all that was taken. */
     boolean isFree(Point at, double besideMm) {
         Box box = Box.between(at, at).grown(besideMm);
-        return taken.stream().noneMatch(box::overlaps);
+        return !taken.overlaps(box);
     }
 
     /** Whether a label has room. */
@@ -47,11 +49,10 @@ final class LabelRoom {
     }
 
     private boolean isFree(Box cell) {
-        return taken.stream().noneMatch(cell::overlaps)
-                && inside.map(outline -> isInside(outline, cell)).orElse(true);
+        return !taken.overlaps(cell) && inside.map(outline -> isInside(outline, cell)).orElse(true);
     }
 
-    private static boolean isInside(Outline outline, Box cell) {
+    private static boolean isInside(InsideTest outline, Box cell) {
         return outline.contains(new Point(cell.leftMm(), cell.topMm()))
                 && outline.contains(new Point(cell.rightMm(), cell.topMm()))
                 && outline.contains(new Point(cell.leftMm(), cell.bottomMm()))
@@ -62,19 +63,21 @@ final class LabelRoom {
     void write(Sketch sketch, List<Mark.Label> labels) {
         for (Mark.Label label : labels) {
             sketch.add(label);
-            taken.addAll(cells(label));
+            cells(label).forEach(taken::add);
         }
     }
 
     /** Writes the first group of labels that has room; says whether there was one. */
     boolean writeFirst(Sketch sketch, List<List<Mark.Label>> candidates) {
-        for (List<Mark.Label> labels : candidates) {
-            if (labels.stream().allMatch(this::fits)) {
-                write(sketch, labels);
-                return true;
-            }
-        }
-        return false;
+        return writeFirst(sketch, candidates.stream());
+    }
+
+    /** The same; groups behind the first that has room are never asked for. */
+    boolean writeFirst(Sketch sketch, Stream<List<Mark.Label>> candidates) {
+        Optional<List<Mark.Label>> first =
+                candidates.filter(labels -> labels.stream().allMatch(this::fits)).findFirst();
+        first.ifPresent(labels -> write(sketch, labels));
+        return first.isPresent();
     }
 
     /** Small boxes along the label's letters, whichever way it is turned. */
