@@ -25,7 +25,7 @@ final class FitSize {
         Set<String> edges = new TreeSet<>();
         for (Piece piece : result.pattern().pieces()) {
             lines.addAll(piece.lines().keySet());
-            edges.addAll(piece.shape().edgeLengths().keySet());
+            edges.addAll(piece.shape().edgeNames());
         }
         SizeInput.Pieces pieces = new SizeInput.Pieces(lines, edges, Map.of(), added(result));
         return SizeCalculation.work(new SizeInput(wearer, result.pattern().sizes(), pieces, tape));

@@ -48,7 +48,7 @@ final class PanelledCoat {
             lower(i);
         }
         sleeve("upper", 22, 4);
-        sleeve("under", 15, 4);
+        sleeve("under", 16, 4);
     }
 
     private void upper(int number) {
