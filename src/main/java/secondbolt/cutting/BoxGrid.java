@@ -14,14 +14,12 @@ final class BoxGrid {
     /** About as large as what is asked for: a letter on a piece. */
     private static final double SQUARE_MM = 4;
 
-    private final Map<Square, List<Box>> squares = new HashMap<>();
-
-    private record Square(int column, int row) {}
+    private final Map<Long, List<Box>> squares = new HashMap<>();
 
     void add(Box box) {
         for (int row = number(box.topMm()); row <= number(box.bottomMm()); row++) {
             for (int column = number(box.leftMm()); column <= number(box.rightMm()); column++) {
-                squares.computeIfAbsent(new Square(column, row), s -> new ArrayList<>()).add(box);
+                squares.computeIfAbsent(square(column, row), s -> new ArrayList<>()).add(box);
             }
         }
     }
@@ -30,7 +28,7 @@ final class BoxGrid {
     boolean overlaps(Box box) {
         for (int row = number(box.topMm()); row <= number(box.bottomMm()); row++) {
             for (int column = number(box.leftMm()); column <= number(box.rightMm()); column++) {
-                List<Box> near = squares.getOrDefault(new Square(column, row), List.of());
+                List<Box> near = squares.getOrDefault(square(column, row), List.of());
                 for (Box other : near) {
                     if (box.overlaps(other)) {
                         return true;
@@ -39,6 +37,11 @@ final class BoxGrid {
             }
         }
         return false;
+    }
+
+    /** Both numbers in one. */
+    private static long square(int column, int row) {
+        return (long) column << Integer.SIZE | Integer.toUnsignedLong(row);
     }
 
     /** Boxes that overlap share a point, and so the square of it. */
