@@ -5,13 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.notebook.Changes;
 import secondbolt.notebook.Desk;
 import secondbolt.notebook.Notebook;
+import secondbolt.notebook.Workers;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.notebook.site.SiteWriter;
 import secondbolt.project.ProjectSection;
@@ -57,9 +60,16 @@ final class NotebookCommand implements Callable<Integer> {
         Progress progress = new Progress(workplace.err(), quiet);
         List<Path> files = workplace.projectFiles(projects, mistakes);
         List<Workings> all = new ArrayList<>();
-        for (Path file : files) {
-            progress.step("working out " + Workplace.name(file), all.size() + 1, files.size());
-            workplace.work(file, mistakes).ifPresent(all::add);
+        try (Workers workers = new Workers()) {
+            List<Supplier<Worked>> begun =
+                    files.stream().map(file -> workers.begin(() -> worked(file))).toList();
+            workers.begin(NotebookCommand::readAhead);
+            for (int i = 0; i < begun.size(); i++) {
+                progress.step("working out " + Workplace.name(files.get(i)), i + 1, begun.size());
+                Worked worked = begun.get(i).get();
+                mistakes.addAll(worked.mistakes());
+                worked.workings().ifPresent(all::add);
+            }
         }
         Desk desk = workplace.desk(mistakes);
         if (!mistakes.isEmpty()) {
@@ -67,6 +77,20 @@ final class NotebookCommand implements Callable<Integer> {
         }
         write(all, desk);
         return Secondbolt.DONE;
+    }
+
+    /** A project file read and worked out; no workings if it has mistakes. */
+    private record Worked(Optional<Workings> workings, List<Mistake> mistakes) {}
+
+    private Worked worked(Path file) {
+        Mistakes mistakes = new Mistakes();
+        Optional<Workings> workings = workplace.work(file, mistakes);
+        return new Worked(workings, mistakes.inOrder());
+    }
+
+    private static boolean readAhead() {
+        Notebook.readAhead();
+        return true;
     }
 
     private void write(List<Workings> all, Desk desk) {

@@ -3,7 +3,9 @@ package secondbolt.cutting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import secondbolt.shape.Box;
+import secondbolt.shape.InsideTest;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
 
@@ -41,8 +43,8 @@ record Chords(Outline outline, double stepMm) {
     /** All level runs at a height. */
     List<Chord> level(double yMm) {
         Box box = outline.box();
-        return runs(
-                new Point(box.leftMm(), yMm), 1, 0, box.widthMm(), new LabelRoom(Optional.empty()));
+        InsideTest inside = new InsideTest(outline);
+        return runs(new Point(box.leftMm(), yMm), 1, 0, box.widthMm(), inside::contains);
     }
 
     /**
@@ -55,6 +57,8 @@ record Chords(Outline outline, double stepMm) {
         double reach = Math.hypot(box.widthMm(), box.heightMm()) / 2;
         double cos = Math.cos(turnRadians);
         double sin = Math.sin(turnRadians);
+        InsideTest inside = new InsideTest(outline);
+        Predicate<Point> free = at -> inside.contains(at) && room.isFree(at, stepMm);
         List<Chord> found = new ArrayList<>();
         for (double share :
                 List.of(0.0, 0.15, -0.15, 0.3, -0.3, 0.45, -0.45, 0.6, -0.6, 0.8, -0.8)) {
@@ -63,21 +67,21 @@ record Chords(Outline outline, double stepMm) {
                             .moved(
                                     -sin * share * box.widthMm() / 2 - cos * reach,
                                     cos * share * box.heightMm() / 2 - sin * reach);
-            found.addAll(runs(foot, cos, sin, 2 * reach, room));
+            found.addAll(runs(foot, cos, sin, 2 * reach, free));
         }
         double best = found.stream().mapToDouble(Chord::lengthMm).max().orElse(0);
         return found.stream().filter(chord -> chord.lengthMm() >= 0.75 * best).findFirst();
     }
 
-    private List<Chord> runs(Point foot, double cos, double sin, double longMm, LabelRoom room) {
+    private List<Chord> runs(
+            Point foot, double cos, double sin, double longMm, Predicate<Point> isFree) {
         List<Chord> runs = new ArrayList<>();
         int steps = (int) Math.ceil(longMm / stepMm);
         Optional<Point> start = Optional.empty();
         Point last = foot;
         for (int i = 0; i <= steps + 1; i++) {
             Point at = foot.moved(cos * i * stepMm, sin * i * stepMm);
-            boolean free = i <= steps && outline.contains(at);
-            free = free && room.isFree(at, stepMm);
+            boolean free = i <= steps && isFree.test(at);
             if (free && start.isEmpty()) {
                 start = Optional.of(at);
             } else if (!free && start.isPresent()) {

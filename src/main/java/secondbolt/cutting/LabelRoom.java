@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import secondbolt.draw.Align;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.Mark;
 import secondbolt.draw.Sketch;
 import secondbolt.shape.Box;
+import secondbolt.shape.InsideTest;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
 
@@ -26,12 +28,12 @@ final class LabelRoom {
 
     private static final double SMALLER = 0.7;
 
-    private final List<Box> taken = new ArrayList<>();
-    private final Optional<Outline> inside;
+    private final BoxGrid taken = new BoxGrid();
+    private final Optional<InsideTest> inside;
 
     /** Labels must lie inside this outline, if one is given. */
     LabelRoom(Optional<Outline> inside) {
-        this.inside = inside;
+        this.inside = inside.map(InsideTest::new);
     }
 
     /** Keeps a line clear, and so much on both sides. */
@@ -46,7 +48,7 @@ final class LabelRoom {
     /** Whether a point is free of all that was taken. */
     boolean isFree(Point at, double besideMm) {
         Box box = Box.between(at, at).grown(besideMm);
-        return taken.stream().noneMatch(box::overlaps);
+        return !taken.overlaps(box);
     }
 
     /** Whether a label has room. */
@@ -55,11 +57,10 @@ final class LabelRoom {
     }
 
     private boolean isFree(Box cell) {
-        return taken.stream().noneMatch(cell::overlaps)
-                && inside.map(outline -> isInside(outline, cell)).orElse(true);
+        return !taken.overlaps(cell) && inside.map(outline -> isInside(outline, cell)).orElse(true);
     }
 
-    private static boolean isInside(Outline outline, Box cell) {
+    private static boolean isInside(InsideTest outline, Box cell) {
         return outline.contains(new Point(cell.leftMm(), cell.topMm()))
                 && outline.contains(new Point(cell.rightMm(), cell.topMm()))
                 && outline.contains(new Point(cell.leftMm(), cell.bottomMm()))
@@ -70,24 +71,32 @@ final class LabelRoom {
     void write(Sketch sketch, List<Mark.Label> labels) {
         for (Mark.Label label : labels) {
             sketch.add(label);
-            taken.addAll(cells(label));
+            cells(label).forEach(taken::add);
         }
+    }
+
+    /** The same for a few. */
+    void writeFirst(Sketch sketch, List<List<Mark.Label>> candidates) {
+        writeFirst(sketch, candidates::stream);
     }
 
     /**
      * Writes the first group of labels that has room, smaller if it must be; if there is none, the
-     * one that lies on least else, for what is written on a piece is never left out.
+     * one that lies on least else, for what is written on a piece is never left out. Groups behind
+     * the first that has room are never asked for.
      */
-    void writeFirst(Sketch sketch, List<List<Mark.Label>> candidates) {
-        List<List<Mark.Label>> smaller =
-                candidates.stream()
-                        .map(group -> group.stream().map(LabelRoom::smaller).toList())
-                        .toList();
-        Stream.concat(candidates.stream(), smaller.stream())
-                .filter(group -> group.stream().allMatch(this::fits))
+    void writeFirst(Sketch sketch, Supplier<Stream<List<Mark.Label>>> candidates) {
+        Supplier<Stream<List<Mark.Label>>> smaller =
+                () ->
+                        candidates
+                                .get()
+                                .map(labels -> labels.stream().map(LabelRoom::smaller).toList());
+        Stream.of(candidates, smaller)
+                .flatMap(Supplier::get)
+                .filter(labels -> labels.stream().allMatch(this::fits))
                 .findFirst()
-                .or(() -> smaller.stream().min(Comparator.comparingLong(this::covered)))
-                .ifPresent(group -> write(sketch, group));
+                .or(() -> smaller.get().min(Comparator.comparingLong(this::covered)))
+                .ifPresent(labels -> write(sketch, labels));
     }
 
     private static Mark.Label smaller(Mark.Label label) {

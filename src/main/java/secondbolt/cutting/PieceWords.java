@@ -3,6 +3,7 @@ package secondbolt.cutting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import secondbolt.draw.Align;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.Mark;
@@ -27,18 +28,22 @@ import secondbolt.shape.Point;
 record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom room) {
     private static final List<Double> ALONG =
             List.of(0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78, 0.14, 0.86);
+    private static final List<Double> OFF = List.of(0.9, 1.4, 2.0, 3.0);
     private static final int GRID = 14;
 
     /** The name and what stands under it, as large and as near the middle as there is room. */
     void name(List<String> words) {
-        List<List<Mark.Label>> candidates = new ArrayList<>();
         List<Point> places = places();
-        for (double sizeMm : style.nameSizesMm()) {
-            for (double turn : List.of(0.0, -90.0)) {
-                places.forEach(at -> candidates.add(block(words, at, sizeMm, turn)));
-            }
-        }
-        room.writeFirst(sketch, candidates);
+        room.writeFirst(
+                sketch,
+                () ->
+                        style.nameSizesMm().stream()
+                                .flatMap(sizeMm -> blocks(words, places, sizeMm)));
+    }
+
+    private Stream<List<Mark.Label>> blocks(List<String> words, List<Point> places, double sizeMm) {
+        return Stream.of(0.0, -90.0)
+                .flatMap(turn -> places.stream().map(at -> block(words, at, sizeMm, turn)));
     }
 
     private List<Mark.Label> block(List<String> words, Point at, double sizeMm, double turn) {
@@ -165,13 +170,21 @@ record PieceWords(CutPiece piece, SketchStyle style, Sketch sketch, LabelRoom ro
             if (piece.piece().fold().filter(name::equals).isPresent() && !style.isPicture()) {
                 continue;
             }
-            List<List<Mark.Label>> candidates = new ArrayList<>();
-            for (double share : ALONG) {
-                for (double more : List.of(0.9, 1.4, 2.0, 3.0)) {
-                    candidates.add(List.of(along(name, i, share, offMm(i, more))));
-                }
-            }
-            room.writeFirst(sketch, candidates);
+            int number = i;
+            room.writeFirst(
+                    sketch,
+                    () ->
+                            ALONG.stream()
+                                    .flatMap(
+                                            share ->
+                                                    OFF.stream()
+                                                            .map(off -> offMm(number, off))
+                                                            .map(
+                                                                    off ->
+                                                                            along(
+                                                                                    name, number,
+                                                                                    share, off))
+                                                            .map(List::of)));
         }
     }
 

@@ -1,5 +1,8 @@
 package secondbolt.draw;
 
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
 import secondbolt.shape.Box;
 import secondbolt.shape.Path;
 import secondbolt.shape.Point;
@@ -11,6 +14,11 @@ import secondbolt.shape.Point;
 public final class CanonicalText implements Mark.Visitor<Void>, Path.Visitor<Void> {
     private final StringBuilder out = new StringBuilder();
 
+    /** Where in the text a drawing seen through a window stands already; the key is the object. */
+    private final IdentityHashMap<Drawing, Span> seen = new IdentityHashMap<>();
+
+    private record Span(int from, int to) {}
+
     private CanonicalText() {}
 
     /** The text of a drawing. */
@@ -18,6 +26,18 @@ public final class CanonicalText implements Mark.Visitor<Void>, Path.Visitor<Voi
         CanonicalText text = new CanonicalText();
         text.drawing(drawing);
         return text.out.toString();
+    }
+
+    /** The texts of several drawings; what many of them show through windows is written once. */
+    public static List<String> of(List<Drawing> drawings) {
+        CanonicalText text = new CanonicalText();
+        List<String> texts = new ArrayList<>();
+        for (Drawing drawing : drawings) {
+            int from = text.out.length();
+            text.drawing(drawing);
+            texts.add(text.out.substring(from));
+        }
+        return texts;
     }
 
     private void drawing(Drawing drawing) {
@@ -52,7 +72,14 @@ public final class CanonicalText implements Mark.Visitor<Void>, Path.Visitor<Voi
     @Override
     public Void window(Mark.Window window) {
         word("window").box(window.view()).point(window.at()).end();
-        drawing(window.drawing());
+        Span known = seen.get(window.drawing());
+        if (known == null) {
+            int from = out.length();
+            drawing(window.drawing());
+            seen.put(window.drawing(), new Span(from, out.length()));
+        } else {
+            out.append(out, known.from(), known.to());
+        }
         return null;
     }
 
@@ -97,7 +124,9 @@ public final class CanonicalText implements Mark.Visitor<Void>, Path.Visitor<Voi
     }
 
     private CanonicalText number(double number) {
-        return word(Decimals.text(number));
+        Decimals.append(out, number);
+        out.append(' ');
+        return this;
     }
 
     /** The length stands before the text, so that no text can pass for what follows it. */

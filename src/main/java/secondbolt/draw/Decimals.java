@@ -13,18 +13,29 @@ public final class Decimals {
      * @throws IllegalArgumentException if the number is not finite or passes a thousand kilometres
      */
     public static String text(double mm) {
+        StringBuilder out = new StringBuilder();
+        append(out, mm);
+        return out.toString();
+    }
+
+    /** The same, written behind what stands there. */
+    static void append(StringBuilder out, double mm) {
         if (!(Math.abs(mm) < 1e9)) {
             throw new IllegalArgumentException("mm must be finite, was " + mm);
         }
         long steps = Math.round(mm * STEPS_PER_MM);
-        String sign = steps < 0 ? "-" : "";
-        long size = Math.abs(steps);
-        String whole = sign + size / STEPS_PER_MM;
-        String part = Long.toString(STEPS_PER_MM + size % STEPS_PER_MM).substring(1);
-        int end = part.length();
-        while (end > 0 && part.charAt(end - 1) == '0') {
-            end--;
+        if (steps < 0) {
+            out.append('-');
         }
-        return end == 0 ? whole : whole + "." + part.substring(0, end);
+        long size = Math.abs(steps);
+        out.append(size / STEPS_PER_MM);
+        int rest = (int) (size % STEPS_PER_MM);
+        if (rest > 0) {
+            out.append('.');
+        }
+        for (int step = STEPS_PER_MM / 10; rest > 0; step /= 10) {
+            out.append((char) ('0' + rest / step));
+            rest %= step;
+        }
     }
 }

@@ -151,7 +151,7 @@ final class FeatureKeys {
             fields.tell(
                     key,
                     "`" + edge + "`, which is no edge of the piece",
-                    "one of " + String.join(", ", shape.edgeLengths().keySet()));
+                    "one of " + String.join(", ", shape.edgeNames()));
             return false;
         }
         if (at.isLongerThan(length)) {

@@ -2,6 +2,7 @@ package secondbolt.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -81,11 +82,15 @@ public final class FitCalculation {
     private static List<FitResult.Follower> changed(
             Alteration alteration, Piece before, Piece after) {
         List<FitResult.Follower> changed = new ArrayList<>();
+        if (before.shape().equals(after.shape())) {
+            return changed;
+        }
+        Map<String, Length> now = after.shape().edgeLengths();
         before.shape()
                 .edgeLengths()
                 .forEach(
                         (edge, was) -> {
-                            Length is = after.shape().edgeLengths().get(edge);
+                            Length is = now.get(edge);
                             if (is.minus(was).size().isLongerThan(SAME)) {
                                 changed.add(
                                         new FitResult.Follower(

@@ -56,7 +56,7 @@ public final class FitCheck {
                         "`" + term + "`, which names no piece of the pattern",
                         "one of its pieces: " + list(names()));
             } else if (!pattern.find(term.piece()).get().hasEdge(term.edge())) {
-                Set<String> edges = pattern.find(term.piece()).get().shape().edgeLengths().keySet();
+                Set<String> edges = pattern.find(term.piece()).get().shape().edgeNames();
                 tell(
                         sum.place(),
                         "`" + term + "`, which is no edge of " + term.piece(),
@@ -119,7 +119,7 @@ public final class FitCheck {
         for (String edge : widen.edges()) {
             if (pattern.pieces().stream().noneMatch(piece -> piece.hasEdge(edge))) {
                 Set<String> edges = new TreeSet<>();
-                pattern.pieces().forEach(p -> edges.addAll(p.shape().edgeLengths().keySet()));
+                pattern.pieces().forEach(p -> edges.addAll(p.shape().edgeNames()));
                 tell(
                         widen.place(),
                         "`" + edge + "`, an edge that no piece has",

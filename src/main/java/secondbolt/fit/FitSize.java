@@ -26,7 +26,7 @@ final class FitSize {
         Set<String> edges = new TreeSet<>();
         for (Piece piece : result.pattern().pieces()) {
             lines.addAll(piece.lines().keySet());
-            edges.addAll(piece.shape().edgeLengths().keySet());
+            edges.addAll(piece.shape().edgeNames());
         }
         Map<BodyMeasure, Length> levels = BodyLevels.of(result.pieces());
         SizeInput.Pieces pieces = new SizeInput.Pieces(lines, edges, levels, added(result, levels));

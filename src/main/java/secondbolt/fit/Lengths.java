@@ -1,17 +1,22 @@
 package secondbolt.fit;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import secondbolt.measure.Length;
 
 /**
- * The lengths of edges on some pieces, what darts and pleats take up left out.
- *
- * @param pieces the pieces, before or after the alterations
+ * The lengths of edges on some pieces, what darts and pleats take up left out. Not for sharing: it
+ * measures a piece when one of its edges is first asked for, and remembers.
  */
-record Lengths(List<Piece> pieces) {
-    Lengths {
-        pieces = List.copyOf(pieces);
+final class Lengths {
+    private final List<Piece> pieces;
+    private final Map<String, Map<String, Length>> measured = new HashMap<>();
+
+    /** The lengths on these pieces, which are those before or after the alterations. */
+    Lengths(List<Piece> pieces) {
+        this.pieces = List.copyOf(pieces);
     }
 
     Optional<Piece> piece(String name) {
@@ -22,7 +27,11 @@ record Lengths(List<Piece> pieces) {
     Optional<Length> edge(String piece, String edge) {
         return piece(piece)
                 .filter(p -> p.hasEdge(edge))
-                .map(p -> p.shape().edgeLengths().get(edge).minus(p.takenFrom(edge)));
+                .map(p -> measured(p).get(edge).minus(p.takenFrom(edge)));
+    }
+
+    private Map<String, Length> measured(Piece piece) {
+        return measured.computeIfAbsent(piece.name(), name -> piece.shape().edgeLengths());
     }
 
     /** A sum of edges; each must be there, which reading has checked. */

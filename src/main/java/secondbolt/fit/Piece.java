@@ -145,7 +145,7 @@ public record Piece(
 
     /** Whether it has an edge of this name. */
     public boolean hasEdge(String edge) {
-        return shape.edgeLengths().containsKey(edge);
+        return shape.edgeNames().contains(edge);
     }
 
     /** How many are cut of a role of cloth. */

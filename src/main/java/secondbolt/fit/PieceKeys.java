@@ -123,11 +123,11 @@ final class PieceKeys {
 
         private boolean isEdge(PieceShape shape, Key<?> key, List<String> names) {
             for (String name : names) {
-                if (!shape.edgeLengths().containsKey(name)) {
+                if (!shape.edgeNames().contains(name)) {
                     fields.tell(
                             key,
                             "`" + name + "`, which is no edge of the piece",
-                            "one of " + String.join(", ", shape.edgeLengths().keySet()));
+                            "one of " + String.join(", ", shape.edgeNames()));
                     return false;
                 }
             }

@@ -2,9 +2,11 @@ package secondbolt.fit;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.EdgeLine;
@@ -70,6 +72,24 @@ public sealed interface PieceShape {
         public <R> R accept(Visitor<R> visitor) {
             return visitor.taped(this);
         }
+    }
+
+    /** The names of its edges whose length is known, without measuring them. */
+    default Set<String> edgeNames() {
+        return accept(
+                new Visitor<Set<String>>() {
+                    @Override
+                    public Set<String> drawn(Drawn drawn) {
+                        Set<String> names = new LinkedHashSet<>();
+                        drawn.edges().forEach(edge -> names.add(edge.name()));
+                        return names;
+                    }
+
+                    @Override
+                    public Set<String> taped(Taped taped) {
+                        return taped.edges().keySet();
+                    }
+                });
     }
 
     /** How long each edge is along its sewing line, as drawn, once. */

@@ -16,6 +16,9 @@ record Exact(BigInteger over, BigInteger under) implements Comparable<Exact> {
     /** Nanometre steps: finer than any printer, coarser than the last bits of a double. */
     private static final int DECIMALS_KEPT_OF_A_DOUBLE = 6;
 
+    /** Whole numbers of so many bits are doubles to the last bit. */
+    private static final int BITS_OF_A_DOUBLE = 53;
+
     Exact {
         if (under.signum() == 0) {
             throw new IllegalArgumentException("under must not be zero");
@@ -105,6 +108,9 @@ record Exact(BigInteger over, BigInteger under) implements Comparable<Exact> {
     }
 
     double asDouble() {
+        if (under.equals(BigInteger.ONE) && over.bitLength() <= BITS_OF_A_DOUBLE) {
+            return over.doubleValue();
+        }
         return new BigDecimal(over)
                 .divide(new BigDecimal(under), 18, RoundingMode.HALF_EVEN)
                 .doubleValue();

@@ -25,15 +25,16 @@ public final class Changes {
      *
      * @param before the text that the last run wrote, if there was one
      * @param now the text that this run writes
-     * @throws IllegalArgumentException if the new text is not a {@code workings.json}
+     * @throws IllegalArgumentException if there was one and the new text is not a {@code
+     *     workings.json}
      */
     public static List<String> between(Optional<String> before, String now) {
+        if (before.isEmpty() || before.get().equals(now)) {
+            return List.of();
+        }
         Map<String, Object> after =
                 JsonReader.readObject(now)
                         .orElseThrow(() -> new IllegalArgumentException("not JSON: " + now));
-        if (before.isEmpty()) {
-            return List.of();
-        }
         Optional<Map<String, Object>> old = JsonReader.readObject(before.get());
         if (old.isEmpty()) {
             return List.of(

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
+import secondbolt.draw.pdf.Faces;
 import secondbolt.file.Form;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.notebook.site.Contents;
@@ -28,17 +30,28 @@ public final class Notebook {
     public static final String WORKINGS = "workings.json";
 
     private static final String INDEX = "index.html";
+    private static final String INDEX_TEMPLATE = "index";
+    private static final String PROJECT_TEMPLATE = "project";
+    private static final String REFERENCE_TEMPLATE = "reference";
 
     /** Read once, however many notebooks are made. */
     private static final Templates TEMPLATES = new Templates();
 
     private final String version;
     private final Desk desk;
-    private final List<SiteFile> files = new ArrayList<>();
+    private final Workers workers;
+    private final List<Supplier<SiteFile>> files = new ArrayList<>();
 
-    private Notebook(String version, Desk desk) {
+    private Notebook(String version, Desk desk, Workers workers) {
         this.version = version;
         this.desk = desk;
+        this.workers = workers;
+    }
+
+    /** Reads what every notebook needs, which otherwise the first page and sheet do. */
+    public static void readAhead() {
+        TEMPLATES.read(List.of(INDEX_TEMPLATE, PROJECT_TEMPLATE, REFERENCE_TEMPLATE));
+        Faces.read();
     }
 
     /**
@@ -57,13 +70,27 @@ public final class Notebook {
     public static List<SiteFile> of(
             String version, List<Workings> projects, Desk desk, Form<?> root) {
         checkFolders(projects);
-        Notebook notebook = new Notebook(version, desk);
-        notebook.files.addAll(Look.files());
-        List<ProjectPage> pages = projects.stream().map(notebook::project).toList();
-        notebook.reference(root);
-        notebook.page(INDEX, "index", IndexPage.of(version, projects, pages));
-        notebook.files.add(Contents.of(version, notebook.files));
-        return List.copyOf(notebook.files);
+        try (Workers workers = new Workers()) {
+            return new Notebook(version, desk, workers).site(projects, root);
+        }
+    }
+
+    private List<SiteFile> site(List<Workings> projects, Form<?> root) {
+        List<Supplier<Laid>> laid =
+                projects.stream().map(p -> workers.begin(() -> laid(p))).toList();
+        Look.files().forEach(file -> files.add(() -> file));
+        List<Supplier<ProjectPage>> pages =
+                laid.stream().map(project -> begin(project.get())).toList();
+        reference(root);
+        List<SiteFile> made = new ArrayList<>(files.stream().map(Supplier::get).toList());
+        made.add(
+                page(
+                        INDEX,
+                        INDEX_TEMPLATE,
+                        IndexPage.of(
+                                version, projects, pages.stream().map(Supplier::get).toList())));
+        made.add(Contents.of(version, made));
+        return List.copyOf(made);
     }
 
     /** Some file systems keep two names that differ in capitals apart, others do not. */
@@ -78,35 +105,82 @@ public final class Notebook {
         }
     }
 
-    private ProjectPage project(Workings project) {
+    /**
+     * A project with its sheets laid out on paper.
+     *
+     * @param sheets of each worksheet
+     */
+    private record Laid(Workings project, PaperChoice paper, List<List<PrintedSheet>> sheets) {
+        String folder() {
+            return project.folder() + "/";
+        }
+
+        List<PrintedSheet> all() {
+            return sheets.stream().flatMap(List::stream).toList();
+        }
+    }
+
+    private Laid laid(Workings project) {
         PaperChoice paper = PaperChoice.of(desk, project.heading());
         List<List<PrintedSheet>> sheets =
                 project.worksheets().stream()
                         .map(worksheet -> PrintedSheet.of(project.heading(), worksheet, paper))
                         .toList();
-        List<PrintedSheet> all = sheets.stream().flatMap(List::stream).toList();
-        String folder = project.folder() + "/";
-        for (PrintedSheet sheet : all) {
-            files.add(SiteFile.bytes(folder + sheet.file(), sheet.pdf(project.heading())));
+        return new Laid(project, paper, sheets);
+    }
+
+    /** Begins all files of a project. */
+    private Supplier<ProjectPage> begin(Laid laid) {
+        Workings project = laid.project();
+        for (PrintedSheet sheet : laid.all()) {
+            files.add(
+                    workers.begin(
+                            () ->
+                                    SiteFile.bytes(
+                                            laid.folder() + sheet.file(),
+                                            sheet.pdf(project.heading()))));
         }
-        String workings = WorkingsFile.write(version, project, all, paper);
-        files.add(SiteFile.text(folder + WORKINGS, workings));
-        ProjectPage page = ProjectPage.of(version, project, sheets, paper, desk.correction());
-        page(folder + INDEX, "project", page);
+        files.add(
+                workers.begin(
+                        () ->
+                                SiteFile.text(
+                                        laid.folder() + WORKINGS,
+                                        WorkingsFile.write(
+                                                version, project, laid.all(), laid.paper()))));
+        Supplier<ProjectPage> page =
+                workers.begin(
+                        () ->
+                                ProjectPage.of(
+                                        version,
+                                        project,
+                                        laid.sheets(),
+                                        laid.paper(),
+                                        desk.correction()));
+        files.add(workers.begin(() -> page(laid.folder() + INDEX, PROJECT_TEMPLATE, page.get())));
         return page;
     }
 
     private void reference(Form<?> root) {
         files.add(
-                SiteFile.text(
-                        SCHEMA, ProjectFileReader.schema(root, "Project file of Secondbolt")));
-        page(REFERENCE, "reference", ReferencePage.of(version, root));
+                workers.begin(
+                        () ->
+                                SiteFile.text(
+                                        SCHEMA,
+                                        ProjectFileReader.schema(
+                                                root, "Project file of Secondbolt"))));
+        files.add(
+                workers.begin(
+                        () ->
+                                page(
+                                        REFERENCE,
+                                        REFERENCE_TEMPLATE,
+                                        ReferencePage.of(version, root))));
     }
 
-    private void page(String path, String template, Object page) {
+    private static SiteFile page(String path, String template, Object page) {
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("page", page);
         values.put("language", LANGUAGE);
-        files.add(SiteFile.text(path, TEMPLATES.fill(template, values)));
+        return SiteFile.text(path, TEMPLATES.fill(template, values));
     }
 }

@@ -8,6 +8,7 @@ import freemarker.ext.beans.ClassMemberAccessPolicy;
 import freemarker.ext.beans.MemberAccessPolicy;
 import freemarker.template.Configuration;
 import freemarker.template.DefaultObjectWrapperBuilder;
+import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateMethodModelEx;
@@ -20,6 +21,7 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -60,6 +62,28 @@ final class Templates {
     }
 
     /**
+     * Reads templates, so that they need not be read when they are filled.
+     *
+     * @param names without their ending
+     * @throws IllegalStateException naming the template, if one is missing or wrong
+     */
+    void read(List<String> names) {
+        names.forEach(this::template);
+    }
+
+    private Template template(String name) {
+        try {
+            return configuration.getTemplate(name + ".ftlh");
+        } catch (IOException e) {
+            throw wrong(name, e);
+        }
+    }
+
+    private static IllegalStateException wrong(String name, Exception e) {
+        return new IllegalStateException("template " + name + ".ftlh: " + e.getMessage(), e);
+    }
+
+    /**
      * Fills a template.
      *
      * @param name without its ending
@@ -69,9 +93,9 @@ final class Templates {
     String fill(String name, Map<String, ?> values) {
         StringWriter page = new StringWriter();
         try {
-            configuration.getTemplate(name + ".ftlh").process(values, page);
+            template(name).process(values, page);
         } catch (IOException | TemplateException e) {
-            throw new IllegalStateException("template " + name + ".ftlh: " + e.getMessage(), e);
+            throw wrong(name, e);
         }
         return page.toString();
     }

@@ -165,7 +165,7 @@ public record Outline(List<Point> corners) {
         return inside;
     }
 
-    private static double crossingXMm(Point from, Point to, double yMm) {
+    static double crossingXMm(Point from, Point to, double yMm) {
         double share = (yMm - from.yMm()) / (to.yMm() - from.yMm());
         return from.xMm() + share * (to.xMm() - from.xMm());
     }

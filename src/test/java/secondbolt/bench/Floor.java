@@ -69,7 +69,7 @@ final class Floor {
         }
     }
 
-    private static byte[] sheet(List<String> lines) throws IOException {
+    static byte[] sheet(List<String> lines) throws IOException {
         try (PDDocument document = new PDDocument()) {
             document.setDocumentId(0L);
             Floor floor = new Floor(document);

@@ -83,21 +83,16 @@ public final class NotebookBenchmark {
         String classPath = JAR + System.getProperty("path.separator") + CLASSES;
         String recording = RECORDING.toString();
         String site = SITE.toString();
-        String jar = JAR.toString();
+        String[] notebook = {
+            "-jar", JAR.toString(), "notebook", "projects", "--out", site, "--quiet"
+        };
         String floor = Floor.class.getName();
         Race race =
                 new Race(() -> Folders.removed(SITE))
+                        .with("notebook", () -> java(notebook))
                         .with(
-                                "notebook",
-                                () ->
-                                        java(
-                                                "-jar",
-                                                jar,
-                                                "notebook",
-                                                "projects",
-                                                "--out",
-                                                site,
-                                                "--quiet"))
+                                "notebook, quick compiler only",
+                                () -> java(with("-XX:TieredStopAtLevel=1", notebook)))
                         .with(
                                 "floor",
                                 () -> java("-cp", classPath, floor, recording, site, "false"))
@@ -106,6 +101,12 @@ public final class NotebookBenchmark {
                                 () -> java("-cp", classPath, floor, recording, site, "true"));
         race.run(1, COLD_ROUNDS);
         return race;
+    }
+
+    private static String[] with(String option, String... arguments) {
+        List<String> all = new ArrayList<>(List.of(option));
+        all.addAll(List.of(arguments));
+        return all.toArray(String[]::new);
     }
 
     private static Race warm() throws Exception {

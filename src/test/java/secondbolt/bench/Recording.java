@@ -52,7 +52,7 @@ final class Recording {
         }
     }
 
-    private static List<String> sheet(Path pdf) throws IOException {
+    static List<String> sheet(Path pdf) throws IOException {
         Recording recording = new Recording();
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             recording.lines.add("title " + document.getDocumentInformation().getTitle());

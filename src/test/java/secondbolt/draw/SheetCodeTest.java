@@ -27,6 +27,22 @@ class SheetCodeTest {
         assertEquals(SheetCode.of(drawing(1, "a")), SheetCode.of(drawing(1, "a")));
     }
 
+    @Test
+    void writesWhatIsSeenTwiceAsOften() {
+        Drawing piece = drawing(1, "a");
+        Box view = new Box(0, 0, 50, 50);
+        Sketch tiles = new Sketch();
+        tiles.add(new Mark.Window(piece, view, new Point(0, 0)));
+        tiles.add(new Mark.Window(piece, view, new Point(60, 0)));
+        Drawing page = tiles.drawing("Page", new Box(0, 0, 200, 200));
+        String once = CanonicalText.of(piece);
+        String text = CanonicalText.of(page);
+        int first = text.indexOf(once);
+        int second = text.indexOf(once, first + 1);
+        assertTrue(first >= 0 && second > first, text);
+        assertEquals(List.of(text, once, text), CanonicalText.of(List.of(page, piece, page)));
+    }
+
     /** Machines differ in the last bit of a sine; a thousandth of a millimetre is what counts. */
     @Test
     void passesOverLastBitsAndTheSignOfZero() {

@@ -12,6 +12,12 @@ public final class Faces {
 
     private Faces() {}
 
+    /** Reads the fonts that every sheet needs, which otherwise the first sheet does. */
+    public static void read() {
+        FontFile.REGULAR.font();
+        FontFile.BOLD.font();
+    }
+
     /**
      * The letters of a text that no font of the program has, each once, in order of appearance.
      * Sheets show an empty square in their place.

@@ -28,8 +28,10 @@ final class FontFile {
     private static final Logger PDF_LOG = quiet("org.apache.pdfbox");
 
     private final String name;
-    private TrueTypeFont font;
-    private CmapLookup letters;
+    private volatile Parsed parsed;
+
+    /** The font and where its glyphs are looked up; both are only read. */
+    private record Parsed(TrueTypeFont font, CmapLookup letters) {}
 
     private FontFile(String name) {
         this.name = name;
@@ -47,28 +49,36 @@ final class FontFile {
     }
 
     /** Whether the font has a glyph of its own for a code point. */
-    synchronized boolean has(int codePoint) {
-        font();
-        return letters.getGlyphId(codePoint) != 0;
+    boolean has(int codePoint) {
+        return parsed().letters().getGlyphId(codePoint) != 0;
     }
 
-    /** The parsed font; documents only read it, so that they can share it. */
-    synchronized TrueTypeFont font() {
-        if (font == null) {
-            parse();
+    /** The parsed font; documents only read it, so that they can share it, also side by side. */
+    TrueTypeFont font() {
+        return parsed().font();
+    }
+
+    private Parsed parsed() {
+        Parsed known = parsed;
+        return known == null ? parsedOnce() : known;
+    }
+
+    private synchronized Parsed parsedOnce() {
+        if (parsed == null) {
+            parsed = parse();
         }
-        return font;
+        return parsed;
     }
 
-    private void parse() {
+    private Parsed parse() {
         try (InputStream in = FontFile.class.getResourceAsStream("/fonts/" + name)) {
             if (in == null) {
                 throw new IllegalStateException("the program lacks its font " + name);
             }
             byte[] file = in.readAllBytes();
             hideSubstitutions(file);
-            font = new TTFParser().parse(new RandomAccessReadBuffer(file));
-            letters = font.getUnicodeCmapLookup();
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+            return new Parsed(font, font.getUnicodeCmapLookup());
         } catch (IOException e) {
             throw new UncheckedIOException(name, e);
         }

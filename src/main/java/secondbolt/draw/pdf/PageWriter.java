@@ -95,13 +95,13 @@ final class PageWriter implements Mark.Visitor<Void>, Path.Visitor<Void> {
 
     @Override
     public Void label(Mark.Label label) {
-        List<Faces.Run> runs = Faces.runs(label.text(), label.lettering().face());
         return written(
                 () -> {
+                    PdfFonts.Line set = fonts.set(label.text(), label.lettering().face());
                     out.setNonStrokingColor(0f);
                     out.beginText();
-                    out.setTextMatrix(textMatrix(label, fonts.widthInSizes(runs)));
-                    for (Faces.Run run : runs) {
+                    out.setTextMatrix(textMatrix(label, set.widthInSizes()));
+                    for (Faces.Run run : set.runs()) {
                         out.setFont(fonts.font(run.font()), 1);
                         out.showText(run.letters());
                     }

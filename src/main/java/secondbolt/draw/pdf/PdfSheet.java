@@ -84,7 +84,9 @@ public final class PdfSheet {
     private static long id(String title, String language, List<Page> pages) {
         MessageDigest digest = sha256();
         digest.update((title + "\n" + language + "\n").getBytes(StandardCharsets.UTF_8));
-        for (Page page : pages) {
+        List<String> texts = CanonicalText.of(pages.stream().map(Page::drawing).toList());
+        for (int i = 0; i < pages.size(); i++) {
+            Page page = pages.get(i);
             String size =
                     Decimals.text(page.widthMm())
                             + " "
@@ -95,8 +97,7 @@ public final class PdfSheet {
                             + page.scaleAlong()
                             + "\n";
             digest.update(size.getBytes(StandardCharsets.UTF_8));
-            String text = CanonicalText.of(page.drawing());
-            digest.update(text.getBytes(StandardCharsets.UTF_8));
+            digest.update(texts.get(i).getBytes(StandardCharsets.UTF_8));
         }
         return ByteBuffer.wrap(digest.digest()).getLong();
     }

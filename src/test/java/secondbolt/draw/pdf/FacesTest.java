@@ -49,7 +49,7 @@ class FacesTest {
             for (String text : texts) {
                 for (Lettering.Face face : Lettering.Face.values()) {
                     Lettering lettering = new Lettering(1, face, 0);
-                    double drawn = fonts.widthInSizes(Faces.runs(text, face));
+                    double drawn = fonts.set(text, face).widthInSizes();
                     assertTrue(drawn <= lettering.widthMm(text), text + " " + drawn);
                 }
             }

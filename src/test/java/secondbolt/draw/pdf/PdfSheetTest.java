@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -31,6 +32,20 @@ class PdfSheetTest {
     private static byte[] render(Paper paper) {
         List<Page> pages = SampleSheet.pages(BAND, paper, PrintCorrection.NONE, Tape.CENTIMETRE);
         return PdfSheet.render("Front band", "en", pages);
+    }
+
+    /** Sheets share their fonts; each must come out as if it were the only one. */
+    @Test
+    void rendersTheSameBytesSideBySide() {
+        List<Paper> papers = List.of(Paper.A4, Paper.LETTER, Paper.A3, Paper.LEGAL);
+        List<byte[]> alone = papers.stream().map(PdfSheetTest::render).toList();
+        IntStream.range(0, 60)
+                .parallel()
+                .forEach(
+                        i -> {
+                            int number = i % papers.size();
+                            assertArrayEquals(alone.get(number), render(papers.get(number)));
+                        });
     }
 
     /** US Letter is 612 by 792 points. Source: ISO 32000-1, 14.11.2 with 8.5 and 11 in. */

@@ -1,0 +1,55 @@
+package secondbolt.notebook;
+
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Supplier;
+
+/**
+ * Works on several tasks side by side, one on each processor. Whoever takes the results in a fixed
+ * order gets the same as if the tasks were done one after the other: tasks share nothing that
+ * changes.
+ */
+public final class Workers implements AutoCloseable {
+    private final ExecutorService pool =
+            Executors.newFixedThreadPool(
+                    Runtime.getRuntime().availableProcessors(), Workers::thread);
+
+    private static Thread thread(Runnable work) {
+        Thread thread = new Thread(work, "worker");
+        // A task that nobody waits for any more does not keep the program from ending.
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /**
+     * Begins a task as soon as a processor is free, those begun first before others. The result is
+     * waited for where it is asked for; what the task throws is thrown there.
+     */
+    public <T> Supplier<T> begin(Supplier<T> task) {
+        Future<T> begun = pool.submit(task::get);
+        return () -> result(begun);
+    }
+
+    private static <T> T result(Future<T> begun) {
+        try {
+            return begun.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            // A supplier throws nothing else.
+            throw (RuntimeException) e.getCause();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while waiting for a task", e);
+        }
+    }
+
+    /** Takes no more tasks; those begun that nobody asked for are finished in the background. */
+    @Override
+    public void close() {
+        pool.shutdown();
+    }
+}
