@@ -28,6 +28,13 @@ public record Closure(
         return overlap.extension();
     }
 
+    /** Whether one side lies over the other; hooks and ties may meet edge to edge. */
+    boolean isLapped() {
+        return fastening.kind() == Fastening.Kind.BUTTONS
+                || fastening.kind() == Fastening.Kind.SNAPS
+                || overlap.extension().isPositive();
+    }
+
     /** Whether most holes run along the centre line. */
     boolean isUpright() {
         return fastening.holes() == Fastening.Holes.UPRIGHT;

@@ -35,7 +35,7 @@ final class ClosureFindings {
             ClosureResult result, Optional<Wearer.Age> age, Machine machine, Tape tape) {
         ClosureFindings all = new ClosureFindings(result, tape);
         all.placing(machine);
-        if (fastens(result)) {
+        if (result.closure().isLapped()) {
             all.extension();
         }
         if (result.closure().fastening().hasHoles()) {
@@ -45,12 +45,6 @@ final class ClosureFindings {
         }
         all.findings.addAll(new ChildSafety(result, age).findings());
         return List.copyOf(all.findings);
-    }
-
-    /** Whether one side must lie over the other. */
-    private static boolean fastens(ClosureResult result) {
-        Fastening.Kind kind = result.closure().fastening().kind();
-        return kind == Fastening.Kind.BUTTONS || kind == Fastening.Kind.SNAPS;
     }
 
     /** What could not be placed as asked, and what would serve. */

@@ -39,14 +39,20 @@ record ClosurePage(Optional<Wearer.Age> age, Machine machine, Tape tape) {
                 facts(result),
                 result.marks().stream().map(mark -> row(result, mark)).toList(),
                 result.advice().stream().map(advice -> count(result, advice)).toList(),
-                tape == Tape.INCH ? USUAL_IN : USUAL_CM);
+                usual(result));
+    }
+
+    private String usual(ClosureResult result) {
+        boolean isRow = result.closure().isLapped();
+        return isRow ? (tape == Tape.INCH ? USUAL_IN : USUAL_CM) : "";
     }
 
     private static String seen(ClosureResult result) {
         Sides sides = new Sides(result.closure().overlap());
         return "The "
                 + sides.over()
-                + ", which lies over, seen from outside: top edge to the left, finished edge "
+                + (result.closure().isLapped() ? ", which lies over" : "")
+                + ", seen from outside: top edge to the left, finished edge "
                 + (PlacketPicture.edgeIsAbove(result) ? "above." : "below.");
     }
 
@@ -63,20 +69,30 @@ record ClosurePage(Optional<Wearer.Age> age, Machine machine, Tape tape) {
             facts.add(
                     small("Buttonhole, between its bars", result.hole().roundedUpTo(tape.mark())));
         }
-        facts.add(small("Centre line to finished edge", overlap.extension()));
+        if (result.closure().isLapped()) {
+            facts.add(small("Centre line to finished edge", overlap.extension()));
+        }
         overlap.rowsApart().ifPresent(apart -> facts.add(fact("From row to row", apart)));
         if (fastening.hasHoles()) {
             facts.add(plain("Holes", holes(result)));
         }
-        facts.add(plain("Laps", overlap.laps().word() + ", from the wearer's side"));
-        facts.add(
-                plain(
+        if (result.closure().isLapped()) {
+            facts.add(plain("Laps", overlap.laps().word() + ", from the wearer's side"));
+        }
+        facts.add(toBuy(result));
+        return facts;
+    }
+
+    private ClosureView.Fact toBuy(ClosureResult result) {
+        Fastening.Kind kind = result.closure().fastening().kind();
+        return kind == Fastening.Kind.TIES
+                ? plain("To sew", result.toBuy() + " pairs of ties")
+                : plain(
                         "To buy",
                         result.toBuy()
                                 + " "
-                                + fastening.kind().word()
-                                + ", and one to spare (common practice, no source)"));
-        return facts;
+                                + kind.word()
+                                + ", and one to spare (common practice, no source)");
     }
 
     private static String holes(ClosureResult result) {

@@ -2,6 +2,7 @@ package secondbolt.closure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Sheet;
@@ -70,6 +71,7 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
                         + (fastening.hasHoles()
                                 ? "a button's centre comes on each cross."
                                 : "its half comes on each cross."));
+        sewingOn(fastening.kind()).ifPresent(steps::add);
         if (isDrawnAsOnTheLeft(result)) {
             steps.add(
                     "Drawn as on the wearer's left; for her right turn both strips face down and"
@@ -81,6 +83,23 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
                             + " them: a pin across each bar, cut from both ends to the middle.");
         }
         return steps;
+    }
+
+    /** Common practice, no source. */
+    private static Optional<String> sewingOn(Fastening.Kind kind) {
+        return switch (kind) {
+            case BUTTONS ->
+                    Optional.of(
+                            "Sew a button without a shank on a thread shank as long as the cloth with"
+                                    + " the hole is thick.");
+            case SNAPS ->
+                    Optional.of(
+                            "Sew the ball halves on the wrong side of the side above, through one"
+                                    + " layer only; the socket halves on the right side of the other.");
+            case HOOKS -> Optional.of("Sew hooks and eyes inside, so that the edges just meet.");
+            case TIES ->
+                    Optional.of("Catch each tie in the seam, or fold its end under and sew it.");
+        };
     }
 
     private static boolean isDrawnAsOnTheLeft(ClosureResult result) {

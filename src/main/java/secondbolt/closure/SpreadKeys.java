@@ -71,13 +71,13 @@ final class SpreadKeys {
                     "at",
                     Forms.placed(
                             Forms.either(
-                                    Forms.parsed(
-                                            "a mark such as front.bust point", SpreadKeys::mark),
                                     Forms.map(
                                             Forms.length(ALONG),
-                                            at ->
-                                                    new Spread.At(
-                                                            Optional.of(at), Optional.empty())))),
+                                            at -> new Spread.At(Optional.of(at), Optional.empty())),
+                                    Forms.name(
+                                            Forms.parsed(
+                                                    "a mark such as front.bust point",
+                                                    SpreadKeys::mark)))),
                     "From the top as the pattern prints it, or the mark of a piece it is level with;"
                             + " the alterations carry it.",
                     "front.bust point");

@@ -245,6 +245,12 @@ public final class Forms {
         return new AdaptedForm<>(form, (value, node, reading) -> Optional.of(change.apply(value)));
     }
 
+    /** The same form, for texts that begin with a letter; to be one of two. */
+    public static <T> Form<T> name(Form<T> form) {
+        return new NarrowForm<>(
+                form, text -> !text.isEmpty() && Character.isLetter(text.codePointAt(0)));
+    }
+
     /**
      * One of two forms.
      *
