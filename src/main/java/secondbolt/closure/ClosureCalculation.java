@@ -15,6 +15,9 @@ import secondbolt.measure.Tape;
 public final class ClosureCalculation {
     private static final int MOST = 60;
 
+    /** How many counts are tried for one that leaves no hole to be worked by hand. */
+    private static final int CHOICE = 3;
+
     private final Closure closure;
     private final Layout layout;
     private final Machine machine;
@@ -100,20 +103,16 @@ public final class ClosureCalculation {
         if (largest.isEmpty()) {
             return told;
         }
-        int possible = told;
-        for (int count = MOST; count >= Math.max(2, told); count--) {
-            Optional<Solved> solved = spacing.within(count, largest.get());
-            possible = solved.isPresent() ? count : possible;
-        }
-        int fewest = possible;
-        return IntStream.rangeClosed(fewest, Math.min(MOST, fewest + 2))
-                .filter(
-                        count ->
-                                spacing.within(count, largest.get())
-                                        .filter(s -> s.byHand().isEmpty())
-                                        .isPresent())
+        List<Integer> possible =
+                IntStream.rangeClosed(Math.max(2, told), MOST)
+                        .filter(count -> spacing.isPossible(count, largest.get()))
+                        .limit(CHOICE)
+                        .boxed()
+                        .toList();
+        return possible.stream()
+                .filter(count -> spacing.isClear(count, largest.get()))
                 .findFirst()
-                .orElse(fewest);
+                .orElse(possible.isEmpty() ? told : possible.get(0));
     }
 
     private ClosureResult.Mark mark(int index, Solved solved) {

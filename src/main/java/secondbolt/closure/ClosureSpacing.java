@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import secondbolt.closure.spacing.Spacing;
 import secondbolt.closure.spacing.SpacingProblem;
 import secondbolt.closure.spacing.SpacingSolver;
 import secondbolt.closure.spacing.Zone;
@@ -50,9 +51,21 @@ final class ClosureSpacing {
                 : width.orLonger(Length.ofMillimetres(1));
     }
 
-    /** So many as well as they can be placed, no gap wider than the largest. */
-    Optional<Solved> within(int count, Length largestGap) {
-        return solve(count, layout.meets(), last(), steps(largestGap));
+    /** Whether so many leave no hole by hand, every place met and no gap wider than the largest. */
+    boolean isClear(int count, Length largestGap) {
+        SpacingProblem problem = problem(count, layout.meets(), last(), steps(largestGap));
+        return SpacingSolver.isClear(problem, 1);
+    }
+
+    /** Whether so many can be placed {@linkplain Solved#isClean cleanly}. */
+    boolean isClean(int count, Zone last) {
+        return SpacingSolver.isClear(
+                problem(count, layout.meets(), last, NO_LIMIT), Solved.SEEN_PART);
+    }
+
+    /** Whether so many can be placed at all with no gap wider. */
+    boolean isPossible(int count, Length largestGap) {
+        return SpacingSolver.isPossible(problem(count, layout.meets(), last(), steps(largestGap)));
     }
 
     /** So many as well as they can be placed; a place that cannot be met is left out. */
@@ -110,20 +123,21 @@ final class ClosureSpacing {
         if (count == 1) {
             return one(meets);
         }
-        SpacingProblem problem =
-                new SpacingProblem(
-                        count,
-                        first(),
-                        last,
-                        Math.max(
-                                1,
-                                (int) (needed(fastening).millimetres() / step.millimetres()) - 1),
-                        widest,
-                        meets.stream().map(m -> steps(m.at())).toList(),
-                        IntStream.rangeClosed(1, count).mapToObj(this::blocked).toList());
-        return SpacingSolver.solve(problem)
-                .map(spacing -> new EvenRuns(problem, spacing).lengths(this::exact))
-                .map(places -> solved(places, problem, meets));
+        SpacingProblem problem = problem(count, meets, last, widest);
+        return SpacingSolver.solve(problem).map(found -> solved(found, problem, meets));
+    }
+
+    private SpacingProblem problem(int count, List<Layout.Spot> meets, Zone last, int widest) {
+        // A step less than needed, so that the rounding of the ends never forbids what fits.
+        int least = (int) (needed(fastening).millimetres() / step.millimetres()) - 1;
+        return new SpacingProblem(
+                count,
+                first(),
+                last,
+                Math.max(1, least),
+                widest,
+                meets.stream().map(m -> steps(m.at())).toList(),
+                IntStream.rangeClosed(1, count).mapToObj(this::blocked).toList());
     }
 
     private Zone first() {
@@ -214,7 +228,8 @@ final class ClosureSpacing {
         return told.stream().filter(t -> steps(t) == place).findFirst().orElse(length(place));
     }
 
-    private Solved solved(List<Length> places, SpacingProblem problem, List<Layout.Spot> met) {
+    private Solved solved(Spacing spacing, SpacingProblem problem, List<Layout.Spot> met) {
+        List<Length> places = new EvenRuns(problem, spacing).lengths(this::exact);
         int gaps = places.size() - 1;
         Length gap = places.get(gaps).minus(places.get(0)).dividedBy(gaps);
         Length uneven = Length.ZERO;

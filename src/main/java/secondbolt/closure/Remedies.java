@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import secondbolt.closure.spacing.Zone;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -46,7 +47,7 @@ record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
         return IntStream.rangeClosed(1, FURTHEST_COUNT)
                 .flatMap(far -> IntStream.of(count + far, count - far))
                 .filter(other -> other >= 2)
-                .filter(other -> spacing.solve(other).filter(Solved::isClean).isPresent())
+                .filter(other -> spacing.isClean(other, spacing.last()))
                 .boxed()
                 .findFirst();
     }
@@ -64,10 +65,8 @@ record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
     }
 
     private boolean isCleanWhenMoved(int steps) {
-        return spacing.lastMoved(steps).from() > 0
-                && spacing.solve(count, spacing.lastMoved(steps))
-                        .filter(Solved::isClean)
-                        .isPresent();
+        Zone last = spacing.lastMoved(steps);
+        return last.from() > 0 && spacing.isClean(count, last);
     }
 
     private String moved(int steps) {

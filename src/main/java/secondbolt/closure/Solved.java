@@ -19,6 +19,9 @@ public record Solved(
         Optional<Length> gap,
         Length uneven,
         List<Layout.Spot> unmet) {
+    /** A gap that differs by more than an eighth is seen. Common practice, no source. */
+    static final int SEEN_PART = 8;
+
     /** Copies the lists. */
     public Solved {
         fromTop = List.copyOf(fromTop);
@@ -31,8 +34,8 @@ public record Solved(
         return byHand.isEmpty() && unmet.isEmpty() && !isSeenUneven();
     }
 
-    /** Whether a gap differs by more than an eighth. Common practice, no source. */
+    /** Whether a gap differs by so much that it is seen. */
     boolean isSeenUneven() {
-        return gap.filter(g -> uneven.isLongerThan(g.dividedBy(8))).isPresent();
+        return gap.filter(g -> uneven.isLongerThan(g.dividedBy(SEEN_PART))).isPresent();
     }
 }

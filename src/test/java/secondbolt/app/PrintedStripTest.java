@@ -85,6 +85,7 @@ class PrintedStripTest {
                 strip.assertAcross(fromTop + BESIDE_MM, -number(mark, "start_mm"), WITHIN_MM);
                 strip.assertAcross(fromTop + BESIDE_MM, -number(mark, "end_mm"), WITHIN_MM);
             }
+            strip.assertBothStripsMeet(mark, holes.equals("upright"));
         }
     }
 
@@ -106,17 +107,19 @@ class PrintedStripTest {
         private final GluedSheet sheet;
         private final double topMm;
         private final double edgeMm;
+        private final double otherEdgeMm;
 
         Strip(Path pdf) {
             sheet = GluedSheet.of(pdf, DPI);
             topMm = 34 + nearest(sheet.through(new Point(14, 34), 0, 1, 4));
             double middleMm = sheet.widthMm() / 2;
-            edgeMm =
+            List<Double> edges =
                     sheet.through(new Point(middleMm, topMm + 4), 1, 0, middleMm - 12).stream()
                             .filter(run -> run.widthMm() > 0.4)
-                            .mapToDouble(run -> middleMm + run.middleMm())
-                            .findFirst()
-                            .orElseThrow();
+                            .map(run -> middleMm + run.middleMm())
+                            .toList();
+            edgeMm = edges.get(0);
+            otherEdgeMm = edges.get(1);
         }
 
         private static double nearest(List<Raster.Run> runs) {
@@ -129,6 +132,29 @@ class PrintedStripTest {
         /** The centre line of the strip with the holes, across on the page. */
         double centreMm() {
             return edgeMm - 22;
+        }
+
+        /**
+         * Both strips laid on each other, edge on top edge: an upright hole begins 3 mm above the
+         * button's centre, a level one 3 mm past it toward the edge. Sources: dressmakers'
+         * association standards; Extension Bulletin 576, 1965.
+         */
+        void assertBothStripsMeet(Map<String, Object> mark, boolean isUpright) {
+            double fromTop = number(mark, "from_top_mm");
+            Point button = new Point(otherEdgeMm + 22 + BESIDE_MM, topMm + fromTop);
+            double buttonDown = fromTop + nearest(sheet.through(button, 0, 1, REACH_MM));
+            double start = number(mark, "start_mm");
+            if (isUpright) {
+                Point hole = new Point(centreMm() - BESIDE_MM, topMm + start);
+                double holeDown = start + nearest(sheet.through(hole, 0, 1, REACH_MM));
+                assertEquals(-3, holeDown - buttonDown, 2 * WITHIN_MM, "at " + fromTop);
+            } else {
+                Point centre = new Point(otherEdgeMm + 22, topMm + fromTop + BESIDE_MM);
+                double buttonIn = 22 + nearest(sheet.through(centre, 1, 0, REACH_MM));
+                Point hole = new Point(centreMm() - start, topMm + fromTop + BESIDE_MM);
+                double holeIn = 22 + start - nearest(sheet.through(hole, 1, 0, REACH_MM));
+                assertEquals(-3, holeIn - buttonIn, 2 * WITHIN_MM, "at " + fromTop);
+            }
         }
 
         void assertDown(double xMm, double fromTopMm, double withinMm) {

@@ -1,5 +1,7 @@
 package secondbolt.closure.spacing;
 
+import java.util.Arrays;
+
 /** Which holes cannot be stitched where, looked up once. */
 final class Blocked {
     private final boolean[][] table;
@@ -7,8 +9,10 @@ final class Blocked {
     Blocked(SpacingProblem problem) {
         table = new boolean[problem.count()][problem.last().to() + 1];
         for (int number = 0; number < problem.count(); number++) {
-            for (int place = 0; place < table[number].length; place++) {
-                table[number][place] = problem.isBlocked(number, place);
+            for (Zone zone : problem.blocked().get(number)) {
+                int from = Math.max(0, zone.from());
+                int to = Math.min(table[number].length, zone.to() + 1);
+                Arrays.fill(table[number], Math.min(from, to), Math.max(0, to), true);
             }
         }
     }

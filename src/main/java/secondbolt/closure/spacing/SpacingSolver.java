@@ -26,14 +26,38 @@ public final class SpacingSolver {
 
     /** The best there is; nothing if the count, the gaps and the places to meet cannot agree. */
     public static Optional<Spacing> solve(SpacingProblem problem) {
-        Blocked blocked = new Blocked(problem);
-        if (new SpacingSolver(problem, blocked, problem.count()).candidates().isEmpty()) {
+        if (!isPossible(problem)) {
             return Optional.empty();
         }
+        Blocked blocked = new Blocked(problem);
         return IntStream.rangeClosed(0, problem.count())
                 .mapToObj(byHand -> new SpacingSolver(problem, blocked, byHand).best())
                 .flatMap(Optional::stream)
                 .findFirst();
+    }
+
+    /** Whether count, gaps and places to meet agree at all, whatever must be worked by hand. */
+    public static boolean isPossible(SpacingProblem problem) {
+        SpacingSolver any = new SpacingSolver(problem, new Blocked(problem), problem.count());
+        return any.endsFromTheMiddle().stream()
+                .map(ends -> any.row(ends))
+                .anyMatch(row -> row.reaches(row.widestDifference()));
+    }
+
+    /**
+     * Whether there is a row with no hole by hand and no gap further from the mean than this part
+     * of it.
+     *
+     * @param part of the mean gap, 8 for an eighth
+     */
+    public static boolean isClear(SpacingProblem problem, int part) {
+        SpacingSolver clear = new SpacingSolver(problem, new Blocked(problem), 0);
+        return clear.endsFromTheMiddle().stream()
+                .anyMatch(ends -> clear.row(ends).reaches((ends[1] - ends[0]) / part));
+    }
+
+    private Row row(int[] ends) {
+        return new Row(problem, blocked, byHand, ends[0], ends[1]);
     }
 
     private Optional<Spacing> best() {
@@ -55,7 +79,7 @@ public final class SpacingSolver {
         List<Row> candidates = new ArrayList<>();
         long least = Long.MAX_VALUE;
         for (int[] ends : endsFromTheMiddle()) {
-            Row row = new Row(problem, blocked, byHand, ends[0], ends[1]);
+            Row row = row(ends);
             long bound = Math.min(least, row.widestDifference());
             if (!row.reaches(bound)) {
                 continue;
