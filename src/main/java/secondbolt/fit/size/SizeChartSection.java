@@ -22,7 +22,12 @@ import secondbolt.measure.Length;
 public final class SizeChartSection {
     private static final int MOST_SIZES = 40;
     private static final int LONGEST_LABEL = 20;
-    private static final Form<Placed<String>> LABEL = Forms.placed(Forms.text(LONGEST_LABEL));
+    private static final Form<Placed<String>> LABEL =
+            Forms.placed(
+                    Forms.checked(
+                            Forms.text(LONGEST_LABEL),
+                            label -> Character.isLetterOrDigit(label.codePointAt(0)),
+                            "a size such as 12, 40 or M"));
 
     private static final Key<List<Placed<String>>> LABELS =
             Key.required(
