@@ -1,6 +1,7 @@
 package secondbolt.hem;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,10 +34,12 @@ public final class HemCalculation {
     private static final double CIRCULAR_RADIANS = Math.PI / 2 - 1e-6;
 
     private final FitResult fit;
+    private final Collection<Hem> hems;
     private final Tape tape;
 
-    private HemCalculation(FitResult fit, Tape tape) {
+    private HemCalculation(FitResult fit, Collection<Hem> hems, Tape tape) {
         this.fit = fit;
+        this.hems = hems;
         this.tape = tape;
     }
 
@@ -46,7 +49,7 @@ public final class HemCalculation {
      * @param hems by name; their edges must be there, which reading has checked
      */
     static List<HemResult> all(FitResult fit, Map<String, Hem> hems, Tape tape) {
-        HemCalculation all = new HemCalculation(fit, tape);
+        HemCalculation all = new HemCalculation(fit, hems.values(), tape);
         List<HemResult> results = new ArrayList<>();
         hems.forEach((name, hem) -> results.add(all.work(name, hem)));
         return results;
@@ -114,7 +117,7 @@ public final class HemCalculation {
                 fold,
                 turned,
                 handling(hem, turned),
-                drawn.map(shape -> ends(shape, edge)).orElse(HemEdge.Ends.UNKNOWN),
+                drawn.map(shape -> ends(piece, shape, edge)).orElse(HemEdge.Ends.UNKNOWN),
                 included);
     }
 
@@ -148,18 +151,35 @@ public final class HemCalculation {
         throw new IllegalArgumentException("edge must be one of the piece, was " + edge);
     }
 
-    private static HemEdge.Ends ends(PieceShape.Drawn shape, Hem.Edge edge) {
+    private HemEdge.Ends ends(Piece piece, PieceShape.Drawn shape, Hem.Edge edge) {
         int number = number(shape, edge);
         int count = shape.edges().size();
         return new HemEdge.Ends(
-                shape.edges().get((number + count - 1) % count).name(),
-                shape.edges().get((number + 1) % count).name());
+                neighbour(piece, shape.edges().get((number + count - 1) % count).name()),
+                neighbour(piece, shape.edges().get((number + 1) % count).name()));
     }
 
-    private static TurnedEdge asDrawn(Hem hem, PieceShape.Drawn shape, Hem.Edge edge) {
+    private HemEdge.Neighbour neighbour(Piece piece, String edge) {
+        HemEdge.Neighbour.Kind kind = HemEdge.Neighbour.Kind.SIDE;
+        if (piece.fold().filter(edge::equals).isPresent()) {
+            kind = HemEdge.Neighbour.Kind.FOLD;
+        } else if (isTurned(piece.name(), edge)) {
+            kind = HemEdge.Neighbour.Kind.HEM;
+        } else if (isIncluded()) {
+            kind = HemEdge.Neighbour.Kind.SQUARE;
+        }
+        return new HemEdge.Neighbour(edge, kind);
+    }
+
+    private boolean isTurned(String piece, String edge) {
+        return hems.stream()
+                .anyMatch(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(piece, edge));
+    }
+
+    private TurnedEdge asDrawn(Hem hem, PieceShape.Drawn shape, Hem.Edge edge) {
         List<EdgeLine> lines = shape.edges().stream().map(NamedEdge::line).toList();
         List<Boolean> turned =
-                shape.edges().stream().map(e -> hem.isOn(edge.piece(), e.name())).toList();
+                shape.edges().stream().map(e -> isTurned(edge.piece(), e.name())).toList();
         double depthMm = hem.depth().orElseThrow().millimetres();
         return TurnedEdge.of(lines, number(shape, edge), depthMm, turned);
     }
@@ -170,10 +190,10 @@ public final class HemCalculation {
      */
     private TurnedEdge inside(Hem hem, Piece piece, PieceShape.Drawn shape, Hem.Edge edge) {
         TurnedEdge cut = asDrawn(hem, shape, edge);
-        HemEdge.Ends ends = ends(shape, edge);
+        HemEdge.Ends ends = ends(piece, shape, edge);
         EdgeLine fold = Parallel.edge(cut.fold(), -cut.way() * hem.turnedUp(tape).millimetres());
-        double from = allowanceMm(piece, ends.start());
-        double to = fold.lengthMm() - allowanceMm(piece, ends.end());
+        double from = allowanceMm(piece, ends.start().name());
+        double to = fold.lengthMm() - allowanceMm(piece, ends.end().name());
         return TurnedEdge.square(
                 to - from > 1 ? fold.part(from, to) : fold,
                 cut.way(),

@@ -27,11 +27,39 @@ record HemEdge(
     /**
      * The edges it meets.
      *
-     * @param start at the start of its drawn line; empty if unknown
+     * @param start at the start of its drawn line
      * @param end at its end
      */
-    record Ends(String start, String end) {
-        static final Ends UNKNOWN = new Ends("", "");
+    record Ends(Neighbour start, Neighbour end) {
+        static final Ends UNKNOWN =
+                new Ends(
+                        new Neighbour("", Neighbour.Kind.SQUARE),
+                        new Neighbour("", Neighbour.Kind.SQUARE));
+    }
+
+    /**
+     * An edge it meets.
+     *
+     * @param name of the edge
+     * @param kind how the hem ends there
+     */
+    record Neighbour(String name, Kind kind) {
+        /** How a hem ends. */
+        enum Kind {
+            /** At a side, whose end is cut mirrored. */
+            SIDE,
+            /** On the fold of the cloth, where its other half goes on. */
+            FOLD,
+            /** At another hem, with a mitre. */
+            HEM,
+            /** As the pattern prints it, or not known. */
+            SQUARE
+        }
+
+        /** By how much the mirrored end takes in; negative if it lets out. */
+        Length takesIn(TurnedEdge.End end) {
+            return kind == Kind.SIDE ? mm(end.takesInMm()) : Length.ZERO;
+        }
     }
 
     /**
@@ -103,22 +131,19 @@ record HemEdge(
         return turned.map(t -> t.turnsRadians() * times()).orElse(0.0);
     }
 
-    /** By how much both mirrored ends take in, all round; negative if they let out. */
+    /** By how much the mirrored end at its start takes in, once; negative if it lets out. */
+    Length takesInAtStart() {
+        return turned.map(t -> ends.start().takesIn(t.start())).orElse(Length.ZERO);
+    }
+
+    /** The same at its end. */
+    Length takesInAtEnd() {
+        return turned.map(t -> ends.end().takesIn(t.end())).orElse(Length.ZERO);
+    }
+
+    /** By how much all mirrored ends take in, all round; negative if they let out. */
     Length takesInAllRound() {
-        // On the fold of the cloth nothing is cut: the other half goes on there.
-        return turned.map(t -> mm((atStart(t) + atEnd(t)) * times())).orElse(Length.ZERO);
-    }
-
-    private double atStart(TurnedEdge t) {
-        return isFold(ends.start()) ? 0 : t.start().takesInMm();
-    }
-
-    private double atEnd(TurnedEdge t) {
-        return isFold(ends.end()) ? 0 : t.end().takesInMm();
-    }
-
-    boolean isFold(String neighbour) {
-        return piece.fold().filter(neighbour::equals).isPresent();
+        return takesInAtStart().plus(takesInAtEnd()).times(times());
     }
 
     static Length mm(double mm) {

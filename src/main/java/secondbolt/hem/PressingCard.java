@@ -108,8 +108,8 @@ record PressingCard(List<HemEdge> edges, EdgeLine fold, Kind kind, List<String> 
     private static List<PressingCard> curve(HemEdge edge) {
         TurnedEdge turned = edge.turned().orElseThrow();
         EdgeLine line = turned.way() > 0 ? turned.fold().reversed() : turned.fold();
-        String left = turned.way() > 0 ? edge.ends().end() : edge.ends().start();
-        String right = turned.way() > 0 ? edge.ends().start() : edge.ends().end();
+        String left = turned.way() > 0 ? edge.ends().end().name() : edge.ends().start().name();
+        String right = turned.way() > 0 ? edge.ends().start().name() : edge.ends().end().name();
         int parts = (int) Math.max(1, Math.ceil(Math.abs(turned.turnsRadians()) / WIDEST_RADIANS));
         List<PressingCard> cards = new ArrayList<>();
         for (int i = 0; i < parts; i++) {
