@@ -33,9 +33,6 @@ final class GuideDrawing {
     private static final double LEADER_MM = 7;
     private static final double DOT_MM = 0.7;
 
-    /** A vertical side begins so far past the deepest line. */
-    private static final double PAST_MM = 3;
-
     private static final Lettering TITLE = Lettering.bold(5.6);
     private static final Lettering WORDS = Lettering.plain(4.6);
     private static final double LEAST_LETTERS_MM = 2.4;
@@ -153,7 +150,7 @@ final class GuideDrawing {
 
     private Length side() {
         Length deepest = result.pressing().get(result.pressing().size() - 1);
-        return deepest.plus(HemEdge.mm(PAST_MM));
+        return deepest.plus(HemEdge.mm(PressingCard.PAST_MM));
     }
 
     private double highMm(PressingCard card) {
@@ -207,10 +204,13 @@ final class GuideDrawing {
 
     private void write(PressingCard card, double acrossMm, double alongMm, double topMm) {
         List<Point> side = card.inside(side());
-        double leftMm = side.get(0).xMm() + acrossMm + INDENT_MM;
+        // Within fold and side alike, so that each leader meets its line.
+        Point first = card.fold().start();
+        Point last = card.fold().end();
+        double leftMm = Math.max(side.get(0).xMm(), first.xMm()) + acrossMm + INDENT_MM;
         double rightMm =
                 Math.min(
-                        side.get(side.size() - 1).xMm() + acrossMm - 2,
+                        Math.min(side.get(side.size() - 1).xMm(), last.xMm()) + acrossMm - 2,
                         leftMm + PressingCard.WIDE_MM - 2 * INDENT_MM);
         double baseMm = topMm + TOP_MM + 4;
         List<String> headings = headings(card);

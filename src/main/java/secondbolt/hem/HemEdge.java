@@ -141,11 +141,6 @@ record HemEdge(
         return turned.map(t -> ends.end().takesIn(t.end())).orElse(Length.ZERO);
     }
 
-    /** By how much all mirrored ends take in, all round; negative if they let out. */
-    Length takesInAllRound() {
-        return takesInAtStart().plus(takesInAtEnd()).times(times());
-    }
-
     static Length mm(double mm) {
         return Length.ofComputedMillimetres(mm);
     }

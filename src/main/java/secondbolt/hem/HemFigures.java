@@ -43,8 +43,8 @@ final class HemFigures {
                 .flatMap(TurnedEdge::radiusMm)
                 .ifPresent(radius -> figures.length("radius", HemEdge.mm(radius)));
         return figures.length("surplus_all_round", edge.surplusAllRound())
-                .length("start_takes_in", edge.takesInAtStart())
-                .length("end_takes_in", edge.takesInAtEnd())
+                .length("start_takes_in", edge.turned().map(t -> edge.takesInAtStart()))
+                .length("end_takes_in", edge.turned().map(t -> edge.takesInAtEnd()))
                 .text("advice", edge.handling().words());
     }
 }

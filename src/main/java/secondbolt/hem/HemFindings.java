@@ -140,7 +140,7 @@ final class HemFindings {
                         + flat(edges)
                         + (shrinks.isShorterThan(Length.ofMillimetres(2))
                                 ? ""
-                                : ": write such a `depth` with `turned: narrow`")
+                                : ": write such a `depth`, or a `narrow` hem")
                         + ". Or keep the depth with `turned: faced`, a facing cut to the shape of"
                         + " the edge, as for very wide circular skirts (Baldt, Clothing for Women,"
                         + " 1916)."
@@ -158,7 +158,7 @@ final class HemFindings {
     private String circle() {
         return result.turnsAllRound() >= FULL_RADIANS
                 ? " A full circle takes "
-                        + tape.printSmall(Length.ofInches(1, 4))
+                        + tape.printSmall(Hem.rawEdge(tape))
                         + ", or a rolled hem (4-H bulletin L-87)."
                 : "";
     }
@@ -290,29 +290,33 @@ final class HemFindings {
                             + ".",
                     "Cut on the printed line, and sew each side seam along it, down to the fold"
                             + " and mirrored past it: "
-                            + allRound(in)
+                            + allRound(in, true)
                             + " less all round.");
         }
         if (!out.isEmpty()) {
             tell(
                     Level.CAUTION,
-                    "The piece narrows towards the fold, so the turned-up part is cut mirrored and"
-                            + " flares: "
+                    "The piece opens at more than a right angle above the fold, as where it narrows"
+                            + " towards it, so the turned-up part is cut mirrored and flares: "
                             + each(out, e -> atEnds(e, false))
                             + ".",
                     "Cut and sew the sides mirrored past the fold, as printed; if they run straight"
                             + " on, the turned hem is too tight by "
-                            + allRound(out)
+                            + allRound(out, false)
                             + " all round.");
         }
     }
 
-    private String allRound(List<HemEdge> edges) {
-        return print(
-                edges.stream()
-                        .map(HemEdge::takesInAllRound)
-                        .reduce(Length.ZERO, Length::plus)
-                        .size());
+    private String allRound(List<HemEdge> edges, boolean in) {
+        Length all = Length.ZERO;
+        for (HemEdge edge : edges) {
+            for (Length takes : List.of(edge.takesInAtStart(), edge.takesInAtEnd())) {
+                if (takes.isNegative() != in) {
+                    all = all.plus(takes.size().times(edge.times()));
+                }
+            }
+        }
+        return print(all);
     }
 
     private String atEnds(HemEdge edge, boolean in) {

@@ -228,9 +228,11 @@ public final class HemWorksheet implements Worksheet {
         List<String> asked = new ArrayList<>();
         List<Sheet> made = new ArrayList<>();
         for (HemResult result : results) {
-            for (Drawing drawing : GuideDrawing.of(result, tape)) {
+            List<Drawing> guides = GuideDrawing.of(result, tape);
+            for (int i = 0; i < guides.size(); i++) {
+                String part = guides.size() == 1 ? "" : ", part " + (i + 1);
                 asked.add("hem guide " + result.name());
-                made.add(guide(result, drawing));
+                made.add(guide(result, part, guides.get(i)));
             }
             if (result.hem().fromFloor().isPresent()) {
                 asked.add("hem level " + result.name());
@@ -253,7 +255,7 @@ public final class HemWorksheet implements Worksheet {
         return List.copyOf(sheets);
     }
 
-    private Sheet guide(HemResult result, Drawing drawing) {
+    private Sheet guide(HemResult result, String part, Drawing drawing) {
         List<String> warnings = new ArrayList<>(HemWords.HEAT);
         HemFindings.of(result, cloths, tape).stream()
                 .filter(f -> f.level().compareTo(Finding.Level.CAUTION) >= 0)
@@ -272,7 +274,7 @@ public final class HemWorksheet implements Worksheet {
         }
         return new Sheet(
                 "hem guide",
-                "Hem guide: " + result.name(),
+                "Hem guide: " + result.name() + part,
                 drawing,
                 HemWords.pressing(result, tape),
                 warnings,

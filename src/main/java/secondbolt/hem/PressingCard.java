@@ -22,6 +22,9 @@ record PressingCard(List<HemEdge> edges, EdgeLine fold, Kind kind, List<String> 
     /** Not wider than a page of either common paper. */
     static final double WIDE_MM = 180;
 
+    /** An upright side begins so far past the deepest line. */
+    static final double PAST_MM = 3;
+
     /** An arc card goes no farther round than this to either side. */
     private static final double HALF_RADIANS = Math.PI / 3;
 
@@ -94,8 +97,11 @@ record PressingCard(List<HemEdge> edges, EdgeLine fold, Kind kind, List<String> 
     }
 
     private static PressingCard arc(List<HemEdge> edges) {
-        double radiusMm = edges.get(0).turned().orElseThrow().radiusMm().orElseThrow();
-        double half = Math.min(HALF_RADIANS, StrictMath.asin(Math.min(1, WIDE_MM / 2 / radiusMm)));
+        TurnedEdge turned = edges.get(0).turned().orElseThrow();
+        double radiusMm = turned.radiusMm().orElseThrow();
+        // A hollow card is widest where its sides begin.
+        double widestMm = bulges(edges.get(0)) ? radiusMm : radiusMm + turned.depthMm() + PAST_MM;
+        double half = Math.min(HALF_RADIANS, StrictMath.asin(Math.min(1, WIDE_MM / 2 / widestMm)));
         Point middle = new Point(radiusMm * StrictMath.sin(half), 0);
         double down = Math.PI / 2;
         EdgeLine fold =

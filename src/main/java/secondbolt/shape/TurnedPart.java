@@ -78,9 +78,85 @@ record TurnedPart(
             return last().alongMm();
         }
 
-        Run run() {
-            return new Run(
-                    all.stream().map(Sample::at).toList(), first().direction(), last().direction());
+        /**
+         * How far along lies the place nearest to a point, on the line or straight on past its
+         * ends.
+         *
+         * <p>There the way to the point stands square to the line. Between two samples of which one
+         * looks ahead to the point and the other back, what it looks ahead changes all but evenly.
+         */
+        double footMm(Point point) {
+            double before = aheadMm(first(), point);
+            double past = aheadMm(last(), point);
+            double best = before < 0 ? before : past > 0 ? lengthMm() + past : 0;
+            double least =
+                    before < 0 || past > 0 ? at(best).distanceMm(point) : Double.POSITIVE_INFINITY;
+            for (int i = 1; i < all.size(); i++) {
+                double here = aheadMm(all.get(i - 1), point);
+                double there = aheadMm(all.get(i), point);
+                if (here >= 0 && there <= 0) {
+                    double from = all.get(i - 1).alongMm();
+                    double share = here > there ? here / (here - there) : 0;
+                    double along = from + share * (all.get(i).alongMm() - from);
+                    double off = at(along).distanceMm(point);
+                    best = off < least ? along : best;
+                    least = Math.min(least, off);
+                }
+            }
+            return best;
+        }
+
+        private static double aheadMm(Sample sample, Point point) {
+            Point at = sample.at();
+            Point direction = sample.direction();
+            return (point.xMm() - at.xMm()) * direction.xMm()
+                    + (point.yMm() - at.yMm()) * direction.yMm();
+        }
+
+        /** The place so far along; past its ends straight on. */
+        Point at(double alongMm) {
+            if (alongMm <= 0 || alongMm >= lengthMm()) {
+                Sample end = alongMm <= 0 ? first() : last();
+                double on = alongMm - end.alongMm();
+                return end.at().moved(end.direction().xMm() * on, end.direction().yMm() * on);
+            }
+            int i = number(alongMm);
+            Sample a = all.get(i - 1);
+            Sample b = all.get(i);
+            double step = b.alongMm() - a.alongMm();
+            double third = step / 3;
+            Stretch between =
+                    Stretch.curve(
+                            a.at(),
+                            a.at().moved(a.direction().xMm() * third, a.direction().yMm() * third),
+                            b.at().moved(
+                                            -b.direction().xMm() * third,
+                                            -b.direction().yMm() * third),
+                            b.at());
+            return between.at((alongMm - a.alongMm()) / step);
+        }
+
+        /** Where it leads so far along. */
+        Point directionAt(double alongMm) {
+            if (alongMm <= 0 || alongMm >= lengthMm()) {
+                return (alongMm <= 0 ? first() : last()).direction();
+            }
+            int i = number(alongMm);
+            Sample a = all.get(i - 1);
+            Sample b = all.get(i);
+            double share = (alongMm - a.alongMm()) / (b.alongMm() - a.alongMm());
+            Point mixed = Stretch.mix(a.direction(), b.direction(), share);
+            double size = mixed.distanceMm(Point.ORIGIN);
+            return new Point(mixed.xMm() / size, mixed.yMm() / size);
+        }
+
+        /** The first sample past a place inside. */
+        private int number(double alongMm) {
+            int i = 1;
+            while (i < all.size() - 1 && all.get(i).alongMm() < alongMm) {
+                i++;
+            }
+            return i;
         }
 
         /** How far it turns from its start to a place, towards the right of the way it leads. */
@@ -153,9 +229,8 @@ record TurnedPart(
     }
 
     static TurnedPart of(Samples samples, Run startSide, Run endSide, int way, double depthMm) {
-        Run fold = samples.run();
-        double startFoot = footMm(fold, startSide, depthMm).orElse(0.0);
-        double endFoot = footMm(fold, endSide, depthMm).orElse(samples.lengthMm());
+        double startFoot = footMm(samples, startSide, depthMm).orElse(0.0);
+        double endFoot = footMm(samples, endSide, depthMm).orElse(samples.lengthMm());
         Sample last = samples.last();
         Point back = new Point(-last.direction().xMm(), -last.direction().yMm());
         TurnedEdge.End start =
@@ -179,7 +254,7 @@ record TurnedPart(
     }
 
     /** Where along the fold the place of a side lies that is so deep inside it. */
-    private static Optional<Double> footMm(Run fold, Run side, double depthMm) {
+    private static Optional<Double> footMm(Samples fold, Run side, double depthMm) {
         double near = 0;
         double step = depthMm / STEPS;
         double far = step;
@@ -201,7 +276,7 @@ record TurnedPart(
         return Optional.of(fold.footMm(side.at((near + far) / 2)));
     }
 
-    private static double offMm(Run fold, Point point) {
+    private static double offMm(Samples fold, Point point) {
         return point.distanceMm(fold.at(fold.footMm(point)));
     }
 
@@ -240,36 +315,18 @@ record TurnedPart(
     /** The line so far outside, from foot to foot; below zero inside. */
     List<Point> beside(double outMm) {
         List<Point> points = new ArrayList<>();
-        points.add(beside(samples.first(), startFootMm, outMm));
+        points.add(beside(startFootMm, outMm));
         for (Sample sample : samples.all()) {
             if (sample.alongMm() > startFootMm && sample.alongMm() < endFootMm) {
-                points.add(moved(sample.at(), sample.direction(), outMm));
+                points.add(beside(sample.alongMm(), outMm));
             }
         }
-        points.add(beside(samples.last(), endFootMm, outMm));
+        points.add(beside(endFootMm, outMm));
         return points;
     }
 
-    /** Between two samples, or before the first or past the last where it runs straight on. */
-    private Point beside(Sample near, double alongMm, double outMm) {
-        if (alongMm <= 0 || alongMm >= samples.lengthMm()) {
-            double on = alongMm - near.alongMm();
-            Point at = near.at().moved(near.direction().xMm() * on, near.direction().yMm() * on);
-            return moved(at, near.direction(), outMm);
-        }
-        Sample best = near;
-        for (Sample sample : samples.all()) {
-            boolean isNearer =
-                    Math.abs(sample.alongMm() - alongMm) < Math.abs(best.alongMm() - alongMm);
-            best = isNearer ? sample : best;
-        }
-        double on = alongMm - best.alongMm();
-        Point at = best.at().moved(best.direction().xMm() * on, best.direction().yMm() * on);
-        return moved(at, best.direction(), outMm);
-    }
-
-    private Point moved(Point at, Point direction, double outMm) {
-        Point in = TurnedEdge.inward(direction, way);
-        return at.moved(-in.xMm() * outMm, -in.yMm() * outMm);
+    private Point beside(double alongMm, double outMm) {
+        Point in = TurnedEdge.inward(samples.directionAt(alongMm), way);
+        return samples.at(alongMm).moved(-in.xMm() * outMm, -in.yMm() * outMm);
     }
 }
