@@ -76,7 +76,13 @@ public final class Forms {
                 words,
                 Schemas.textOrNumber(),
                 (text, reading) ->
-                        inRange(Length.parse(text, reading.tape()), range::holds, text, words));
+                        text.equals("unknown") && !why.isEmpty()
+                                ? refuse("`unknown`", words)
+                                : inRange(
+                                        Length.parse(text, reading.tape()),
+                                        range::holds,
+                                        text,
+                                        words));
     }
 
     /** A plain number in a range, such as the fullness of gathers. */

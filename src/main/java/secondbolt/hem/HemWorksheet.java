@@ -209,8 +209,13 @@ public final class HemWorksheet implements Worksheet {
         String sign = surplus.isNegative() ? "−" : "";
         String share = edge.fullness().map(f -> ", " + HemWords.percent(Math.abs(f))).orElse("");
         return new HemView.Both(
-                sign + tape.printSmall(surplus.size()) + share,
-                sign + tape.other().printSmall(surplus.size()));
+                sign + print(tape, surplus.size()) + share,
+                sign + print(tape.other(), surplus.size()));
+    }
+
+    private static String print(Tape tape, Length length) {
+        boolean small = length.isShorterThan(Length.ofMillimetres(10));
+        return small ? tape.printSmall(length) : tape.print(length);
     }
 
     @Override
