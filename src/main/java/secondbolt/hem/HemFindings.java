@@ -34,6 +34,9 @@ final class HemFindings {
     /** Ends that are off by less are sewn without being noticed; common practice, no source. */
     private static final Length NOTICED = Length.ofMillimetres(1);
 
+    /** Less is not seen; common practice, no source. */
+    private static final double ASKEW_RADIANS = Math.toRadians(2);
+
     /** Three quarters of a circle and more count as full; common practice, no source. */
     private static final double FULL_RADIANS = 1.5 * Math.PI - 1e-6;
 
@@ -58,6 +61,7 @@ final class HemFindings {
             all.tooTight();
             all.corners();
             all.ends();
+            all.fold();
             all.included();
             all.heavy();
         }
@@ -305,6 +309,32 @@ final class HemFindings {
                             + allRound(out, false)
                             + " all round.");
         }
+    }
+
+    /** Drawn half, a hem that does not meet the fold squarely comes to a point there. */
+    private void fold() {
+        List<HemEdge> askew =
+                result.edges().stream()
+                        .filter(e -> e.turned().isPresent())
+                        .filter(
+                                e ->
+                                        isAskew(e.ends().start(), e.turned().get().start())
+                                                || isAskew(e.ends().end(), e.turned().get().end()))
+                        .toList();
+        if (!askew.isEmpty()) {
+            tell(
+                    Level.CAUTION,
+                    "It does not meet the fold of the cloth squarely, so that the opened piece has a"
+                            + " corner there: "
+                            + each(askew, e -> "").strip()
+                            + ".",
+                    "Draw the last of its curve level to the fold, or mean the corner.");
+        }
+    }
+
+    private static boolean isAskew(HemEdge.Neighbour next, TurnedEdge.End end) {
+        return next.kind() == HemEdge.Neighbour.Kind.FOLD
+                && Math.abs(end.leansRadians()) > ASKEW_RADIANS;
     }
 
     private String allRound(List<HemEdge> edges, boolean in) {

@@ -153,4 +153,18 @@ class HemFindingsTest {
                 Level.CAUTION,
                 "2.6 cm inside");
     }
+
+    @Test
+    void seesAHemThatComesToAPointOnTheFold() {
+        String piece =
+                "pattern: {pieces: {back: {cut: 1, fold: centre, outline: [{start: [0, 0]}, {edge: top,"
+                        + " to: [30, 0]}, {edge: side, to: [30, 60]}, {edge: hem, to: [0, %s]}, {edge:"
+                        + " centre, to: start}]}}}";
+        String hem = "hems: {h: {on: [back.hem], depth: 2, turned: twice}}";
+        assertTold(
+                findings(piece.formatted("65"), hem),
+                Level.CAUTION,
+                "does not meet the fold of the cloth squarely");
+        assertEquals(List.of(), findings(piece.formatted("60"), hem));
+    }
 }
