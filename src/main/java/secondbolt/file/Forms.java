@@ -62,12 +62,27 @@ public final class Forms {
 
     /** A length in a range; a bare number is on the project's tape. */
     public static Form<Length> length(LengthRange range) {
-        String words = "a length of " + range.words();
+        return length(range, "");
+    }
+
+    /**
+     * The same, told with why it must be known.
+     *
+     * @param why goes on after the range, such as {@code , which the cutting line needs}
+     */
+    public static Form<Length> length(LengthRange range, String why) {
+        String words = "a length of " + range.words() + why;
         return new TextForm<>(
                 words,
                 Schemas.textOrNumber(),
                 (text, reading) ->
-                        inRange(Length.parse(text, reading.tape()), range::holds, text, words));
+                        text.equals("unknown") && !why.isEmpty()
+                                ? refuse("`unknown`", words)
+                                : inRange(
+                                        Length.parse(text, reading.tape()),
+                                        range::holds,
+                                        text,
+                                        words));
     }
 
     /** A plain number in a range, such as the fullness of gathers. */

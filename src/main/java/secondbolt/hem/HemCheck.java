@@ -6,25 +6,39 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import secondbolt.cloth.Textile;
 import secondbolt.file.Placed;
 import secondbolt.fit.FitCheck;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
+import secondbolt.fit.PieceShape;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.shape.EdgeLine;
 
-/** Finds hems on edges that are not there, or that something else claims. */
+/** Finds hems on edges that are not there or that something else claims, and depths too deep. */
 public final class HemCheck {
     private final Pattern pattern;
+    private final Tape tape;
     private final Set<Hem.Edge> hemmed = new HashSet<>();
     private final List<FitCheck.Trouble> troubles = new ArrayList<>();
 
-    private HemCheck(Pattern pattern) {
+    private HemCheck(Pattern pattern, Tape tape) {
         this.pattern = pattern;
+        this.tape = tape;
     }
 
     /** All mistakes; none if the hems suit the pattern. */
-    public static List<FitCheck.Trouble> of(Map<String, Hem> hems, Pattern pattern) {
-        HemCheck check = new HemCheck(pattern);
-        hems.values().forEach(hem -> hem.on().forEach(check::isFree));
+    public static List<FitCheck.Trouble> of(Map<String, Hem> hems, Pattern pattern, Tape tape) {
+        HemCheck check = new HemCheck(pattern, tape);
+        for (Hem hem : hems.values()) {
+            int before = check.troubles.size();
+            hem.on().forEach(check::isFree);
+            if (check.troubles.size() == before) {
+                check.hasRoom(hem);
+                check.jumpsFromALining(hem);
+            }
+        }
         return List.copyOf(check.troubles);
     }
 
@@ -54,6 +68,77 @@ public final class HemCheck {
         } else if (!hemmed.add(edge)) {
             tell(placed, ", which another hem lies on", "each edge in one hem");
         }
+    }
+
+    /** A hem is turned up onto its piece, so the piece must be longer than the hem is deep. */
+    private void hasRoom(Hem hem) {
+        if (hem.placedDepth().isEmpty()) {
+            return;
+        }
+        Placed<Length> depth = hem.placedDepth().get();
+        for (Hem.Edge edge : hem.edges()) {
+            Length room = roomAbove(edge);
+            if (!depth.value().isShorterThan(room)) {
+                troubles.add(
+                        new FitCheck.Trouble(
+                                depth.place(),
+                                "a hem of "
+                                        + print(depth.value())
+                                        + " on "
+                                        + edge
+                                        + ", whose piece reaches only "
+                                        + print(room)
+                                        + " from it",
+                                "a depth the piece is longer than"));
+                return;
+            }
+        }
+    }
+
+    private Length roomAbove(Hem.Edge edge) {
+        PieceShape shape = pattern.find(edge.piece()).orElseThrow().shape();
+        return shape.accept(
+                new PieceShape.Visitor<Length>() {
+                    @Override
+                    public Length drawn(PieceShape.Drawn drawn) {
+                        EdgeLine hem = drawn.find(edge.edge()).orElseThrow();
+                        double farthestMm =
+                                drawn.edges().stream()
+                                        .flatMap(e -> e.line().knots().stream())
+                                        .mapToDouble(hem::distanceMm)
+                                        .max()
+                                        .orElseThrow();
+                        return Length.ofComputedMillimetres(farthestMm);
+                    }
+
+                    @Override
+                    public Length taped(PieceShape.Taped taped) {
+                        return taped.across().orLonger(taped.along());
+                    }
+                });
+    }
+
+    private void jumpsFromALining(Hem hem) {
+        boolean isLining =
+                hem.edges().stream()
+                        .allMatch(
+                                edge ->
+                                        pattern.find(edge.piece())
+                                                .orElseThrow()
+                                                .cuts()
+                                                .containsKey(Textile.Role.LINING.word()));
+        if (hem.placedJump().isPresent() && !isLining) {
+            troubles.add(
+                    new FitCheck.Trouble(
+                            hem.placedJump().get().place(),
+                            "`jump` of a hem that is not on lining alone",
+                            "`jump` in a hem of its own, on edges of pieces that are cut of"
+                                    + " lining"));
+        }
+    }
+
+    private String print(Length length) {
+        return tape.printBoth(length);
     }
 
     private void tell(Placed<Hem.Edge> placed, String found, String right) {

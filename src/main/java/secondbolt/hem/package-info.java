@@ -1,8 +1,11 @@
 /**
- * Hems: which edges are turned up, how deep and how often, and how much cloth that adds below the
- * fold. Start at {@link secondbolt.hem.HemSection} for what the maker writes. This room uses {@code
- * fit}, {@code file} and {@code measure}. The words may be changed freely; a change of {@link
+ * Hems: which edges are turned up, how deep and how often; how much longer or shorter the turned
+ * edge is than the line it lands on, and what to do about it; the card it is pressed over and the
+ * strip it is levelled with. Start at {@link secondbolt.hem.HemSection} for what the maker writes
+ * and {@link secondbolt.hem.HemCalculation} for the sums. This room uses {@code fit}, {@code
+ * cloth}, {@code file}, {@code draw}, {@code worksheet}, {@code shape} and {@code measure}. Words
+ * and the look of card and strip may be changed freely; a change of {@link
  * secondbolt.hem.Hem#addsBelowTheFold} moves the cutting line of every hemmed edge. Nothing about
- * seam allowances elsewhere or about drawing belongs here.
+ * seam allowances elsewhere or about the cutting line itself belongs here.
  */
 package secondbolt.hem;

@@ -54,7 +54,7 @@ final class ProjectCheck {
 
     private void pattern(Pattern pattern) {
         troubles.addAll(FitCheck.of(pattern, project.alterations(), tape));
-        troubles.addAll(HemCheck.of(project.hems(), pattern));
+        troubles.addAll(HemCheck.of(project.hems(), pattern, tape));
     }
 
     /** A closure on edges of the pattern must name some that are there, and fit on them. */

@@ -11,6 +11,7 @@ import secondbolt.effect.EffectWorksheet;
 import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.FitWorksheet;
+import secondbolt.hem.HemWorksheet;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Worksheet;
@@ -49,6 +50,15 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
                                                 fit,
                                                 project.wearer(),
                                                 project.machine(),
+                                                tape)));
+        fit.filter(f -> !project.hems().isEmpty())
+                .ifPresent(
+                        f ->
+                                worksheets.add(
+                                        HemWorksheet.of(
+                                                f,
+                                                project.hems(),
+                                                project.cloths().orElse(Map.of()),
                                                 tape)));
         fit.ifPresent(f -> worksheets.add(CuttingWorksheet.of(f, project.hems(), tape)));
         fit.filter(f -> !f.alterations().isEmpty())

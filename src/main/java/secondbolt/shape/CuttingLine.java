@@ -52,7 +52,8 @@ public final class CuttingLine {
         return joined(edges, parts, way);
     }
 
-    private static int way(List<EdgeLine> edges) {
+    /** 1 if the outline runs clockwise on paper, -1 if against it. */
+    static int way(List<EdgeLine> edges) {
         double twice = 0;
         Point last = edges.get(edges.size() - 1).end();
         for (EdgeLine edge : edges) {

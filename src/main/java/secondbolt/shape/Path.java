@@ -113,6 +113,13 @@ public record Path(List<Step> steps) {
         return new Path(steps);
     }
 
+    /** Straight steps through the points, not closed. */
+    public static Path through(List<Point> points) {
+        List<Step> steps = new ArrayList<>();
+        points.forEach(p -> steps.add(steps.isEmpty() ? new Move(p) : new Straight(p)));
+        return new Path(steps);
+    }
+
     /** A circle, as four cubics that stray from it by less than a thirty-sixth of a percent. */
     public static Path circle(Point middle, double radiusMm) {
         double arm = radiusMm * QUARTER_ARM;

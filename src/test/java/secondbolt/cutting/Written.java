@@ -50,7 +50,7 @@ final class Written {
                         fields -> {
                             var pattern = fields.get(PatternSection.KEY).orElseThrow();
                             var hems = fields.get(HemSection.KEY).orElse(Map.of());
-                            var troubles = HemCheck.of(hems, pattern);
+                            var troubles = HemCheck.of(hems, pattern, fields.tape());
                             troubles.forEach(t -> fields.tell(t.place(), t.found(), t.right()));
                             var changes = fields.get(AlterationSection.KEY).orElse(List.of());
                             Tape tape = fields.tape();

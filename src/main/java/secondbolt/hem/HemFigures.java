@@ -1,0 +1,50 @@
+package secondbolt.hem;
+
+import secondbolt.shape.TurnedEdge;
+import secondbolt.worksheet.Figures;
+
+/** A hem for other programs. Lengths of an edge are as drawn, once, unless they say all round. */
+final class HemFigures {
+    private HemFigures() {}
+
+    static Figures of(HemResult result) {
+        Figures figures =
+                new Figures()
+                        .text("turned", result.hem().turned().word())
+                        .length("depth", result.hem().depth())
+                        .length("turned_up", result.turnedUp())
+                        .lengths("pressing_depths", result.pressing())
+                        .list("edges", result.edges().stream().map(HemFigures::of).toList())
+                        .length("fold_all_round", result.foldAllRound())
+                        .length("surplus_all_round", result.surplusAllRound())
+                        .count("hang_hours", result.hang().hours());
+        result.hem().jump().ifPresent(jump -> figures.length("jump", jump));
+        result.hem()
+                .fromFloor()
+                .ifPresent(
+                        floor ->
+                                figures.length("from_floor", floor)
+                                        .length("trim", LevelDrawing.trim(result))
+                                        .count("level_marks", result.marks().orElseThrow()));
+        return figures;
+    }
+
+    /** The radius only on an arc. */
+    private static Figures of(HemEdge edge) {
+        Figures figures =
+                new Figures()
+                        .text("edge", edge.edge().toString())
+                        .count("times_round", edge.times())
+                        .length("fold", edge.fold())
+                        .length("cut_edge", edge.cutEdge())
+                        .length("lands_on", edge.landsOn())
+                        .length("surplus", edge.surplus());
+        edge.turned()
+                .flatMap(TurnedEdge::radiusMm)
+                .ifPresent(radius -> figures.length("radius", HemEdge.mm(radius)));
+        return figures.length("surplus_all_round", edge.surplusAllRound())
+                .length("start_takes_in", edge.turned().map(t -> edge.takesInAtStart()))
+                .length("end_takes_in", edge.turned().map(t -> edge.takesInAtEnd()))
+                .text("advice", edge.handling().words());
+    }
+}

@@ -1,0 +1,170 @@
+package secondbolt.hem;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+
+class HemFindingsTest {
+    private static final String CIRCLE =
+            "pattern: {pieces: {skirt: {cut: 4, ring: {inner: 11.94, outer: 77.94, turn: 90}}}}";
+
+    private static List<Finding> findings(String... lines) {
+        return Written.of("cm", lines).sheet().findings();
+    }
+
+    private static void assertTold(List<Finding> findings, Level level, String... words) {
+        String told = findings.toString();
+        assertTrue(
+                findings.stream()
+                        .filter(f -> f.level() == level)
+                        .map(f -> f.text() + " " + f.remedy())
+                        .anyMatch(text -> List.of(words).stream().allMatch(text::contains)),
+                () -> String.join(", ", words) + " is not told in " + told);
+    }
+
+    /**
+     * Derived: 5 % of R - d is 2d at d = R 0.05 / 2.05, 1.9 cm of 77.94; for 5 cm R must be 205 cm.
+     * Baldt, Clothing for Women, 1916: a shaped facing on very wide circular skirts; 4-H bulletin
+     * L-87: a quarter inch or a rolled hem on a full circle.
+     */
+    @Test
+    void warnsOfADeepHemOnACircle() {
+        List<Finding> all =
+                findings(CIRCLE, "hems: {h: {on: [skirt.hem], depth: 5, turned: once}}");
+        assertTold(
+                all,
+                Level.WARNING,
+                "skirt.hem 15.7 cm (13.7 %, 4 times round)",
+                "Up to 1.9 cm deep",
+                "turned: faced",
+                "Baldt",
+                "L-87",
+                "a radius of 205 cm");
+        assertTold(all, Level.NOTE, "Let it hang 24 h");
+    }
+
+    /** At the depth that is named the hem can be eased, and a mark deeper it cannot. */
+    @Test
+    void namesADepthThatCanBeEased() {
+        String hem = "hems: {h: {on: [skirt.hem], depth: %s, turned: once}}";
+        HemResult eased = Written.of("cm", CIRCLE, hem.formatted("1.9")).results().get(0);
+        assertEquals(1, eased.handled(HemEdge.Handling.EASE).size());
+        HemResult full = Written.of("cm", CIRCLE, hem.formatted("1.95")).results().get(0);
+        assertEquals(1, full.handled(HemEdge.Handling.TOO_FULL).size());
+    }
+
+    /** 15.1 cm over four quarters: 3.75 cm a panel, to the half millimetre. */
+    @Test
+    void saysHowMuchEachPanelDrawsUp() {
+        assertTold(
+                findings(CIRCLE, "hems: {h: {on: [skirt.hem], depth: 1.2, turned: once}}"),
+                Level.NOTE,
+                "skirt.hem 3.75 cm (3.1 %, 4 times round)",
+                "Ease-stitch 6 mm from the raw edge");
+    }
+
+    @Test
+    void clipsOrFacesAHollowEdge() {
+        assertTold(
+                findings(CIRCLE, "hems: {h: {on: [skirt.waist], depth: 1.2, turned: once}}"),
+                Level.CAUTION,
+                "shorter than the line",
+                "Clip",
+                "turned: faced");
+    }
+
+    /** Derived: 8 over 40 at both sides, twice 3 cm deep: 1.2 cm an end, 4.8 cm on two sleeves. */
+    @Test
+    void saysThatATaperedHemFlares() {
+        assertTold(
+                findings(
+                        "pattern:",
+                        "  pieces:",
+                        "    sleeve:",
+                        "      cut: pair",
+                        "      outline:",
+                        "        - {start: [0, 0]}",
+                        "        - {edge: cap, to: [40, 0]}",
+                        "        - {edge: right, to: [32, 40]}",
+                        "        - {edge: wrist, to: [8, 40]}",
+                        "        - {edge: left, to: start}",
+                        "hems: {h: {on: [sleeve.wrist], depth: 3, turned: once, for: sleeve}}"),
+                Level.CAUTION,
+                "1.2 cm at right and 1.2 cm at left",
+                "too tight by 4.8 cm all round");
+    }
+
+    /** Watson, Textiles and Clothing, 1907: wool flannel is not folded twice. */
+    @Test
+    void doesNotTurnWoolTwice() {
+        String[] lines = {
+            "cloth: {blanket: {fibre: wool, size: [200, 200]}}",
+            "pattern: {pieces: {skirt: {cut: 2, rectangle: [50, 60]}}}",
+            "hems: {h: {on: [skirt.bottom], depth: 3, turned: twice}}"
+        };
+        assertTold(findings(lines), Level.CAUTION, "Watson", "turned: blind");
+        lines[2] = lines[2].replace("twice", "blind");
+        assertEquals(List.of(), findings(lines));
+        // A shop's article on cloth weights: over 350 g/m2 is heavy.
+        lines[0] = "cloth: {canvas: {fibre: cotton, weight: 400 g/m2, size: [200, 200]}}";
+        lines[2] = lines[2].replace("blind", "narrow").replace("depth: 3", "depth: 0.5");
+        assertTold(findings(lines), Level.CAUTION, "canvas makes a thick ridge");
+    }
+
+    @Test
+    void mitresWhereTwoHemsMeet() {
+        assertTold(
+                findings(
+                        "pattern: {pieces: {cloth: {cut: 1, rectangle: [50, 60]}}}",
+                        "hems: {h: {on: [cloth.bottom, cloth.left], depth: 2, turned: twice}}"),
+                Level.NOTE,
+                "cloth.bottom, where it meets the hem of left",
+                "mitre");
+    }
+
+    @Test
+    void leavesOpenWhatATapedPieceDoesNotSay() {
+        HemWorksheet sheet =
+                Written.of(
+                                "cm",
+                                "pattern: {pieces: {skirt: {cut: 2, box: [50, 60], edges: {hem:"
+                                        + " 52}}}}",
+                                "hems: {h: {on: [skirt.hem], depth: 2, turned: twice, from floor:"
+                                        + " 40}}")
+                        .sheet();
+        assertEquals(1, sheet.open().size());
+        assertTrue(sheet.open().get(0).findOut().contains("thread"));
+        assertEquals(List.of("hem-level-h"), sheet.sheets().stream().map(s -> s.name()).toList());
+        assertTrue(sheet.figures().asMap().toString().contains("fold_mm=520"));
+    }
+
+    @Test
+    void saysThatAnIncludedAllowanceMustBeMeasured() {
+        assertTold(
+                findings(
+                        "pattern:",
+                        "  seam allowance: {of: 1.5, included: true}",
+                        "  pieces: {skirt: {cut: 1, rectangle: [50, 60]}}",
+                        "hems: {h: {on: [skirt.bottom], depth: 2, turned: twice}}"),
+                Level.CAUTION,
+                "2.6 cm inside");
+    }
+
+    @Test
+    void seesAHemThatComesToAPointOnTheFold() {
+        String piece =
+                "pattern: {pieces: {back: {cut: 1, fold: centre, outline: [{start: [0, 0]}, {edge: top,"
+                        + " to: [30, 0]}, {edge: side, to: [30, 60]}, {edge: hem, to: [0, %s]}, {edge:"
+                        + " centre, to: start}]}}}";
+        String hem = "hems: {h: {on: [back.hem], depth: 2, turned: twice}}";
+        assertTold(
+                findings(piece.formatted("65"), hem),
+                Level.CAUTION,
+                "does not meet the fold of the cloth squarely");
+        assertEquals(List.of(), findings(piece.formatted("60"), hem));
+    }
+}
