@@ -1,5 +1,6 @@
 package secondbolt.cutting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.draw.Drawing;
@@ -7,9 +8,11 @@ import secondbolt.draw.Pen;
 import secondbolt.draw.Shade;
 import secondbolt.draw.Sketch;
 import secondbolt.fit.DartShape;
+import secondbolt.fit.NamedEdge;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
 import secondbolt.measure.Length;
+import secondbolt.shape.Allowance;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Path;
@@ -24,6 +27,8 @@ final class PieceSketch {
 
     /** All pictures are so wide, so that their letters come out alike. */
     private static final double PICTURE_ACROSS_MM = 150;
+
+    private static final double SEWN_STEP_MM = 1;
 
     private static final Pen FINE = Pen.FINE;
 
@@ -78,6 +83,8 @@ final class PieceSketch {
         if (style.isPicture()) {
             keepLinesClear();
             labels.pointNumbers();
+        } else {
+            keepSewingLineClear();
         }
         piece.piece().lines().values().forEach(this::line);
         labels.name(words);
@@ -92,6 +99,19 @@ final class PieceSketch {
     private void keepLinesClear() {
         keepClear(piece.cut().corners(), true);
         piece.shape().edges().forEach(edge -> keepClear(edge.line().flattened(0.2), false));
+    }
+
+    /** So that neither arrow nor name lies on it. */
+    private void keepSewingLineClear() {
+        for (int i = 0; i < piece.edges().size(); i++) {
+            if (piece.edges().get(i).kind() != Allowance.Kind.FOLD && piece.widthMm(i) > 0) {
+                double lengthMm = piece.edge(i).lengthMm();
+                for (double alongMm = 0; alongMm <= lengthMm; alongMm += SEWN_STEP_MM) {
+                    Point at = piece.onSewingLine(i, alongMm);
+                    room.take(at, at, SEWN_STEP_MM / 2);
+                }
+            }
+        }
     }
 
     private void keepClear(List<Point> points, boolean closed) {
@@ -238,7 +258,25 @@ final class PieceSketch {
                     case BIAS -> Optional.of(Math.PI / 4);
                     case ANY -> Optional.empty();
                 };
-        turn.flatMap(radians -> chords().longest(radians, room)).ifPresent(this::grain);
+        turn.flatMap(
+                        radians ->
+                                new Chords(sewn(), chords().stepMm())
+                                        .longest(radians, room)
+                                        .or(() -> chords().longest(radians, room)))
+                .ifPresent(this::grain);
+    }
+
+    /** What the arrow lies in: the piece within its seams. */
+    private Outline sewn() {
+        if (piece.isIncluded()) {
+            return piece.cut();
+        }
+        List<Point> corners = new ArrayList<>();
+        for (NamedEdge edge : piece.shape().edges()) {
+            List<Point> line = edge.line().flattened(0.2);
+            corners.addAll(line.subList(0, line.size() - 1));
+        }
+        return new Outline(corners);
     }
 
     private void grain(Chords.Chord free) {
