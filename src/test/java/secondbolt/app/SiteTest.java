@@ -13,12 +13,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import secondbolt.tools.Tools;
 
 /**
@@ -138,6 +143,42 @@ class SiteTest {
         assertTrue(desktop.out().contains("are stale"), desktop.out());
         assertTrue(desktop.out().contains("from_top_mm: 320 -> 310"), desktop.out());
         assertTrue(!desktop.out().contains("apron: cloth"), desktop.out());
+    }
+
+    /** One number: the pieces that carry the line, and what lies along them; no other paper. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    lengthen: sleeve, by: 2.5|lengthen: sleeve, by: 3|piece-sleeve all-pieces
+                    lengthen: body, by: 1.5|lengthen: body, by: 2|\
+                    front-band piece-front piece-back piece-front-band all-pieces
+                    """)
+    void changesExactlyTheSheetsThatALengtheningTouches(String was, String is, String sheets)
+            throws IOException {
+        String shirt = Files.readString(Path.of("projects/porch-shirt/project.yaml"));
+        assertTrue(shirt.contains(was));
+        Desktop desktop = new Desktop(folder).with("projects/shirt/project.yaml", shirt);
+        assertEquals(Secondbolt.DONE, desktop.run("notebook", "--quiet"), desktop.err());
+        Map<String, byte[]> before = filesOf(folder.resolve("site"));
+        desktop.with("projects/shirt/project.yaml", shirt.replace(was, is));
+        assertEquals(Secondbolt.DONE, desktop.run("notebook"), desktop.err());
+        Map<String, byte[]> after = filesOf(folder.resolve("site"));
+        TreeSet<String> changed = new TreeSet<>();
+        after.forEach(
+                (path, bytes) -> {
+                    if (path.endsWith(".pdf") && !Arrays.equals(bytes, before.get(path))) {
+                        changed.add(path.replaceAll("^shirt/|[.]pdf$", ""));
+                    }
+                });
+        assertEquals(new TreeSet<>(List.of(sheets.split(" "))), changed);
+        TreeSet<String> told = new TreeSet<>();
+        Matcher stale = Pattern.compile("sheet (\\S+): code .* are stale").matcher(desktop.out());
+        while (stale.find()) {
+            told.add(stale.group(1));
+        }
+        assertEquals(changed, told, desktop.out());
     }
 
     @Test
