@@ -10,9 +10,33 @@ import secondbolt.measure.Length;
  * @param across its diameter, if told
  * @param thick its thickness or height, if told
  * @param girth half-way round is what a hole must let through: the tape once round the widest part
+ * @param attached through its face or by a shank
  */
 public record Button(
-        Shape shape, Optional<Length> across, Optional<Length> thick, Optional<Length> girth) {
+        Shape shape,
+        Optional<Length> across,
+        Optional<Length> thick,
+        Optional<Length> girth,
+        Attached attached) {
+    /** How a button is attached. */
+    public enum Attached {
+        /** Sewn on through holes in its face. */
+        SEWN_THROUGH("sewn through"),
+        /** By a shank of its own. */
+        SHANK("shank");
+
+        private final String word;
+
+        Attached(String word) {
+            this.word = word;
+        }
+
+        /** As written. */
+        public String word() {
+            return word;
+        }
+    }
+
     /** The shapes whose girth differs. */
     public enum Shape {
         /** A disc, with holes or a low shank. */

@@ -38,8 +38,19 @@ final class ButtonSection {
                             + " hole is worked out: measured is better than reckoned.",
                     "44 mm");
 
+    private static final Key<Button.Attached> ATTACHED =
+            Key.optional(
+                    "attached",
+                    Forms.choice(Button.Attached.values(), Button.Attached::word),
+                    "Sewn through its face, or by a shank of its own, which is not counted in"
+                            + " `thick`; sewn through if not told.",
+                    "sewn through");
+
     static final Form<Button> FORM =
-            MapForm.of("a button", List.of(ACROSS, THICK, SHAPE, GIRTH), ButtonSection::button);
+            MapForm.of(
+                    "a button",
+                    List.of(ACROSS, THICK, SHAPE, GIRTH, ATTACHED),
+                    ButtonSection::button);
 
     private ButtonSection() {}
 
@@ -49,7 +60,8 @@ final class ButtonSection {
                         fields.get(SHAPE).orElse(Button.Shape.FLAT),
                         fields.get(ACROSS),
                         fields.get(THICK),
-                        fields.get(GIRTH));
+                        fields.get(GIRTH),
+                        fields.get(ATTACHED).orElse(Button.Attached.SEWN_THROUGH));
         return isWhole(button, fields) ? Optional.of(button) : Optional.empty();
     }
 

@@ -64,7 +64,7 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
                                     ? " These fit into the cylinder of the public test for small"
                                             + " parts (16 CFR 1501.4)."
                                     : ""),
-                    "Choose ties, or a closing sewn in one piece.");
+                    "Choose a closing without loose parts: an overlapped neck, elastic, a slip-on cut.");
         }
         if (isUnder(CHILD_UNDER)) {
             return told(

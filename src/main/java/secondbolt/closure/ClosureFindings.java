@@ -192,7 +192,8 @@ final class ClosureFindings {
     private String widen(Length wanted, Length has) {
         return "Widen the extension by "
                 + tape.printSmall(wanted.minus(has))
-                + " on both sides, and the facing with it, or take a smaller "
+                + " on both sides, and facing and interfacing with it, which takes more cloth; or"
+                + " take a smaller "
                 + fastening.kind().one()
                 + ".";
     }

@@ -53,7 +53,10 @@ record ClosurePage(Optional<Wearer.Age> age, Machine machine, Tape tape) {
                 + sides.over()
                 + (result.closure().isLapped() ? ", which lies over" : "")
                 + ", seen from outside: top edge to the left, finished edge "
-                + (PlacketPicture.edgeIsAbove(result) ? "above." : "below.");
+                + (PlacketPicture.edgeIsAbove(result) ? "above." : "below.")
+                + (result.layout().bulks().isEmpty()
+                        ? ""
+                        : " Dotted across: where no hole can be stitched.");
     }
 
     private List<ClosureView.Fact> facts(ClosureResult result) {
@@ -86,12 +89,14 @@ record ClosurePage(Optional<Wearer.Age> age, Machine machine, Tape tape) {
     private ClosureView.Fact toBuy(ClosureResult result) {
         Fastening.Kind kind = result.closure().fastening().kind();
         return kind == Fastening.Kind.TIES
-                ? plain("To sew", result.toBuy() + " pairs of ties")
+                ? plain(
+                        "To sew",
+                        result.toBuy() + (result.toBuy() == 1 ? " pair of ties" : " pairs of ties"))
                 : plain(
                         "To buy",
                         result.toBuy()
                                 + " "
-                                + kind.word()
+                                + (result.toBuy() == 1 ? kind.one() : kind.word())
                                 + ", and one to spare (common practice, no source)");
     }
 

@@ -2,7 +2,6 @@ package secondbolt.closure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Sheet;
@@ -71,7 +70,7 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
                         + (fastening.hasHoles()
                                 ? "a button's centre comes on each cross."
                                 : "its half comes on each cross."));
-        sewingOn(fastening.kind()).ifPresent(steps::add);
+        steps.add(sewingOn(fastening));
         if (isDrawnAsOnTheLeft(result)) {
             steps.add(
                     "Drawn as on the wearer's left; for her right turn both strips face down and"
@@ -86,19 +85,20 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
     }
 
     /** Common practice, no source. */
-    private static Optional<String> sewingOn(Fastening.Kind kind) {
-        return switch (kind) {
+    private static String sewingOn(Fastening fastening) {
+        return switch (fastening.kind()) {
             case BUTTONS ->
-                    Optional.of(
-                            "Sew a button without a shank on a thread shank as long as the cloth with"
-                                    + " the hole is thick.");
+                    fastening.button().orElseThrow().attached() == Button.Attached.SHANK
+                            ? "The shank lies across the line of a level hole, along that of an"
+                                    + " upright one; it must be as long as the cloth with the hole is"
+                                    + " thick."
+                            : "Sew each button on a thread shank as long as the cloth with the hole"
+                                    + " is thick.";
             case SNAPS ->
-                    Optional.of(
-                            "Sew the ball halves on the wrong side of the side above, through one"
-                                    + " layer only; the socket halves on the right side of the other.");
-            case HOOKS -> Optional.of("Sew hooks and eyes inside, so that the edges just meet.");
-            case TIES ->
-                    Optional.of("Catch each tie in the seam, or fold its end under and sew it.");
+                    "Sew the ball halves on the wrong side of the side above, through one layer"
+                            + " only; the socket halves on the right side of the other.";
+            case HOOKS -> "Sew hooks and eyes inside, so that the edges just meet.";
+            case TIES -> "Catch each tie in the seam, or fold its end under and sew it.";
         };
     }
 

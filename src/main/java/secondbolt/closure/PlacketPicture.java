@@ -1,5 +1,6 @@
 package secondbolt.closure;
 
+import java.util.List;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Lettering;
@@ -22,6 +23,10 @@ final class PlacketPicture {
     private static final double MARGIN_MM = 8;
     private static final double LEAST_LABEL_GAP_MM = 17;
     private static final double LEAST_NUMBER_GAP_MM = 6;
+
+    /** A seam or other bulk that no hole may lie on. */
+    private static final Pen BULK = new Pen(0.25, List.of(0.6, 0.6));
+
     private static final Lettering NUMBER = Lettering.bold(4);
     private static final Lettering DISTANCE = Lettering.plain(3.4);
 
@@ -36,6 +41,13 @@ final class PlacketPicture {
         double edgeMm = inward > 0 ? placket.topMm() : placket.bottomMm();
         Point from = new Point(placket.leftMm(), edgeMm + inward * CENTRE_MM);
         sketch.line(from, from.moved(LONG_MM, 0), Pen.CENTRE);
+        for (Layout.Spot bulk : result.layout().bulks()) {
+            double alongMm = MARGIN_MM + bulk.at().millimetres() * scale;
+            sketch.line(
+                    new Point(alongMm, placket.topMm()),
+                    new Point(alongMm, placket.bottomMm()),
+                    BULK);
+        }
         double labelledMm = Double.NEGATIVE_INFINITY;
         double numberedMm = Double.NEGATIVE_INFINITY;
         for (ClosureResult.Mark mark : result.marks()) {

@@ -38,7 +38,8 @@ record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
                                                 + " all holes are clear and all places met."));
         shift().ifPresent(words::add);
         if (!solved.byHand().isEmpty()) {
-            words.add("Or work what cannot be stitched by hand, as the sheet marks it.");
+            String work = "ork what cannot be stitched by hand, as the sheet marks it.";
+            words.add(words.isEmpty() ? "W" + work : "Or w" + work);
         }
         return words;
     }

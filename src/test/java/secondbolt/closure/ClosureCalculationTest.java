@@ -58,7 +58,8 @@ class ClosureCalculationTest {
                         shape,
                         length(button, "across"),
                         length(button, "thick"),
-                        length(button, "girth"));
+                        length(button, "girth"),
+                        Button.Attached.SEWN_THROUGH);
         assertEquals(number(example, "hole_mm"), read.hole().millimetres(), AS_PRINTED_MM);
     }
 
@@ -263,5 +264,31 @@ class ClosureCalculationTest {
     void marksHolesTooLongForTheMachine() {
         ClosureResult result = Written.mm(420).count(3).from(10, 10).machine(12).result();
         assertTrue(result.marks().stream().allMatch(ClosureResult.Mark::byHand));
+    }
+
+    /**
+     * Hand-worked: 24 in, first half an inch down, bust 6 1/2, waist seam 15 1/4, no gap above 3
+     * in. Going on at 3 in would put a hole from 15 3/8 to 16, an eighth below the seam; six gaps
+     * of 2 1/2 below the bust clear it.
+     */
+    @Test
+    void goesRoundTheWaistSeamBelowTheBust() {
+        Length quarter = Length.ofInches(1, 4);
+        ClosureResult result =
+                new Written(Length.ofInches(24, 1))
+                        .count(8)
+                        .from(Length.ofInches(1, 2), Length.ofInches(5, 2))
+                        .largestGap(Length.ofInches(3, 1))
+                        .meet(new Layout.Spot(Length.ofInches(13, 2), "fullest bust", quarter))
+                        .bulk(new Layout.Spot(Length.ofInches(61, 4), "waist seam", quarter))
+                        .result(Tape.INCH);
+        assertEquals(
+                List.of(1, 7, 13, 18, 23, 28, 33, 38, 43),
+                result.marks().stream()
+                        .map(m -> (int) Math.round(m.fromTop().millimetres() / 12.7))
+                        .toList());
+        assertEquals(Length.ofInches(33, 2), result.marks().get(6).fromTop());
+        assertEquals(1, result.added());
+        assertTrue(result.solved().byHand().isEmpty());
     }
 }

@@ -40,7 +40,8 @@ final class Written {
                                 Button.Shape.FLAT,
                                 Optional.of(across),
                                 Optional.of(thick),
-                                Optional.empty())),
+                                Optional.empty(),
+                                Button.Attached.SEWN_THROUGH)),
                 Optional.empty(),
                 Optional.empty(),
                 holes,
@@ -83,6 +84,11 @@ final class Written {
     Written firstOnly(Length at) {
         first = Spread.Reach.of(at);
         last = Optional.empty();
+        return this;
+    }
+
+    Written largestGap(Length widest) {
+        largest = Optional.of(widest);
         return this;
     }
 
