@@ -49,7 +49,14 @@ record Stage(Map<String, Length> lengths, Map<String, Area> cloth) {
         closure.gap().ifPresent(gap -> lengths.put(name + ": from button to button", gap));
         List<ClosureResult.Mark> marks = closure.marks();
         ClosureResult.Mark last = marks.get(marks.size() - 1);
-        lengths.put(name + ": button " + last.number() + ", from the top", last.fromTop());
+        lengths.put(
+                name
+                        + ": "
+                        + closure.closure().fastening().kind().one()
+                        + " "
+                        + last.number()
+                        + ", from the top",
+                last.fromTop());
     }
 
     private static Length fold(Hem hem, FitResult fit) {

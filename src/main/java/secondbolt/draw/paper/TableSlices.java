@@ -15,6 +15,12 @@ final class TableSlices {
     private static final double PADDING_MM = 1;
     private static final double BETWEEN_COLUMNS_MM = 6;
 
+    private static final double BETWEEN_TABLES_MM = 12;
+    private static final int MOST_BESIDE = 3;
+
+    /** So many rows and a head never go on beside themselves. */
+    private static final int SHORT = 9;
+
     private final List<List<String>> rows;
     private final double[] widthsMm;
 
@@ -23,14 +29,43 @@ final class TableSlices {
         this.widthsMm = widths(rows, roomMm);
     }
 
+    /** The table; a long and narrow one goes on beside itself, as often as there is room. */
     static List<Slice> of(List<List<String>> rows, double roomMm) {
         TableSlices table = new TableSlices(rows, roomMm);
+        int beside = table.beside(roomMm);
+        int high = (int) Math.ceil((rows.size() - 1.0) / beside);
         List<Slice> slices = new ArrayList<>();
-        for (int row = 0; row < rows.size(); row++) {
-            Slice slice = table.slice(row);
-            slices.add(row == 0 ? slice.keepingNext() : slice);
+        slices.add(table.across(0, 0, beside).keepingNext());
+        for (int row = 1; row <= high; row++) {
+            slices.add(table.across(row, high, beside));
         }
         return slices;
+    }
+
+    private int beside(double roomMm) {
+        double room = roomMm + BETWEEN_TABLES_MM;
+        int fit = (int) (room / (fullWidthMm() + BETWEEN_TABLES_MM));
+        return rows.size() <= SHORT ? 1 : Math.max(1, Math.min(fit, MOST_BESIDE));
+    }
+
+    /** A row, and beside it those that come so many rows later. */
+    private Slice across(int row, int later, int beside) {
+        Slice all = slice(row);
+        double stepMm = fullWidthMm() + BETWEEN_TABLES_MM;
+        for (int i = 1; i < beside && row + i * later < rows.size(); i++) {
+            Slice next = slice(row + i * later);
+            double acrossMm = i * stepMm;
+            Slice so = all;
+            all =
+                    new Slice(
+                            Math.max(so.heightMm(), next.heightMm()),
+                            false,
+                            (sketch, leftTop) -> {
+                                so.painter().paint(sketch, leftTop);
+                                next.painter().paint(sketch, leftTop.moved(acrossMm, 0));
+                            });
+        }
+        return all;
     }
 
     /** As wide as the widest cell; where the sheet is narrower, all give way in proportion. */
