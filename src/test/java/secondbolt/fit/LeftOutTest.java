@@ -115,6 +115,8 @@ class LeftOutTest {
         return Stream.of(
                 Files.readString(Path.of("projects/porch-shirt/project.yaml")),
                 Files.readString(Path.of("projects/blanket-waistcoat/project.yaml")),
+                Files.readString(Path.of("projects/gore-skirt/project.yaml")),
+                Files.readString(Path.of("projects/duvet-smock/project.yaml")),
                 SKIRT,
                 TROUSERS,
                 JACKET,
@@ -147,7 +149,7 @@ class LeftOutTest {
                 taken++;
             }
         }
-        assertTrue(taken >= 3, "lines taken off: " + taken);
+        assertTrue(taken >= 1, "lines taken off: " + taken);
     }
 
     /** The only piece with a line is told as a mistake of the alteration. */
