@@ -34,7 +34,7 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
         for (EdgeSum.Term term : single()) {
             from =
                     from.plus(
-                            new Lengths(fit.pieces())
+                            new Lengths(fit.pattern(), fit.pieces())
                                     .edge(term.piece(), term.edge())
                                     .orElseThrow());
             joins.add(from);
@@ -75,7 +75,8 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
                             .flatMap(p -> mark(p, mark));
             if (there.isPresent()) {
                 EdgeLine edge = edge(fit.find(piece).orElseThrow(), term.edge());
-                return Optional.of(above.plus(mm(levelMm(edge, there.get().at()))));
+                double aboveMm = aboveTheSewnEdgeMm(fit.find(piece).orElseThrow(), term.edge());
+                return Optional.of(above.plus(mm(levelMm(edge, there.get().at()) - aboveMm)));
             }
             above = above.plus(after(term));
         }
@@ -127,11 +128,15 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
     }
 
     private Length before(EdgeSum.Term term) {
-        return new Lengths(fit.pattern().pieces()).edge(term.piece(), term.edge()).orElseThrow();
+        return new Lengths(fit.pattern(), fit.pattern().pieces())
+                .edge(term.piece(), term.edge())
+                .orElseThrow();
     }
 
     private Length after(EdgeSum.Term term) {
-        return new Lengths(fit.pieces()).edge(term.piece(), term.edge()).orElseThrow();
+        return new Lengths(fit.pattern(), fit.pieces())
+                .edge(term.piece(), term.edge())
+                .orElseThrow();
     }
 
     /** A place on one edge, from its upper end, carried as a notch there would be. */
@@ -142,14 +147,31 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
             return printed;
         }
         EdgeLine was = drawn.get().find(term.edge()).orElseThrow();
-        double fromStartMm =
-                isDrawnDown(was) ? printed.millimetres() : was.lengthMm() - printed.millimetres();
+        double downMm = printed.millimetres() + aboveTheSewnEdgeMm(piece, term.edge());
+        double fromStartMm = isDrawnDown(was) ? downMm : was.lengthMm() - downMm;
         Piece marked = piece.with(drawn.get(), piece.lines(), notch(term.edge(), fromStartMm));
         Piece altered = FitCalculation.alterOne(fit.pattern(), fit.alterations(), marked);
         PieceShape.Drawn shape = altered.shape().asDrawn().orElseThrow();
         double carriedMm = NotchPlace.fromStartMm(shape, altered.features().notches().get(0));
         EdgeLine is = shape.find(term.edge()).orElseThrow();
-        return mm(isDrawnDown(is) ? carriedMm : is.lengthMm() - carriedMm);
+        return mm(
+                (isDrawnDown(is) ? carriedMm : is.lengthMm() - carriedMm)
+                        - aboveTheSewnEdgeMm(altered, term.edge()));
+    }
+
+    /** How much of an edge as drawn lies above its sewing line. */
+    private double aboveTheSewnEdgeMm(Piece piece, String name) {
+        return new SewnLengths(fit.pattern().allowance())
+                .sewn(piece, name)
+                .map(
+                        sewn -> {
+                            EdgeLine edge =
+                                    piece.shape().asDrawn().orElseThrow().find(name).orElseThrow();
+                            return isDrawnDown(edge)
+                                    ? sewn.beginsMm()
+                                    : edge.lengthMm() - sewn.endsMm();
+                        })
+                .orElse(0.0);
     }
 
     private static Piece.Features notch(String edge, double fromStartMm) {

@@ -16,8 +16,8 @@ public final class FitCalculation {
     /** The pattern altered; it must have passed {@link FitCheck}. */
     public static FitResult work(Pattern pattern, List<Alteration> alterations, Tape tape) {
         List<Piece> altered = alter(pattern, alterations);
-        Lengths before = new Lengths(pattern.pieces());
-        Lengths after = new Lengths(altered);
+        Lengths before = new Lengths(pattern, pattern.pieces());
+        Lengths after = new Lengths(pattern, altered);
         List<SeamCheck> seams =
                 pattern.seams().stream()
                         .map(seam -> SeamCheck.of(seam, before, after, tape))

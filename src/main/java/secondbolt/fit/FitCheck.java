@@ -131,6 +131,32 @@ public final class FitCheck {
                 && !widen.to().get().isLongerThan(widen.from().get())) {
             tell(widen.place(), "`to` that is not below `from`", "a larger `to`");
         }
+        if (widen.from().isPresent() || widen.to().isPresent()) {
+            pattern.pieces().forEach(piece -> tapersDown(widen, piece));
+        }
+    }
+
+    /** A taper runs down the piece, so an edge that lies across it cannot take one. */
+    private void tapersDown(Alteration.Widen widen, Piece piece) {
+        piece.shape()
+                .asDrawn()
+                .ifPresent(
+                        drawn -> {
+                            EdgeWay ways = new EdgeWay(drawn);
+                            for (int i = 0; i < drawn.edges().size(); i++) {
+                                String edge = drawn.edges().get(i).name();
+                                if (widen.edges().contains(edge) && ways.isSquare(i)) {
+                                    tell(
+                                            widen.place(),
+                                            "a taper on "
+                                                    + piece.name()
+                                                    + "."
+                                                    + edge
+                                                    + ", which does not run down the piece",
+                                            "the whole width, without `from` and `to`");
+                                }
+                            }
+                        });
     }
 
     /** A fold must not swallow a corner, a notch, a mark, a dart or another line. */

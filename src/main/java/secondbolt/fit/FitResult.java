@@ -55,7 +55,7 @@ public record FitResult(
      *     tells
      */
     public Length lengthBefore(EdgeSum edges) {
-        return new Lengths(pattern.pieces()).of(edges);
+        return new Lengths(pattern, pattern.pieces()).of(edges);
     }
 
     /**
@@ -65,6 +65,6 @@ public record FitResult(
      *     tells
      */
     public Length lengthAfter(EdgeSum edges) {
-        return new Lengths(pieces).of(edges);
+        return new Lengths(pattern, pieces).of(edges);
     }
 }

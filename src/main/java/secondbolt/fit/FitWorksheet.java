@@ -140,7 +140,7 @@ public final class FitWorksheet implements Worksheet {
 
     private FitView.Opens view(Opening opening) {
         Length opens =
-                new Lengths(result.pieces())
+                new Lengths(result.pattern(), result.pieces())
                         .of(opening.edges().value())
                         .plus(opening.slit().times(2));
         return new FitView.Opens(opening.what(), both(opens), opening.over().word());

@@ -7,15 +7,23 @@ import java.util.Optional;
 import secondbolt.measure.Length;
 
 /**
- * The lengths of edges on some pieces, what darts and pleats take up left out. Not for sharing: it
- * measures a piece when one of its edges is first asked for, and remembers.
+ * The lengths of edges on some pieces along their sewing lines, what darts and pleats take up left
+ * out. Not for sharing: it measures a piece when one of its edges is first asked for, and
+ * remembers.
  */
 final class Lengths {
+    private final SewnLengths sewn;
     private final List<Piece> pieces;
     private final Map<String, Map<String, Length>> measured = new HashMap<>();
 
-    /** The lengths on these pieces, which are those before or after the alterations. */
-    Lengths(List<Piece> pieces) {
+    /**
+     * The lengths on these pieces.
+     *
+     * @param pattern whose they are
+     * @param pieces before or after the alterations
+     */
+    Lengths(Pattern pattern, List<Piece> pieces) {
+        this.sewn = new SewnLengths(pattern.allowance());
         this.pieces = List.copyOf(pieces);
     }
 
@@ -31,7 +39,7 @@ final class Lengths {
     }
 
     private Map<String, Length> measured(Piece piece) {
-        return measured.computeIfAbsent(piece.name(), name -> piece.shape().edgeLengths());
+        return measured.computeIfAbsent(piece.name(), name -> sewn.of(piece));
     }
 
     /** A sum of edges; each must be there, which reading has checked. */

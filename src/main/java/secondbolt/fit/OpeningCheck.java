@@ -26,7 +26,7 @@ record OpeningCheck(FitResult result, Optional<Wearer> wearer, Tape tape) {
         for (Opening opening : result.pattern().openings()) {
             Optional<Length> needs = opening.over().girth(wearer);
             Length has =
-                    new Lengths(result.pieces())
+                    new Lengths(result.pattern(), result.pieces())
                             .of(opening.edges().value())
                             .plus(opening.slit().times(2));
             needs.flatMap(n -> finding(opening, has, n)).ifPresent(findings::add);

@@ -109,6 +109,22 @@ final class PieceAlteration {
         Piece.Features features =
                 new CarriedFeatures(drawn.get(), wider, UnaryOperator.<Point>identity())
                         .carry(piece.features());
-        return piece.with(wider, piece.lines(), features);
+        return piece.with(wider, linesFrom(piece, wider.box().topMm()), features);
+    }
+
+    /** The lines stay where they are when the top of the piece has moved. */
+    private static Map<String, Length> linesFrom(Piece piece, double newTopMm) {
+        double topMm = topMm(piece);
+        Map<String, Length> lines = new LinkedHashMap<>();
+        piece.lines()
+                .forEach(
+                        (name, at) ->
+                                lines.put(
+                                        name,
+                                        newTopMm == topMm
+                                                ? at
+                                                : Length.ofComputedMillimetres(
+                                                        topMm + at.millimetres() - newTopMm)));
+        return lines;
     }
 }

@@ -52,8 +52,12 @@ public final class CuttingLine {
         return joined(edges, parts, way);
     }
 
-    /** 1 if the outline runs clockwise on paper, -1 if against it. */
-    static int way(List<EdgeLine> edges) {
+    /**
+     * 1 if the outline runs clockwise on paper, -1 if against it.
+     *
+     * @throws IllegalArgumentException if the edges do not close
+     */
+    public static int way(List<EdgeLine> edges) {
         double twice = 0;
         Point last = edges.get(edges.size() - 1).end();
         for (EdgeLine edge : edges) {

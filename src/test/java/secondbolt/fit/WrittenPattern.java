@@ -65,7 +65,7 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
 
     /** An edge before the alterations, in millimetres. */
     double beforeMm(String piece, String edge) {
-        return new Lengths(sound().pattern().pieces())
+        return new Lengths(sound().pattern(), sound().pattern().pieces())
                 .edge(piece, edge)
                 .orElseThrow()
                 .millimetres();
@@ -73,7 +73,10 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
 
     /** An edge after them. */
     double afterMm(String piece, String edge) {
-        return new Lengths(sound().pieces()).edge(piece, edge).orElseThrow().millimetres();
+        return new Lengths(sound().pattern(), sound().pieces())
+                .edge(piece, edge)
+                .orElseThrow()
+                .millimetres();
     }
 
     /** The findings of a level, text and remedy together. */
