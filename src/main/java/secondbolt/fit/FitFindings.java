@@ -80,17 +80,33 @@ final class FitFindings {
 
     private String amounts(SeamCheck check) {
         Length difference = check.after().difference();
-        return check.seam().first().value()
-                + " is "
-                + tape.print(check.after().first())
-                + ", "
-                + (difference.isNegative() ? "too short by " : "too long by ")
-                + tape.printSmallBoth(difference.size().roundedUpTo(tape.mark()))
-                + " for "
-                + check.seam().second().value()
-                + " of "
-                + tape.print(check.after().second())
-                + ".";
+        String off =
+                (difference.isNegative() ? "too short by " : "too long by ")
+                        + tape.printSmallBoth(difference.size());
+        String first = check.seam().first().value() + " is " + tape.print(check.after().first());
+        String second = check.seam().second().value() + " of " + tape.print(check.after().second());
+        return isMeantAlike(check.seam())
+                ? first + ", " + off + " for " + second + "."
+                : first
+                        + "; "
+                        + meant(check.seam())
+                        + " for "
+                        + second
+                        + " it should be "
+                        + tape.print(check.after().meant())
+                        + ": "
+                        + off
+                        + ".";
+    }
+
+    private static boolean isMeantAlike(Seam seam) {
+        return seam.ease().equals(Length.ZERO) && seam.gather().doubleValue() == 1;
+    }
+
+    private String meant(Seam seam) {
+        return seam.ease().isPositive()
+                ? "with " + tape.printSmall(seam.ease()) + " of ease"
+                : "gathered " + seam.gather().toPlainString() + " to 1";
     }
 
     private String bare(Length length) {

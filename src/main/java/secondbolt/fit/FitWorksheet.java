@@ -171,20 +171,19 @@ public final class FitWorksheet implements Worksheet {
     @Override
     public List<Assumed> assumed() {
         List<Assumed> assumed = new ArrayList<>(size.assumed());
-        for (Piece piece : result.pattern().pieces()) {
-            if (piece.shape().asDrawn().isEmpty() && !piece.lines().isEmpty()) {
-                assumed.add(
-                        new Assumed(
-                                piece.name() + ": which taped edges cross its lines",
-                                "those at least a third as long as the piece",
-                                "a box does not show it; common practice, no source"));
-            }
-        }
+        assumed.addAll(new TapedCrossings(result).assumed());
         if (!result.pattern().seams().isEmpty()) {
             assumed.add(
                     new Assumed(
                             "how closely a seam must meet",
                             tape == Tape.INCH ? "a sixteenth of an inch" : "1 mm",
+                            "common practice, no source"));
+        }
+        if (result.pattern().seams().stream().anyMatch(s -> s.gather().doubleValue() != 1)) {
+            assumed.add(
+                    new Assumed(
+                            "how far a gathered side may be off",
+                            "a twentieth of its length, which the gathers take up",
                             "common practice, no source"));
         }
         return assumed;
@@ -194,6 +193,7 @@ public final class FitWorksheet implements Worksheet {
     public List<Open> open() {
         List<Open> open = new ArrayList<>(openings.open());
         open.addAll(size.open());
+        open.addAll(new TapedCrossings(result).open());
         return open;
     }
 

@@ -86,6 +86,13 @@ final class SeamKeys {
     private SeamKeys() {}
 
     private static Optional<Seam> seam(Fields fields) {
+        if (fields.get(EASE).isPresent() && fields.get(GATHER).isPresent()) {
+            fields.tell(
+                    GATHER,
+                    "`ease` and `gather` on one join",
+                    "one of them: `ease` for a little more, `gather` for many times as much");
+            return Optional.empty();
+        }
         return Optional.of(
                 seam(
                         fields.require(JOIN),

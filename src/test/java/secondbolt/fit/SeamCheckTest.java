@@ -84,4 +84,28 @@ class SeamCheckTest {
         String told = neck.told(Finding.Level.STOP).get(0);
         assertTrue(told.contains("slit of 5.5 cm"), told);
     }
+
+    /** The amount is rounded once, and each tape shows the true one: 38.1 mm is 1½ in. */
+    @Test
+    void theAmountIsRoundedOnce() {
+        String told = joined(43.69, 47.5, "").told(Finding.Level.STOP).get(0);
+        assertTrue(told.contains("too short by 38 mm (1½ in)"), told);
+    }
+
+    @Test
+    void aSideWithEaseIsToldWhatItShouldBe() {
+        String told = joined(40.5, 40, ", ease: 1").told(Finding.Level.STOP).get(0);
+        assertTrue(
+                told.contains(
+                        "sleeve.cap is 40.5 cm; with 10 mm of ease for body.armhole of 40 cm it"
+                                + " should be 41 cm: too short by 5 mm"),
+                told);
+    }
+
+    @Test
+    void easeAndGatherTogetherAreOneMistake() {
+        List<String> mistakes = joined(60, 40, ", ease: 1, gather: 1.5").mistakes();
+        assertEquals(1, mistakes.size(), mistakes.toString());
+        assertTrue(mistakes.get(0).contains("`ease` and `gather` on one join"));
+    }
 }
