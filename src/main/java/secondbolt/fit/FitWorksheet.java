@@ -171,7 +171,15 @@ public final class FitWorksheet implements Worksheet {
     @Override
     public List<Assumed> assumed() {
         List<Assumed> assumed = new ArrayList<>(size.assumed());
-        assumed.addAll(new TapedCrossings(result).assumed());
+        for (Piece piece : result.pattern().pieces()) {
+            if (piece.shape().asDrawn().isEmpty() && !piece.lines().isEmpty()) {
+                assumed.add(
+                        new Assumed(
+                                piece.name() + ": which taped edges cross its lines",
+                                "those at least a third as long as the piece",
+                                "a box does not show it; common practice, no source"));
+            }
+        }
         if (!result.pattern().seams().isEmpty()) {
             assumed.add(
                     new Assumed(
@@ -193,7 +201,6 @@ public final class FitWorksheet implements Worksheet {
     public List<Open> open() {
         List<Open> open = new ArrayList<>(openings.open());
         open.addAll(size.open());
-        open.addAll(new TapedCrossings(result).open());
         return open;
     }
 

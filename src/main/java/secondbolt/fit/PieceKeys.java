@@ -100,7 +100,6 @@ final class PieceKeys {
             boolean edgesAreThere = isEdge(shape, FOLD, fields.get(FOLD).stream().toList());
             edgesAreThere &= isEdge(shape, ALLOWANCE, names(fields.get(ALLOWANCE)));
             edgesAreThere &= linesAreInside(shape);
-            edgesAreThere &= crossesAreThere(shape);
             Optional<Piece.Features> features = FeatureKeys.features(fields, shape);
             if (!edgesAreThere || features.isEmpty()) {
                 return Optional.empty();
@@ -129,26 +128,6 @@ final class PieceKeys {
                             key,
                             "`" + name + "`, which is no edge of the piece",
                             "one of " + String.join(", ", shape.edgeNames()));
-                    return false;
-                }
-            }
-            return true;
-        }
-
-        private boolean crossesAreThere(PieceShape shape) {
-            Map<String, List<String>> crosses = fields.get(ShapeKeys.CROSSES).orElse(Map.of());
-            Map<String, Length> lines = fields.get(LINES).orElse(Map.of());
-            for (Map.Entry<String, List<String>> entry : crosses.entrySet()) {
-                if (!lines.containsKey(entry.getKey())) {
-                    fields.tell(
-                            ShapeKeys.CROSSES,
-                            "`" + entry.getKey() + "`, which is no line of the piece",
-                            lines.isEmpty()
-                                    ? "a line that `lines` places, as `lines: {body: 42}`"
-                                    : "one of " + String.join(", ", lines.keySet()));
-                    return false;
-                }
-                if (!isEdge(shape, ShapeKeys.CROSSES, entry.getValue())) {
                     return false;
                 }
             }

@@ -61,19 +61,11 @@ public sealed interface PieceShape {
      * @param across of the box
      * @param along of the box
      * @param edges the lengths that were taped
-     * @param crosses for a line of the piece, the edges that cross it; what is not told is not
-     *     there
      */
-    record Taped(
-            Length across,
-            Length along,
-            Map<String, Length> edges,
-            Map<String, List<String>> crosses)
-            implements PieceShape {
+    record Taped(Length across, Length along, Map<String, Length> edges) implements PieceShape {
         /** Copies the edges in order. */
         public Taped {
             edges = Collections.unmodifiableMap(new LinkedHashMap<>(edges));
-            crosses = Collections.unmodifiableMap(new LinkedHashMap<>(crosses));
         }
 
         @Override

@@ -81,14 +81,6 @@ final class ShapeKeys {
                     "The edges of a `box`, measured by tape along the sewing line.",
                     "{side: 47.1, centre front: 65}");
 
-    static final Key<Map<String, List<String>>> CROSSES =
-            Key.optional(
-                    "crosses",
-                    NamedForm.of("line", ListForm.of("edges", Forms.text(60), 1, 20)),
-                    "For a `box` with lengthen lines: which of its edges cross each line and grow"
-                            + " with it.",
-                    "{body: [side, centre front]}");
-
     static final Key<List<NamedEdge>> SVG =
             Key.optional(
                     "svg",
@@ -100,8 +92,7 @@ final class ShapeKeys {
                     "A traced drawing at real size, in the project's folder.",
                     "pieces/pocket.svg");
 
-    static final List<Key<?>> ALL =
-            List.of(OUTLINE, RECTANGLE, PANEL, RING, SVG, BOX, EDGES, CROSSES);
+    static final List<Key<?>> ALL = List.of(OUTLINE, RECTANGLE, PANEL, RING, SVG, BOX, EDGES);
 
     private ShapeKeys() {}
 
@@ -124,8 +115,7 @@ final class ShapeKeys {
                                         new PieceShape.Taped(
                                                 sides.across(),
                                                 sides.along(),
-                                                fields.get(EDGES).orElse(Map.of()),
-                                                fields.get(CROSSES).orElse(Map.of()))));
+                                                fields.get(EDGES).orElse(Map.of()))));
         if (shapes.size() != 1) {
             fields.tell(
                     fields.place(),
@@ -135,13 +125,6 @@ final class ShapeKeys {
         }
         if (fields.get(EDGES).isPresent() && fields.get(BOX).isEmpty()) {
             fields.tell(EDGES, "`edges` for a piece that is drawn", "`edges` with `box` only");
-            return Optional.empty();
-        }
-        if (fields.get(CROSSES).isPresent() && fields.get(BOX).isEmpty()) {
-            fields.tell(
-                    CROSSES,
-                    "`crosses` for a piece that is drawn",
-                    "`crosses` with `box` only; a drawing shows it");
             return Optional.empty();
         }
         return isSimple(shapes.get(0), fields) ? Optional.of(shapes.get(0)) : Optional.empty();

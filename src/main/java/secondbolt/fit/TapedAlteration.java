@@ -2,70 +2,38 @@ package secondbolt.fit;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import secondbolt.measure.Length;
 
 /**
- * Alters a piece that is known by tape only. Which of its edges cross a line is not drawn, so it is
- * told with {@code crosses}. Where it is not, only edges whose name says that they run along the
- * piece are taken to, if they are long enough; all others stay as they are, and the page asks.
+ * Alters a piece that is known by tape only. Which of its edges cross a line is not drawn: those
+ * that run along it, at least a third of its length, are taken to, and the page says so.
  */
 final class TapedAlteration {
-    /** Edges that run along a garment, by the trade's names; common practice, no source. */
-    private static final List<String> LENGTHWISE =
-            List.of(
-                    "side",
-                    "left",
-                    "right",
-                    "inseam",
-                    "outseam",
-                    "inside leg",
-                    "outside leg",
-                    "underarm",
-                    "centre",
-                    "center",
-                    "fold");
-
     private TapedAlteration() {}
 
     static Piece lengthened(
             Piece piece, PieceShape.Taped taped, List<Alteration.Lengthen> lengthens) {
-        Map<String, Length> edges = new LinkedHashMap<>(taped.edges());
-        Map<String, Length> lines = new LinkedHashMap<>(piece.lines());
-        Length along = taped.along();
+        Length by = Length.ZERO;
         for (Alteration.Lengthen lengthen : lengthens) {
-            Length by = lengthen.on(piece);
-            if (!piece.lines().containsKey(lengthen.line()) || by.equals(Length.ZERO)) {
-                continue;
-            }
-            along = along.plus(by);
-            crossing(taped, lengthen.line())
-                    .forEach(edge -> edges.computeIfPresent(edge, (name, was) -> was.plus(by)));
-            Length at = piece.lines().get(lengthen.line());
-            lines.replaceAll(
-                    (name, was) -> piece.lines().get(name).isLongerThan(at) ? was.plus(by) : was);
+            by = by.plus(lengthen.on(piece));
         }
-        return along.equals(taped.along()) && edges.equals(taped.edges())
-                ? piece
-                : piece.with(
-                        new PieceShape.Taped(taped.across(), along, edges, taped.crosses()),
-                        lines,
-                        piece.features());
+        if (by.equals(Length.ZERO)) {
+            return piece;
+        }
+        Map<String, Length> edges = new LinkedHashMap<>();
+        for (Map.Entry<String, Length> edge : taped.edges().entrySet()) {
+            edges.put(
+                    edge.getKey(),
+                    runsAlong(taped, edge.getValue()) ? edge.getValue().plus(by) : edge.getValue());
+        }
+        PieceShape longer = new PieceShape.Taped(taped.across(), taped.along().plus(by), edges);
+        return piece.with(longer, piece.lines(), piece.features());
     }
 
-    /** The edges that are taken to cross a line. */
-    static List<String> crossing(PieceShape.Taped taped, String line) {
-        return taped.crosses().containsKey(line)
-                ? taped.crosses().get(line)
-                : taped.edges().keySet().stream().filter(edge -> runsAlong(taped, edge)).toList();
-    }
-
-    /** Whether an edge runs along the piece by its name, and is half as long as it or longer. */
-    private static boolean runsAlong(PieceShape.Taped taped, String edge) {
-        boolean named =
-                LENGTHWISE.stream().anyMatch(word -> edge.toLowerCase(Locale.ROOT).contains(word));
-        return named && !taped.edges().get(edge).times(2).isShorterThan(taped.along());
+    /** Whether an edge is taken to cross the piece's lines. */
+    static boolean runsAlong(PieceShape.Taped taped, Length edge) {
+        return !edge.times(3).isShorterThan(taped.along());
     }
 
     static Piece widened(Piece piece, WidenShare share) {
@@ -87,10 +55,7 @@ final class TapedAlteration {
     private static Piece wider(Piece piece, PieceShape.Taped taped, WidenShare share) {
         PieceShape wider =
                 new PieceShape.Taped(
-                        taped.across().plus(share.each()),
-                        taped.along(),
-                        taped.edges(),
-                        taped.crosses());
+                        taped.across().plus(share.each()), taped.along(), taped.edges());
         return piece.with(wider, piece.lines(), piece.features());
     }
 }
