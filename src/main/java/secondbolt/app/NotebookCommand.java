@@ -13,6 +13,7 @@ import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.notebook.Changes;
 import secondbolt.notebook.Desk;
+import secondbolt.notebook.Kept;
 import secondbolt.notebook.Notebook;
 import secondbolt.notebook.Workers;
 import secondbolt.notebook.site.SiteFile;
@@ -26,6 +27,7 @@ import secondbolt.project.Workings;
         mixinStandardHelpOptions = true,
         description = {
             "Makes the notebook: a page and the sheets of each project, and an index.",
+            "Of one project alone, the pages of the others stay as they are.",
             "Only files that changed are written, and it is told which printed sheets are stale.",
             "If any project has a mistake, all mistakes are told and nothing is written.",
             ""
@@ -96,7 +98,12 @@ final class NotebookCommand implements Callable<Integer> {
     private void write(List<Workings> all, Desk desk) {
         Path folder = workplace.folder().resolve(out);
         List<SiteFile> site =
-                Notebook.of(Secondbolt.Version.NUMBER, all, desk, ProjectSection.ROOT);
+                Notebook.of(
+                        Secondbolt.Version.NUMBER,
+                        all,
+                        workplace.isOneProject(projects) ? Kept.in(folder, all) : List.of(),
+                        desk,
+                        ProjectSection.ROOT);
         List<String> told = new ArrayList<>();
         for (Workings workings : all) {
             changes(workings, site, folder).forEach(line -> told.add("  " + line));

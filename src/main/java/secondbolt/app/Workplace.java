@@ -55,6 +55,12 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
         return found;
     }
 
+    /** Whether a path names one project, not a folder of projects. */
+    boolean isOneProject(Path path) {
+        Path at = folder.resolve(path);
+        return Files.isRegularFile(at) || Files.isRegularFile(at.resolve(ProjectReader.FILE));
+    }
+
     private static List<String> folderNames(Path at) {
         if (!Files.isDirectory(at)) {
             return List.of();

@@ -1,5 +1,6 @@
 package secondbolt.closure;
 
+import java.util.List;
 import secondbolt.file.source.Place;
 import secondbolt.measure.Length;
 
@@ -22,6 +23,11 @@ public record Closure(
      * @param last the last one's distance
      */
     public record Places(Place count, Place first, Place last) {}
+
+    /** The same closure on a pattern on which this is turned up. */
+    public Closure with(List<TurnedUp> turned) {
+        return new Closure(placket.with(turned), fastening, spread, overlap, places);
+    }
 
     /** From the centre line to the finished edge. */
     Length extension() {

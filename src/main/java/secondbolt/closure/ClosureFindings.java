@@ -1,6 +1,7 @@
 package secondbolt.closure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -61,9 +62,16 @@ final class ClosureFindings {
                             + ".",
                     "Work them by hand, or take a smaller button.");
         }
-        if (!result.solved().byHand().isEmpty()) {
+        List<Integer> clashing =
+                result.solved().byHand().stream()
+                        .filter(i -> result.marks().get(i).why().isPresent())
+                        .toList();
+        clashing.forEach(i -> clash(result.marks().get(i)));
+        List<Integer> blocked =
+                result.solved().byHand().stream().filter(i -> !clashing.contains(i)).toList();
+        if (!blocked.isEmpty()) {
             String numbers =
-                    result.solved().byHand().stream()
+                    blocked.stream()
                             .map(i -> Integer.toString(i + 1))
                             .collect(Collectors.joining(", "));
             tell(
@@ -73,7 +81,7 @@ final class ClosureFindings {
                                     : "Bulk lies under number ")
                             + numbers
                             + ": "
-                            + bulkThere()
+                            + bulkThere(blocked)
                             + ".",
                     remedy);
         }
@@ -90,6 +98,40 @@ final class ClosureFindings {
                     remedy);
         }
         unevenness(remedy);
+    }
+
+    /** A place to meet on a place of bulk: no count and no shift can serve both. */
+    private void clash(ClosureResult.Mark mark) {
+        Layout.Spot bulk =
+                result.layout().bulks().stream()
+                        .min(Comparator.comparing(b -> b.at().minus(mark.fromTop()).size()))
+                        .orElseThrow();
+        String one = fastening.kind().one();
+        String place = mark.why().orElseThrow();
+        tell(
+                Level.WARNING,
+                "A "
+                        + one
+                        + " must come at "
+                        + place
+                        + ", "
+                        + tape.print(mark.fromTop())
+                        + " from the top, but "
+                        + bulk.why()
+                        + ", "
+                        + tape.print(bulk.at())
+                        + " from the top, leaves no room there"
+                        + (fastening.hasHoles() ? " to stitch its hole." : "."),
+                "Move or trim the bulk of "
+                        + bulk.why()
+                        + ", or leave "
+                        + place
+                        + " out of `meet` and let the "
+                        + fastening.kind().word()
+                        + " keep clear of it"
+                        + (fastening.hasHoles()
+                                ? "; or work number " + mark.number() + " by hand."
+                                : "."));
     }
 
     private void unevenness(String remedy) {
@@ -117,12 +159,9 @@ final class ClosureFindings {
         }
     }
 
-    private String bulkThere() {
+    private String bulkThere(List<Integer> blocked) {
         return result.layout().bulks().stream()
-                .filter(
-                        bulk ->
-                                result.solved().byHand().stream()
-                                        .anyMatch(i -> isNear(bulk, result.marks().get(i))))
+                .filter(bulk -> blocked.stream().anyMatch(i -> isNear(bulk, result.marks().get(i))))
                 .map(Layout.Spot::why)
                 .distinct()
                 .collect(Collectors.joining(", "));
@@ -203,6 +242,59 @@ final class ClosureFindings {
         ClosureResult.Mark first = result.marks().get(0);
         ClosureResult.Mark last = result.marks().get(result.marks().size() - 1);
         boolean isOne = result.marks().size() == 1;
+        Length lacking = roomNeeded().minus(result.length());
+        if (lacking.isPositive()) {
+            tooShort(lacking);
+        } else {
+            topAndFoot(first, last, isOne);
+        }
+        result.marks().stream()
+                .filter(mark -> !mark.isUpright())
+                .findFirst()
+                .ifPresent(this::level);
+    }
+
+    /**
+     * All holes as close as they may be, with the usual cloth above the first and below the last.
+     */
+    private Length roomNeeded() {
+        boolean isUpright = result.closure().isUpright();
+        return usualToEdge()
+                .times(2)
+                .plus(ClosureSpacing.needed(fastening).times(result.marks().size() - 1L))
+                .plus(isUpright ? result.hole() : Length.ZERO);
+    }
+
+    /** No place suits: to move a hole away from one end would bring it nearer to the other. */
+    private void tooShort(Length lacking) {
+        boolean isOne = result.marks().size() == 1;
+        boolean isUpright = result.closure().isUpright();
+        tell(
+                result.hole().isShorterThan(result.length()) && isOne
+                        ? Level.CAUTION
+                        : Level.WARNING,
+                (isOne ? "The " : result.marks().size() + " ")
+                        + (isUpright ? "" : "level ")
+                        + (isOne ? "hole" : "holes")
+                        + (isUpright
+                                ? " of " + tape.printSmall(result.hole().roundedUpTo(tape.mark()))
+                                : "")
+                        + (isOne ? " does" : " do")
+                        + " not fit between the ends of a placket of "
+                        + tape.printSmall(result.length())
+                        + ": with the usual "
+                        + tape.printSmall(usualToEdge())
+                        + " of cloth to each end "
+                        + tape.printSmall(lacking.roundedUpTo(tape.mark()))
+                        + " are lacking.",
+                (isUpright ? "Work a level hole, take " : "Take ")
+                        + (isOne ? "" : "fewer buttons or ")
+                        + "a smaller button, or make the placket "
+                        + tape.printSmall(lacking.roundedUpTo(tape.mark()))
+                        + " longer.");
+    }
+
+    private void topAndFoot(ClosureResult.Mark first, ClosureResult.Mark last, boolean isOne) {
         near(
                 isOne ? "The hole" : "The first hole",
                 "top edge",
@@ -215,10 +307,6 @@ final class ClosureFindings {
                 isOne
                         ? "Set the button higher: a `first` smaller by "
                         : "Set the last button higher: a `last` larger by ");
-        result.marks().stream()
-                .filter(mark -> !mark.isUpright())
-                .findFirst()
-                .ifPresent(this::level);
     }
 
     private void level(ClosureResult.Mark mark) {

@@ -56,7 +56,10 @@ record ClosurePage(Optional<Wearer.Age> age, Machine machine, Tape tape) {
                 + (PlacketPicture.edgeIsAbove(result) ? "above." : "below.")
                 + (result.layout().bulks().isEmpty()
                         ? ""
-                        : " Dotted across: where no hole can be stitched.");
+                        : " Dotted across: where "
+                                + (result.closure().fastening().hasHoles()
+                                        ? "no hole can be stitched."
+                                        : "bulk lies."));
     }
 
     private List<ClosureView.Fact> facts(ClosureResult result) {

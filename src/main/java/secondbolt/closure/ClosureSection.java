@@ -103,7 +103,7 @@ public final class ClosureSection {
 
     private static Placket placket(Fields fields) {
         return fields.get(ON)
-                .<Placket>map(Placket.OnEdges::new)
+                .<Placket>map(on -> new Placket.OnEdges(on, List.of()))
                 .orElseGet(() -> new Placket.ByTape(fields.require(LENGTH)));
     }
 }

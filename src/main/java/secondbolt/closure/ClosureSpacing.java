@@ -58,9 +58,9 @@ final class ClosureSpacing {
     }
 
     /** Whether so many can be placed {@linkplain Solved#isClean cleanly}. */
-    boolean isClean(int count, Zone last) {
+    boolean isClean(int count, Zone first, Zone last) {
         return SpacingSolver.isClear(
-                problem(count, layout.meets(), last, NO_LIMIT), Solved.SEEN_PART);
+                problem(count, layout.meets(), first, last, NO_LIMIT), Solved.SEEN_PART);
     }
 
     /** Whether so many can be placed at all with no gap wider. */
@@ -91,10 +91,14 @@ final class ClosureSpacing {
         return new Zone(from, Math.max(from, steps(layout.length().minus(reach.from()))));
     }
 
+    /** Whether the last hole, with room for the foot, ends above the placket's foot. */
+    boolean keepsOnThePlacket(int count, Zone last) {
+        return length(last.to()).plus(below(count)).compareTo(layout.length()) <= 0;
+    }
+
     /** The same with the last one moved down by so many steps, up if negative. */
     Zone lastMoved(int steps) {
-        Zone last = last();
-        return new Zone(last.from() + steps, last.to() + steps);
+        return last().moved(steps);
     }
 
     Length length(int steps) {
@@ -128,11 +132,16 @@ final class ClosureSpacing {
     }
 
     private SpacingProblem problem(int count, List<Layout.Spot> meets, Zone last, int widest) {
+        return problem(count, meets, first(), last, widest);
+    }
+
+    private SpacingProblem problem(
+            int count, List<Layout.Spot> meets, Zone first, Zone last, int widest) {
         // A step less than needed, so that the rounding of the ends never forbids what fits.
         int least = (int) (needed(fastening).millimetres() / step.millimetres()) - 1;
         return new SpacingProblem(
                 count,
-                first(),
+                first,
                 last,
                 Math.max(1, least),
                 widest,
@@ -140,7 +149,8 @@ final class ClosureSpacing {
                 IntStream.rangeClosed(1, count).mapToObj(this::blocked).toList());
     }
 
-    private Zone first() {
+    /** Where the first may be, from the top. */
+    Zone first() {
         return new Zone(steps(spread.first().from()), steps(spread.first().to()));
     }
 
@@ -178,8 +188,8 @@ final class ClosureSpacing {
     private List<Zone> blocked(int number) {
         List<Zone> zones = new ArrayList<>();
         for (Layout.Spot bulk : layout.bulks()) {
-            Length above = bulk.at().minus(bulk.clear()).minus(below(number));
-            Length under = bulk.at().plus(bulk.clear()).plus(above(number));
+            Length above = bulk.at().minus(bulk.clearAbove()).minus(below(number));
+            Length under = bulk.at().plus(bulk.clearBelow()).plus(above(number));
             int from = (int) Math.floor(above.millimetres() / step.millimetres()) + 1;
             int to = (int) Math.ceil(under.millimetres() / step.millimetres()) - 1;
             if (from <= to) {

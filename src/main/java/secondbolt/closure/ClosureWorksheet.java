@@ -228,8 +228,16 @@ public final class ClosureWorksheet implements Worksheet {
                         fastening.hasHoles() ? Optional.of(result.hole()) : Optional.empty())
                 .length("extension", result.closure().overlap().extension())
                 .length("rows_apart", result.closure().overlap().rowsApart())
-                .text("holes", fastening.holes().word())
-                .text("laps", result.closure().overlap().laps().word())
+                .text(
+                        "holes",
+                        Optional.of(fastening)
+                                .filter(Fastening::hasHoles)
+                                .map(f -> f.holes().word()))
+                .text(
+                        "laps",
+                        Optional.of(result.closure())
+                                .filter(Closure::isLapped)
+                                .map(c -> c.overlap().laps().word()))
                 .count("to_buy", result.toBuy())
                 .list(
                         "marks",
@@ -246,9 +254,7 @@ public final class ClosureWorksheet implements Worksheet {
                     .text("hole", mark.holes().word());
         }
         figures.claim("by_hand", mark.byHand());
-        return mark.why().isPresent()
-                ? figures.text("why", mark.why().get())
-                : figures.inside("why", Optional.empty());
+        return figures.text("why", mark.why());
     }
 
     private static Figures figures(ClosureResult.Advice advice) {

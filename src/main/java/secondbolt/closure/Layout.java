@@ -12,7 +12,8 @@ import secondbolt.measure.Tape;
  *
  * @param length from its finished top edge to its finished bottom edge
  * @param meets where a fastener must come
- * @param bulks where no hole can be stitched, the joins of its edges among them
+ * @param bulks where no hole can be stitched, the joins of its edges and hems at its ends among
+ *     them
  */
 public record Layout(Length length, List<Spot> meets, List<Spot> bulks) {
     /** Copies the lists. */
@@ -26,9 +27,20 @@ public record Layout(Length length, List<Spot> meets, List<Spot> bulks) {
      *
      * @param at from the top
      * @param why what is there
-     * @param clear what stays free on both sides of it
+     * @param clearAbove what stays free above it
+     * @param clearBelow what stays free below it
      */
-    public record Spot(Length at, String why, Length clear) {}
+    public record Spot(Length at, String why, Length clearAbove, Length clearBelow) {
+        /** A place with as much free on both sides. */
+        public Spot(Length at, String why, Length clear) {
+            this(at, why, clear, clear);
+        }
+
+        /** What stays free on the side where it is more. */
+        Length clear() {
+            return clearAbove.orLonger(clearBelow);
+        }
+    }
 
     /**
      * What stays free beside a seam or other bulk where nothing is told: 6 mm, a quarter of an inch
@@ -48,6 +60,7 @@ public record Layout(Length length, List<Spot> meets, List<Spot> bulks) {
                             for (Length join : placket.joins(fit)) {
                                 bulks.add(new Spot(join, "the seam there", usualClear(tape)));
                             }
+                            bulks.addAll(placket.hemmedEnds(fit));
                             return new Layout(
                                     length, spots(closure.spread().meets(), placket, fit), bulks);
                         });

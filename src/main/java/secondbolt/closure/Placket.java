@@ -23,6 +23,12 @@ public sealed interface Placket {
     /** Where the seams between its edges cross it, from the top. */
     List<Length> joins(Optional<FitResult> fit);
 
+    /** The hems it ends in, which are bulk there. */
+    List<Layout.Spot> hemmedEnds(Optional<FitResult> fit);
+
+    /** The same placket on a pattern on which this is turned up. */
+    Placket with(List<TurnedUp> turned);
+
     /**
      * Where a place on it comes after the alterations, from the top.
      *
@@ -60,14 +66,31 @@ public sealed interface Placket {
         public Optional<Length> place(Spread.At at, Optional<FitResult> fit) {
             return at.printed();
         }
+
+        /** Nothing is known of what a tape ends at. */
+        @Override
+        public List<Layout.Spot> hemmedEnds(Optional<FitResult> fit) {
+            return List.of();
+        }
+
+        @Override
+        public Placket with(List<TurnedUp> turned) {
+            return this;
+        }
     }
 
     /**
      * On edges of the pattern, one below the other, so that it follows the alterations.
      *
      * @param on the edges and where they are written
+     * @param turnedUp the hems of the pattern
      */
-    record OnEdges(Placed<EdgeSum> on) implements Placket {
+    record OnEdges(Placed<EdgeSum> on, List<TurnedUp> turnedUp) implements Placket {
+        /** Copies the hems. */
+        public OnEdges {
+            turnedUp = List.copyOf(turnedUp);
+        }
+
         private Optional<EdgeRow> row(Optional<FitResult> fit) {
             return fit.map(result -> new EdgeRow(result, on.value()));
         }
@@ -90,6 +113,20 @@ public sealed interface Placket {
         @Override
         public List<Length> joins(Optional<FitResult> fit) {
             return row(fit).map(EdgeRow::joins).orElse(List.of());
+        }
+
+        @Override
+        public List<Layout.Spot> hemmedEnds(Optional<FitResult> fit) {
+            return fit.map(
+                            f ->
+                                    TurnedUp.atTheEnds(
+                                            on.value(), f, f.lengthAfter(on.value()), turnedUp))
+                    .orElse(List.of());
+        }
+
+        @Override
+        public Placket with(List<TurnedUp> turned) {
+            return new OnEdges(on, turned);
         }
 
         @Override

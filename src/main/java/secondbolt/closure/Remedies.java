@@ -22,7 +22,7 @@ record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
     /** Looked for in steps of two: a millimetre, or a thirty-second of an inch. */
     private static final int STRIDE = 2;
 
-    private static final int FURTHEST_STEPS = 80;
+    private static final int FURTHEST_STEPS = 240;
 
     /** One sentence for each, the one that changes least first. */
     List<String> words() {
@@ -36,7 +36,7 @@ record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
                                                 + " instead of "
                                                 + count
                                                 + " all holes are clear and all places met."));
-        shift().ifPresent(words::add);
+        shift().or(this::lowerFirst).ifPresent(words::add);
         if (!solved.byHand().isEmpty()) {
             String work = "ork what cannot be stitched by hand, as the sheet marks it.";
             words.add(words.isEmpty() ? "W" + work : "Or w" + work);
@@ -48,7 +48,7 @@ record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
         return IntStream.rangeClosed(1, FURTHEST_COUNT)
                 .flatMap(far -> IntStream.of(count + far, count - far))
                 .filter(other -> other >= 2)
-                .filter(other -> spacing.isClean(other, spacing.last()))
+                .filter(other -> spacing.isClean(other, spacing.first(), spacing.last()))
                 .boxed()
                 .findFirst();
     }
@@ -67,7 +67,30 @@ record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
 
     private boolean isCleanWhenMoved(int steps) {
         Zone last = spacing.lastMoved(steps);
-        return last.from() > 0 && spacing.isClean(count, last);
+        return last.from() > 0
+                && spacing.keepsOnThePlacket(count, last)
+                && spacing.isClean(count, spacing.first(), last);
+    }
+
+    /** A first one in bulk at the top is out of it lower down. */
+    private Optional<String> lowerFirst() {
+        return count < 2
+                ? Optional.empty()
+                : IntStream.rangeClosed(1, FURTHEST_STEPS / STRIDE)
+                        .map(i -> i * STRIDE)
+                        .filter(
+                                steps ->
+                                        spacing.isClean(
+                                                count,
+                                                spacing.first().moved(steps),
+                                                spacing.last()))
+                        .boxed()
+                        .findFirst()
+                        .map(
+                                steps ->
+                                        "With the first "
+                                                + tape.printSmall(spacing.length(steps))
+                                                + " lower (`first` larger by as much) too.");
     }
 
     private String moved(int steps) {

@@ -4,6 +4,7 @@
  * what the maker writes and {@link secondbolt.closure.ClosureCalculation} for the sums. This room
  * uses {@code file}, {@code draw}, {@code worksheet}, {@code shape} and {@code measure}. The look
  * of the strip may be changed freely; a change of where a hole begins beside its button moves every
- * hole on cloth. Nothing about the pieces a closure lies on belongs here, nor hems.
+ * hole on cloth. Nothing about the pieces a closure lies on belongs here, nor how hems are made; of
+ * them only how deep they lie where a placket ends.
  */
 package secondbolt.closure;

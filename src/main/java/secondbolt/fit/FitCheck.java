@@ -2,6 +2,7 @@ package secondbolt.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import secondbolt.file.Placed;
@@ -165,8 +166,10 @@ public final class FitCheck {
         for (Piece piece : pattern.pieces()) {
             LengthenField field = PieceAlteration.field(piece, lengthens);
             for (LengthenField.Cut cut : field.cuts()) {
-                if (cut.byMm() != 0) {
-                    foldHasRoom(piece, field, cut, lengthens);
+                List<FoldObstacle> obstacles =
+                        cut.byMm() == 0 ? List.of() : FoldObstacle.of(piece, field, cut);
+                if (!obstacles.isEmpty()) {
+                    foldHasNoRoom(piece, field, cut, obstacles, lengthens);
                 }
             }
         }
@@ -179,10 +182,12 @@ public final class FitCheck {
                 .toList();
     }
 
-    private void foldHasRoom(
+    /** One mistake, whatever lies in the way, for they all ask the same of her. */
+    private void foldHasNoRoom(
             Piece piece,
             LengthenField field,
             LengthenField.Cut cut,
+            List<FoldObstacle> obstacles,
             List<Alteration.Lengthen> lengthens) {
         Place place =
                 lengthens.stream()
@@ -190,20 +195,24 @@ public final class FitCheck {
                         .map(Alteration.Lengthen::place)
                         .reduce((first, second) -> second)
                         .orElseThrow();
-        for (FoldObstacle obstacle : FoldObstacle.of(piece, field, cut)) {
-            Length by = Length.ofComputedMillimetres(Math.abs(cut.byMm()));
-            tell(
-                    place,
-                    (cut.byMm() < 0 ? "a fold of " : "a cut for ")
-                            + tape.print(by)
-                            + " at "
-                            + cut.name()
-                            + " of "
-                            + piece.name()
-                            + " that goes through "
-                            + obstacle.what(),
-                    "less, or the line where there is room");
-        }
+        Optional<Length> most =
+                cut.byMm() < 0
+                        ? FoldObstacle.mostFolded(piece, field, cut, tape.mark())
+                        : Optional.empty();
+        Length by = Length.ofComputedMillimetres(Math.abs(cut.byMm()));
+        tell(
+                place,
+                (cut.byMm() < 0 ? "a fold of " : "a cut for ")
+                        + tape.print(by)
+                        + " at "
+                        + cut.name()
+                        + " of "
+                        + piece.name()
+                        + " that goes through "
+                        + String.join(", ", obstacles.stream().map(FoldObstacle::what).toList()),
+                most.map(m -> "a fold of at most " + tape.print(m) + " there, or the line")
+                                .orElse("the line")
+                        + " where there is room");
     }
 
     private void tell(Place place, String found, String right) {

@@ -2,6 +2,8 @@ package secondbolt.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import secondbolt.measure.Length;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
 
@@ -20,6 +22,29 @@ record FoldObstacle(String what) {
             }
         }
         return obstacles;
+    }
+
+    /**
+     * How much can be folded away at a line with nothing in the way; a wider fold reaches whatever
+     * a narrower one does.
+     *
+     * @param mark the tape's; the result is a whole number of marks, rounded down
+     * @return nothing if not even a mark can
+     */
+    static Optional<Length> mostFolded(
+            Piece piece, LengthenField field, LengthenField.Cut cut, Length mark) {
+        long possible = 0;
+        long tooMuch = 1 + (long) Math.ceil(Math.abs(cut.byMm()) / mark.millimetres());
+        while (tooMuch - possible > 1) {
+            long middle = (possible + tooMuch) / 2;
+            double byMm = -mark.times(middle).millimetres();
+            if (of(piece, field, new LengthenField.Cut(cut.name(), cut.yMm(), byMm)).isEmpty()) {
+                possible = middle;
+            } else {
+                tooMuch = middle;
+            }
+        }
+        return possible == 0 ? Optional.empty() : Optional.of(mark.times(possible));
     }
 
     private static void ofDrawn(

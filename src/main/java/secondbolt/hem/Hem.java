@@ -2,6 +2,7 @@ package secondbolt.hem;
 
 import java.util.List;
 import java.util.Optional;
+import secondbolt.closure.TurnedUp;
 import secondbolt.file.Placed;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -139,6 +140,27 @@ public record Hem(
     public List<Length> pressingDepths(Tape tape) {
         List<Length> deep = depth().map(List::of).orElse(List.of());
         return turned == Turned.TWICE ? List.of(rawEdge(tape), deep.get(0)) : deep;
+    }
+
+    /**
+     * What it is to a closure that ends in it: bulk as deep as the finished hem. Its turned-in raw
+     * edge lies inside that depth; a facing whose depth is not told is left out.
+     *
+     * @param name the maker's name for it
+     */
+    public List<TurnedUp> turnedUp(String name) {
+        return depth().stream()
+                .flatMap(
+                        deep ->
+                                edges().stream()
+                                        .map(
+                                                edge ->
+                                                        new TurnedUp(
+                                                                "turned-up " + name,
+                                                                edge.piece(),
+                                                                edge.edge(),
+                                                                deep)))
+                .toList();
     }
 
     /** The edges without their places. */

@@ -76,22 +76,23 @@ public final class HemCheck {
             return;
         }
         Placed<Length> depth = hem.placedDepth().get();
-        for (Hem.Edge edge : hem.edges()) {
-            Length room = roomAbove(edge);
-            if (!depth.value().isShorterThan(room)) {
-                troubles.add(
-                        new FitCheck.Trouble(
-                                depth.place(),
-                                "a hem of "
-                                        + print(depth.value())
-                                        + " on "
-                                        + edge
-                                        + ", whose piece reaches only "
-                                        + print(room)
-                                        + " from it",
-                                "a depth the piece is longer than"));
-                return;
-            }
+        Hem.Edge edge = hem.edges().get(0);
+        for (Hem.Edge other : hem.edges()) {
+            edge = roomAbove(other).isShorterThan(roomAbove(edge)) ? other : edge;
+        }
+        Length room = roomAbove(edge);
+        if (!depth.value().isShorterThan(room)) {
+            troubles.add(
+                    new FitCheck.Trouble(
+                            depth.place(),
+                            "a hem of "
+                                    + print(depth.value())
+                                    + " on "
+                                    + edge
+                                    + ", whose piece reaches only "
+                                    + print(room)
+                                    + " from it",
+                            "a depth of less than " + print(room)));
         }
     }
 

@@ -1,6 +1,7 @@
 package secondbolt.notebook;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import secondbolt.project.Workings;
 
@@ -24,7 +25,9 @@ public record IndexPage(String version, List<ProjectView> projects) {
     public record ProjectView(
             String folder, String title, String summary, int stops, int sheets, int pages) {}
 
-    static IndexPage of(String version, List<Workings> projects, List<ProjectPage> pages) {
+    /** Those made now and those kept, by the name of their folder if any is kept. */
+    static IndexPage of(
+            String version, List<Workings> projects, List<ProjectPage> pages, List<Kept> kept) {
         List<ProjectView> views = new ArrayList<>();
         for (int i = 0; i < projects.size(); i++) {
             ProjectPage page = pages.get(i);
@@ -36,6 +39,10 @@ public record IndexPage(String version, List<ProjectView> projects) {
                             page.stops().size(),
                             page.sheets().size(),
                             page.sheets().stream().mapToInt(ProjectPage.SheetView::pages).sum()));
+        }
+        if (!kept.isEmpty()) {
+            kept.forEach(one -> views.add(one.shown()));
+            views.sort(Comparator.comparing(ProjectView::folder));
         }
         return new IndexPage(version, views);
     }

@@ -69,13 +69,23 @@ public final class Notebook {
      */
     public static List<SiteFile> of(
             String version, List<Workings> projects, Desk desk, Form<?> root) {
+        return of(version, projects, List.of(), desk, root);
+    }
+
+    /**
+     * The same beside projects of earlier runs, whose files stay as they are.
+     *
+     * @param kept those, in the folder the site will be written to
+     */
+    public static List<SiteFile> of(
+            String version, List<Workings> projects, List<Kept> kept, Desk desk, Form<?> root) {
         checkFolders(projects);
         try (Workers workers = new Workers()) {
-            return new Notebook(version, desk, workers).site(projects, root);
+            return new Notebook(version, desk, workers).site(projects, kept, root);
         }
     }
 
-    private List<SiteFile> site(List<Workings> projects, Form<?> root) {
+    private List<SiteFile> site(List<Workings> projects, List<Kept> kept, Form<?> root) {
         List<Supplier<Laid>> laid =
                 projects.stream().map(p -> workers.begin(() -> laid(p))).toList();
         Look.files().forEach(file -> files.add(() -> file));
@@ -88,8 +98,15 @@ public final class Notebook {
                         INDEX,
                         INDEX_TEMPLATE,
                         IndexPage.of(
-                                version, projects, pages.stream().map(Supplier::get).toList())));
-        made.add(Contents.of(version, made));
+                                version,
+                                projects,
+                                pages.stream().map(Supplier::get).toList(),
+                                kept)));
+        made.add(
+                Contents.of(
+                        version,
+                        made,
+                        kept.stream().flatMap(one -> one.paths().stream()).toList()));
         return List.copyOf(made);
     }
 

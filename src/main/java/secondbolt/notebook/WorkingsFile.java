@@ -32,6 +32,7 @@ final class WorkingsFile {
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("secondbolt", version);
         all.put("title", project.heading().title());
+        all.put("summary", project.heading().summary().orElse(""));
         all.put("units", project.heading().units().symbol());
         all.put("sheets", sheets.stream().<Object>map(WorkingsFile::sheet).toList());
         all.put("findings", findings);

@@ -1,10 +1,13 @@
 package secondbolt.project;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.closure.Closure;
 import secondbolt.closure.ClosureWorksheet;
+import secondbolt.closure.TurnedUp;
 import secondbolt.cloth.ClothWorksheet;
 import secondbolt.cutting.CuttingWorksheet;
 import secondbolt.effect.EffectWorksheet;
@@ -41,16 +44,12 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
         Optional<FitResult> fit =
                 project.pattern().map(p -> FitCalculation.work(p, project.alterations(), tape));
         fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, project.wearer(), tape)));
-        project.closures()
-                .ifPresent(
-                        closures ->
-                                worksheets.add(
-                                        ClosureWorksheet.of(
-                                                closures,
-                                                fit,
-                                                project.wearer(),
-                                                project.machine(),
-                                                tape)));
+        Optional<Map<String, Closure>> closures = closures(project);
+        closures.ifPresent(
+                all ->
+                        worksheets.add(
+                                ClosureWorksheet.of(
+                                        all, fit, project.wearer(), project.machine(), tape)));
         fit.filter(f -> !project.hems().isEmpty())
                 .ifPresent(
                         f ->
@@ -67,11 +66,27 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
                                 worksheets.add(
                                         EffectWorksheet.of(
                                                 f,
-                                                project.closures().orElse(Map.of()),
+                                                closures.orElse(Map.of()),
                                                 project.machine(),
                                                 project.hems(),
                                                 tape)));
         return new Workings(folder, project.heading(), worksheets);
+    }
+
+    /**
+     * The closures with the hems they end in. A hem is worked out after the closures, but its depth
+     * is the maker's own, so that it can be told them beforehand.
+     */
+    private static Optional<Map<String, Closure>> closures(Project project) {
+        List<TurnedUp> turned = new ArrayList<>();
+        project.hems().forEach((name, hem) -> turned.addAll(hem.turnedUp(name)));
+        return project.closures()
+                .map(
+                        closures -> {
+                            Map<String, Closure> hemmed = new LinkedHashMap<>();
+                            closures.forEach((name, one) -> hemmed.put(name, one.with(turned)));
+                            return hemmed;
+                        });
     }
 
     /** Everything found, in the order of the worksheets. */

@@ -27,6 +27,12 @@ public final class Figures {
         return this;
     }
 
+    /** Puts text, or null where there is none. */
+    public Figures text(String key, Optional<String> value) {
+        values.put(key, value.orElse(null));
+        return this;
+    }
+
     /** Puts a count. */
     public Figures count(String key, int value) {
         values.put(key, value);

@@ -50,6 +50,55 @@ class ClosureFindingsTest {
                 ends(Fastening.Holes.UPRIGHT, 6, 1, 1));
     }
 
+    private static List<String> told(Written written) {
+        return ClosureFindings.of(
+                        written.result(Tape.INCH), Optional.empty(), Machine.UNKNOWN, Tape.INCH)
+                .stream()
+                .filter(f -> f.level() == Finding.Level.WARNING || f.text().contains("placket"))
+                .map(f -> f.level() + " " + f.text() + " " + f.remedy())
+                .toList();
+    }
+
+    /**
+     * Derived: five eighths and a quarter inch twice are nine eighths, three more than there are.
+     */
+    @Test
+    void tellsOnceThatAPlacketIsTooShortForItsHole() {
+        assertEquals(
+                List.of(
+                        "CAUTION The hole of ⅝ in does not fit between the ends of a placket of ¾"
+                                + " in: with the usual ¼ in of cloth to each end ⅜ in are lacking."
+                                + " Work a level hole, take a smaller button, or make the placket ⅜"
+                                + " in longer."),
+                told(
+                        new Written(eighths(6))
+                                .of(
+                                        Written.buttons(
+                                                eighths(4), eighths(1), Fastening.Holes.UPRIGHT))
+                                .count(1)
+                                .firstOnly(eighths(3))));
+    }
+
+    @Test
+    void tellsAPlaceToMeetThatLiesOnBulk() {
+        assertEquals(
+                List.of(
+                        "WARNING A button must come at waist, 5 in from the top, but pocket seam, 5"
+                                + " in from the top, leaves no room there to stitch its hole. Move"
+                                + " or trim the bulk of pocket seam, or leave waist out of `meet`"
+                                + " and let the buttons keep clear of it; or work number 3 by"
+                                + " hand."),
+                told(
+                        new Written(eighths(80))
+                                .of(
+                                        Written.buttons(
+                                                eighths(4), eighths(1), Fastening.Holes.UPRIGHT))
+                                .count(5)
+                                .from(eighths(8), eighths(8))
+                                .meet(new Layout.Spot(eighths(40), "waist", eighths(2)))
+                                .bulk(new Layout.Spot(eighths(40), "pocket seam", eighths(2)))));
+    }
+
     @Test
     void cautionsOfUprightHolesNearTheEnds() {
         assertEquals(

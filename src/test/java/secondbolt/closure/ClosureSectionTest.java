@@ -1,6 +1,8 @@
 package secondbolt.closure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -102,6 +104,40 @@ class ClosureSectionTest {
         ClosureResult result = result("length: 20, ties: 3, first: 2, last: 2");
         assertEquals(Fastening.Kind.TIES, result.closure().fastening().kind());
         assertEquals(3, result.marks().size());
+    }
+
+    private static Map<?, ?> figures(String closure) {
+        List<String> mistakes = new ArrayList<>();
+        Project project =
+                read(closure, mistakes).orElseThrow(() -> new AssertionError(mistakes.toString()));
+        return (Map<?, ?>)
+                ClosureWorksheet.of(
+                                project.closures().orElseThrow(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                project.machine(),
+                                Tape.CENTIMETRE)
+                        .figures()
+                        .asMap()
+                        .get("front");
+    }
+
+    /** Hooks and ties have no holes, and where they meet edge to edge neither side lies over. */
+    @Test
+    void writesNoHolesForWhatHasNone() {
+        Map<?, ?> ties = figures("length: 20, ties: 3, first: 2, last: 2");
+        assertTrue(ties.containsKey("holes") && ties.containsKey("laps"));
+        assertNull(ties.get("holes"));
+        assertNull(ties.get("laps"));
+        Map<?, ?> snaps =
+                figures(
+                        "length: 20, snaps: 3, first: 2, last: 2, extension: 2,"
+                                + " laps: left over right");
+        assertNull(snaps.get("holes"));
+        assertEquals("left over right", snaps.get("laps"));
+        Map<?, ?> buttons = figures("length: 20, buttons: 3, last: 3, " + BUTTONS);
+        assertEquals("upright", buttons.get("holes"));
+        assertEquals("right over left", buttons.get("laps"));
     }
 
     @ParameterizedTest(name = "{0}")

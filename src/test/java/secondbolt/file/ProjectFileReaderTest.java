@@ -104,6 +104,25 @@ class ProjectFileReaderTest {
                         .contains("inside brackets a comma parts values"));
     }
 
+    /** Half a centimetre cut in two is neither a strap of nothing nor a key without a value. */
+    @Test
+    void tellsADecimalCommaInBracketsOnceWhateverItLeavesBehind() {
+        assertEquals(
+                List.of(
+                        "2:38 `0,5`, a decimal comma that YAML splits in brackets; `0.5` with a"
+                                + " point"),
+                mistakesIn("units: cm", "bags: {tote: {size: [30, 40], strap: 0,5}}"));
+        assertEquals(
+                List.of(
+                        "4:41 `0,5 cm`, a decimal comma that YAML splits in brackets; `0.5 cm` with"
+                                + " a point"),
+                mistakesIn(
+                        "units: cm",
+                        "bags:",
+                        "  tote:",
+                        "    {size: [30, 40], lined: yes, strap: 0,5 cm}"));
+    }
+
     @Test
     void tellsAllMistakesInTheOrderOfTheFile() {
         List<String> told =

@@ -92,5 +92,6 @@ class HemSectionTest {
                         "hems: {h: {on: [band.bottom, band.top], depth: 25, turned: once}}");
         assertEquals(1, mistakes.size(), mistakes.toString());
         assertTrue(mistakes.get(0).startsWith("3:48 a hem of 25 cm"), mistakes.toString());
+        assertTrue(mistakes.get(0).contains("| a depth of less than 12 cm"), mistakes.toString());
     }
 }

@@ -161,6 +161,7 @@ class NotebookTest {
                 List.of(
                         "secondbolt",
                         "title",
+                        "summary",
                         "units",
                         "sheets",
                         "findings",

@@ -28,4 +28,9 @@ public record Zone(int from, int to) {
     int offMiddle(int place) {
         return Math.abs(2 * place - from - to);
     }
+
+    /** The same moved down by so many steps, up if negative. */
+    public Zone moved(int steps) {
+        return new Zone(from + steps, to + steps);
+    }
 }

@@ -159,6 +159,7 @@ final class NodeBuilder {
     private Node mapping(Place place, int depth) {
         Map<String, Node.Pair> pairs = new LinkedHashMap<>();
         Node before = null;
+        String keyBefore = "";
         while (!parser.checkEvent(Event.ID.MappingEnd)) {
             Node key = node(depth + 1);
             boolean valueWritten = !isEmptyScalar(parser.peekEvent());
@@ -168,8 +169,10 @@ final class NodeBuilder {
                 tell(key.place(), "a key that is itself a list or has keys", "a single word");
             } else if (!valueWritten && isSplitNumber(before, name.get())) {
                 tellSplitNumber(before, name.get());
+                loseHalfNumber(pairs, keyBefore, before);
             } else {
                 addPair(pairs, new Node.Pair(name.get(), value));
+                keyBefore = name.get().text();
             }
             before = value;
         }
@@ -194,6 +197,16 @@ final class NodeBuilder {
                 before.place(),
                 "`" + whole + "," + key.text() + "`, a decimal comma that YAML splits in brackets",
                 "`" + whole + "." + key.text() + "` with a point");
+    }
+
+    /** What stands before the comma is no value of hers, so nothing more is told of it. */
+    private static void loseHalfNumber(Map<String, Node.Pair> pairs, String key, Node half) {
+        pairs.computeIfPresent(
+                key,
+                (name, pair) ->
+                        pair.value().equals(half)
+                                ? new Node.Pair(pair.key(), new Node.Lost(half.place()))
+                                : pair);
     }
 
     private void addPair(Map<String, Node.Pair> pairs, Node.Pair pair) {

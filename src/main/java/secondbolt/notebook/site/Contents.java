@@ -29,7 +29,17 @@ public final class Contents {
      * @param version of the program
      */
     public static SiteFile of(String version, List<SiteFile> files) {
-        SortedSet<String> paths = new TreeSet<>();
+        return of(version, files, List.of());
+    }
+
+    /**
+     * The list of these files, itself, and files of earlier runs that stay as they are.
+     *
+     * @param version of the program
+     * @param kept the paths of those
+     */
+    public static SiteFile of(String version, List<SiteFile> files, Collection<String> kept) {
+        SortedSet<String> paths = new TreeSet<>(kept);
         files.forEach(file -> paths.add(file.path()));
         paths.add(PATH);
         return SiteFile.text(PATH, write(version, paths));

@@ -27,8 +27,9 @@ import java.util.TreeSet;
  * full beside its place and moved there when all are, so that a run that fails on a full disk
  * leaves the old site as it was, and one that is killed leaves every file whole.
  *
- * <p>Files of an earlier run that are no longer made are deleted. A file that no run made is never
- * overwritten or deleted, and no link is followed out of the folder.
+ * <p>Files of an earlier run that are no longer made are deleted, but for those that the new list
+ * of contents keeps. A file that no run made is never overwritten or deleted, and no link is
+ * followed out of the folder.
  */
 public final class SiteWriter {
     /** The end of a temporary's name, behind that of the file it will become. */
@@ -99,6 +100,11 @@ public final class SiteWriter {
         } catch (IOException e) {
             throw new UncheckedIOException(words(e, file), e);
         }
+    }
+
+    /** The paths of all files that earlier runs made and left in the site. */
+    public static SortedSet<String> pathsIn(Path out) {
+        return Contents.paths(textIn(out, Contents.PATH).orElse(""));
     }
 
     private static void check(List<SiteFile> files) {
@@ -202,6 +208,7 @@ public final class SiteWriter {
     private SortedSet<String> stale() {
         SortedSet<String> stale = new TreeSet<>(own);
         files.forEach(file -> stale.remove(file.path()));
+        stale.removeAll(Contents.paths(files.get(files.size() - 1).text()));
         return stale;
     }
 

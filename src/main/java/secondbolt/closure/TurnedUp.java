@@ -1,0 +1,111 @@
+package secondbolt.closure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.fit.EdgeSum;
+import secondbolt.fit.FitResult;
+import secondbolt.fit.NamedEdge;
+import secondbolt.measure.Length;
+import secondbolt.shape.EdgeLine;
+import secondbolt.shape.Point;
+
+/**
+ * Cloth turned up along an edge, in so many layers that a hole cannot be stitched through them: a
+ * placket that ends there ends in bulk. Common practice, no source.
+ *
+ * @param what in the maker's words
+ * @param piece the piece's name
+ * @param edge the edge's name
+ * @param depth from the fold to where it is sewn, more than zero
+ */
+public record TurnedUp(String what, String piece, String edge, Length depth) {
+    private static final double SAME_POINT_MM = 0.01;
+
+    /** Checks the depth. */
+    public TurnedUp {
+        if (!depth.isPositive()) {
+            throw new IllegalArgumentException("depth must be more than zero: " + depth);
+        }
+    }
+
+    /**
+     * The bulk at both ends of a row of edges.
+     *
+     * @param length of the row, after the alterations
+     * @param turned what is turned up anywhere on the pattern
+     */
+    static List<Layout.Spot> atTheEnds(
+            EdgeSum row, FitResult fit, Length length, List<TurnedUp> turned) {
+        List<Layout.Spot> spots = new ArrayList<>();
+        List<EdgeSum.Term> terms = row.terms();
+        meeting(terms.get(0), End.TOP, fit, turned)
+                .ifPresent(
+                        up -> spots.add(new Layout.Spot(up.depth, up.what, up.depth, Length.ZERO)));
+        meeting(terms.get(terms.size() - 1), End.FOOT, fit, turned)
+                .ifPresent(
+                        up ->
+                                spots.add(
+                                        new Layout.Spot(
+                                                length.minus(up.depth),
+                                                up.what,
+                                                Length.ZERO,
+                                                up.depth)));
+        return spots;
+    }
+
+    private enum End {
+        TOP,
+        FOOT
+    }
+
+    /**
+     * The deepest that meets an edge at one end; of a piece known by tape none, for its corners.
+     */
+    private static Optional<TurnedUp> meeting(
+            EdgeSum.Term term, End end, FitResult fit, List<TurnedUp> turned) {
+        List<NamedEdge> edges =
+                fit.find(term.piece())
+                        .flatMap(piece -> piece.shape().asDrawn())
+                        .map(drawn -> drawn.edges())
+                        .orElse(List.of());
+        return edges.stream()
+                .filter(edge -> edge.name().equals(term.edge()))
+                .findFirst()
+                .map(edge -> corner(edge.line(), end))
+                .flatMap(
+                        corner ->
+                                edges.stream()
+                                        .filter(edge -> !edge.name().equals(term.edge()))
+                                        .filter(edge -> endsAt(edge.line(), corner))
+                                        .flatMap(
+                                                edge ->
+                                                        turned.stream()
+                                                                .filter(
+                                                                        up ->
+                                                                                up.isOn(
+                                                                                        term
+                                                                                                .piece(),
+                                                                                        edge
+                                                                                                .name())))
+                                        .reduce((a, b) -> b.depth.isLongerThan(a.depth) ? b : a));
+    }
+
+    private boolean isOn(String otherPiece, String otherEdge) {
+        return piece.equals(otherPiece) && edge.equals(otherEdge);
+    }
+
+    /** The upper or the lower end of an edge, whichever way it is drawn. */
+    private static Point corner(EdgeLine line, End end) {
+        boolean isDrawnDown = line.start().yMm() <= line.end().yMm();
+        return isDrawnDown == (end == End.TOP) ? line.start() : line.end();
+    }
+
+    private static boolean endsAt(EdgeLine line, Point corner) {
+        return isSame(line.start(), corner) || isSame(line.end(), corner);
+    }
+
+    private static boolean isSame(Point a, Point b) {
+        return Math.hypot(a.xMm() - b.xMm(), a.yMm() - b.yMm()) < SAME_POINT_MM;
+    }
+}
