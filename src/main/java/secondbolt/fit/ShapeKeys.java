@@ -100,8 +100,12 @@ final class ShapeKeys {
         return edges.stream().map(e -> new NamedEdge(e.name(), e.line())).toList();
     }
 
-    /** The one shape that was written; a mistake if there is none, or more than one. */
-    static Optional<PieceShape> shape(Fields fields) {
+    /**
+     * The one shape that was written; a mistake if there is none, or more than one.
+     *
+     * @param crosses which edges a line crosses, where the maker says
+     */
+    static Optional<PieceShape> shape(Fields fields, Map<String, List<String>> crosses) {
         List<PieceShape> shapes = new ArrayList<>();
         fields.get(OUTLINE).ifPresent(edges -> shapes.add(new PieceShape.Drawn(edges)));
         fields.get(PANEL).ifPresent(edges -> shapes.add(new PieceShape.Drawn(edges)));
@@ -112,10 +116,10 @@ final class ShapeKeys {
                 .ifPresent(
                         sides ->
                                 shapes.add(
-                                        new PieceShape.Taped(
-                                                sides.across(),
-                                                sides.along(),
-                                                fields.get(EDGES).orElse(Map.of()))));
+                                        PieceShape.Taped.of(
+                                                sides,
+                                                fields.get(EDGES).orElse(Map.of()),
+                                                crosses)));
         if (shapes.size() != 1) {
             fields.tell(
                     fields.place(),

@@ -269,19 +269,4 @@ class FitCalculationTest {
         assertEquals(250, panel.beforeMm("gore", "right"), EXACT_MM);
         assertEquals(440, panel.beforeMm("gore", "hem"), EXACT_MM);
     }
-
-    @Test
-    void aPieceByTapeGrowsAlongItsLongEdgesOnly() {
-        WrittenPattern box =
-                WrittenPattern.cm(
-                        """
-                        pattern:
-                          pieces:
-                            front: {cut: pair, lines: {body: 40}, box: [31, 74], edges: {side: 47.1, centre front: 65, shoulder: 12.5}}
-                        alterations: [{lengthen: body, by: 2.5}]
-                        """);
-        assertEquals(496, box.afterMm("front", "side"), EXACT_MM);
-        assertEquals(675, box.afterMm("front", "centre front"), EXACT_MM);
-        assertEquals(125, box.afterMm("front", "shoulder"), EXACT_MM);
-    }
 }
