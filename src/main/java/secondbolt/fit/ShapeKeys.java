@@ -59,7 +59,17 @@ final class ShapeKeys {
     private static final Key<Length> OUTER =
             Key.required("outer", LENGTH, "The radius of the hem.", "77");
     private static final Key<Integer> TURN =
-            Key.required("turn", Forms.whole(5, 355), "How far round, in degrees.", "180");
+            Key.required(
+                    "turn",
+                    Forms.whole(
+                            5,
+                            355,
+                            "; a full circle is cut as two halves, `cut: 2` with `turn: 180`, or"
+                                    + " four quarters, `cut: 4` with `turn: 90`, and joined at left"
+                                    + " and right, one of the joins left open at the top to get"
+                                    + " into it"),
+                    "How far round one piece goes, in degrees.",
+                    "180");
     static final Key<List<NamedEdge>> RING =
             Key.optional(
                     "ring",

@@ -258,6 +258,21 @@ class FitCalculationTest {
         assertEquals(600, ring.beforeMm("skirt", "left"), EXACT_MM);
     }
 
+    /** Two halves have the waist and the hem of the whole circle: 2 pi r. */
+    @Test
+    void aFullCircleIsRefusedWithHowItIsCut() {
+        String skirt =
+                "pattern: {pieces: {skirt: {cut: 2, ring: {inner: 11, outer: 71, turn: %s}}}}";
+        WrittenPattern full = WrittenPattern.cm(String.format(skirt, "360") + "\n");
+        assertEquals(1, full.mistakes().size());
+        assertTrue(
+                full.mistakes().get(0).contains("two halves, `cut: 2` with `turn: 180`"),
+                full.mistakes().toString());
+        WrittenPattern half = WrittenPattern.cm(String.format(skirt, "180") + "\n");
+        assertEquals(2 * Math.PI * 110, 2 * half.beforeMm("skirt", "waist"), 0.1);
+        assertEquals(2 * Math.PI * 710, 2 * half.beforeMm("skirt", "hem"), 0.1);
+    }
+
     @Test
     void aPanelsSidesAreItsSlant() {
         WrittenPattern panel =
