@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.draw.Drawing;
+import secondbolt.fit.EdgeSum;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.size.Wearer;
 import secondbolt.measure.Length;
@@ -91,8 +92,31 @@ public final class ClosureWorksheet implements Worksheet {
         for (ClosureResult result : results) {
             findings.addAll(page.findings(result));
             followed(result).ifPresent(findings::add);
+            open(result).ifPresent(findings::add);
         }
         return findings;
+    }
+
+    /** A placket on edges of which it is not known whether the alterations changed them. */
+    private Optional<Finding> open(ClosureResult result) {
+        List<EdgeSum.Term> open =
+                result.closure()
+                        .placket()
+                        .edges()
+                        .flatMap(edges -> fit.map(f -> f.open(edges.value())))
+                        .orElse(List.of());
+        return open.stream()
+                .findFirst()
+                .map(
+                        edge ->
+                                new Finding(
+                                        result.name(),
+                                        Finding.Level.WARNING,
+                                        "Whether the alterations change "
+                                                + edge
+                                                + " is not known, so these places hold for the"
+                                                + " length as taped only.",
+                                        fit.orElseThrow().findOut(edge, tape)));
     }
 
     /** What the alterations moved on a closure that lies on edges of the pattern. */

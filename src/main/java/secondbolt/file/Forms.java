@@ -44,10 +44,19 @@ public final class Forms {
 
     /** A whole number in a range, both ends included. */
     public static Form<Integer> whole(int least, int most) {
+        return whole(least, most, "");
+    }
+
+    /**
+     * The same, told with what is done beyond the range.
+     *
+     * @param beyond goes on after the range, such as {@code ; more is cut in two}
+     */
+    public static Form<Integer> whole(int least, int most, String beyond) {
         Map<String, Object> schema = Schemas.ofType("integer");
         schema.put("minimum", least);
         schema.put("maximum", most);
-        String words = "a whole number from " + least + " to " + most;
+        String words = "a whole number from " + least + " to " + most + beyond;
         return new TextForm<>(
                 words,
                 schema,

@@ -43,6 +43,13 @@ public final class FitCalculation {
         return PieceAlteration.apply(piece, lengthens, shares);
     }
 
+    /** The changes of length among them, in order. */
+    static List<Alteration.Lengthen> lengthens(Pattern pattern, List<Alteration> alterations) {
+        List<Alteration.Lengthen> lengthens = new ArrayList<>();
+        sort(pattern, alterations, lengthens, new ArrayList<>());
+        return lengthens;
+    }
+
     private static void sort(
             Pattern pattern,
             List<Alteration> alterations,

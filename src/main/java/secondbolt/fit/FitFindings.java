@@ -37,7 +37,30 @@ final class FitFindings {
         findings.add(new Finding(about, level, text, remedy));
     }
 
+    /** Neither held nor broken: what the tape does not tell must be looked up first. */
+    private void open(SeamCheck check) {
+        boolean several = check.open().size() > 1;
+        tell(
+                check.seam().words(),
+                Level.WARNING,
+                "Whether this seam still meets after the alterations is not known: "
+                        + String.join(", ", check.open().stream().map(FitFindings::once).toList())
+                        + (several ? " are" : " is")
+                        + " known by tape, and not whether the line that is moved crosses "
+                        + (several ? "them." : "it.")
+                        + (check.metBefore() ? "" : " As taped, it does not meet."),
+                TapedGaps.of(result, tape).findOut(check.open()));
+    }
+
+    private static String once(EdgeSum.Term term) {
+        return term.piece() + "." + term.edge();
+    }
+
     private void seam(SeamCheck check) {
+        if (!check.isKnown()) {
+            open(check);
+            return;
+        }
         if (check.meets()) {
             return;
         }

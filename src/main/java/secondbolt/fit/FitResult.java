@@ -67,4 +67,22 @@ public record FitResult(
     public Length lengthAfter(EdgeSum edges) {
         return new Lengths(pattern, pieces).of(edges);
     }
+
+    /**
+     * The edges of a sum of which it is not known whether the alterations changed them: of a piece
+     * known by tape, where the maker has not said which edges a line crosses.
+     */
+    public List<EdgeSum.Term> open(EdgeSum edges) {
+        return new Lengths(pieces).open(edges);
+    }
+
+    /**
+     * What to do about such an edge, as an order.
+     *
+     * @param edge one of them
+     * @param tape to print with
+     */
+    public String findOut(EdgeSum.Term edge, Tape tape) {
+        return TapedGaps.of(this, tape).findOut(List.of(edge));
+    }
 }

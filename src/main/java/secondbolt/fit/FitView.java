@@ -66,8 +66,9 @@ public record FitView(
      * @param words what it does
      * @param found in which fitting; empty if not told
      * @param changes what it changed
+     * @param open taped edges of which that is not known
      */
-    public record Altered(String words, String found, List<Change> changes) {}
+    public record Altered(String words, String found, List<Change> changes, List<String> open) {}
 
     /**
      * A change.

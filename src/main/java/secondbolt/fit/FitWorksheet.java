@@ -95,7 +95,21 @@ public final class FitWorksheet implements Worksheet {
                         .filter(f -> !tape.print(f.before()).equals(tape.print(f.after())))
                         .map(f -> new FitView.Change(f.what(), both(f.before()), both(f.after())))
                         .toList();
-        return new FitView.Altered(words(alteration), alteration.found().orElse(""), changes);
+        return new FitView.Altered(
+                words(alteration), alteration.found().orElse(""), changes, open(alteration));
+    }
+
+    /** The taped edges of which it is not known whether this alteration changes them. */
+    private List<String> open(Alteration alteration) {
+        List<Alteration.Lengthen> lengthens =
+                FitCalculation.lengthens(result.pattern(), List.of(alteration));
+        List<String> open = new ArrayList<>();
+        for (Piece piece : result.pattern().pieces()) {
+            for (TapedLine line : TapedLine.moved(piece, lengthens).values()) {
+                line.open().forEach(edge -> open.add(piece.name() + "." + edge));
+            }
+        }
+        return open;
     }
 
     private String words(Alteration alteration) {
@@ -120,11 +134,15 @@ public final class FitWorksheet implements Worksheet {
         Seam seam = check.seam();
         return new FitView.Joined(
                 seam.first().value().toString(),
-                both(check.after().first()),
+                side(seam.first().value(), check.after().first()),
                 seam.second().value().toString(),
-                both(check.after().second()),
+                side(seam.second().value(), check.after().second()),
                 meant(seam),
-                check.meets() ? "meets" : "does not meet");
+                !check.isKnown() ? "not known" : check.meets() ? "meets" : "does not meet");
+    }
+
+    private FitView.Both side(EdgeSum edges, Length length) {
+        return result.open(edges).isEmpty() ? both(length) : new FitView.Both("not known", "");
     }
 
     private String meant(Seam seam) {
@@ -143,7 +161,8 @@ public final class FitWorksheet implements Worksheet {
                 new Lengths(result.pattern(), result.pieces())
                         .of(opening.edges().value())
                         .plus(opening.slit().times(2));
-        return new FitView.Opens(opening.what(), both(opens), opening.over().word());
+        return new FitView.Opens(
+                opening.what(), side(opening.edges().value(), opens), opening.over().word());
     }
 
     private FitView.Both both(Length length) {
@@ -171,15 +190,7 @@ public final class FitWorksheet implements Worksheet {
     @Override
     public List<Assumed> assumed() {
         List<Assumed> assumed = new ArrayList<>(size.assumed());
-        for (Piece piece : result.pattern().pieces()) {
-            if (piece.shape().asDrawn().isEmpty() && !piece.lines().isEmpty()) {
-                assumed.add(
-                        new Assumed(
-                                piece.name() + ": which taped edges cross its lines",
-                                "those at least a third as long as the piece",
-                                "a box does not show it; common practice, no source"));
-            }
-        }
+        assumed.addAll(TapedGaps.of(result, tape).assumed());
         if (!result.pattern().seams().isEmpty()) {
             assumed.add(
                     new Assumed(
@@ -199,7 +210,8 @@ public final class FitWorksheet implements Worksheet {
 
     @Override
     public List<Open> open() {
-        List<Open> open = new ArrayList<>(openings.open());
+        List<Open> open = new ArrayList<>(TapedGaps.of(result, tape).open());
+        open.addAll(openings.open());
         open.addAll(size.open());
         return open;
     }
@@ -224,11 +236,15 @@ public final class FitWorksheet implements Worksheet {
         }
         Map<String, Length> before = new LinkedHashMap<>();
         result.pattern().find(piece.name()).ifPresent(p -> before.putAll(p.shape().edgeLengths()));
-        return figures.lengths("edges", piece.shape().edgeLengths())
-                .lengths("edges_before", before);
+        Map<String, Length> known = new LinkedHashMap<>(piece.shape().edgeLengths());
+        known.keySet().removeIf(piece.shape()::isOpen);
+        return figures.lengths("edges", known).lengths("edges_before", before);
     }
 
     private static Figures figures(SeamCheck check) {
+        if (!check.isKnown()) {
+            return new Figures().text("join", check.seam().words()).text("meets", "unknown");
+        }
         return new Figures()
                 .text("join", check.seam().words())
                 .lengths("lengths", List.of(check.after().first(), check.after().second()))

@@ -50,4 +50,12 @@ final class Lengths {
         }
         return length;
     }
+
+    /** The edges of a sum of which it is not known whether the alterations changed them. */
+    List<EdgeSum.Term> open(EdgeSum sum) {
+        return sum.terms().stream()
+                .filter(t -> piece(t.piece()).filter(p -> p.shape().isOpen(t.edge())).isPresent())
+                .distinct()
+                .toList();
+    }
 }

@@ -29,9 +29,23 @@ record OpeningCheck(FitResult result, Optional<Wearer> wearer, Tape tape) {
                     new Lengths(result.pattern(), result.pieces())
                             .of(opening.edges().value())
                             .plus(opening.slit().times(2));
-            needs.flatMap(n -> finding(opening, has, n)).ifPresent(findings::add);
+            needs.flatMap(n -> judged(opening, has, n)).ifPresent(findings::add);
         }
         return findings;
+    }
+
+    private Optional<Finding> judged(Opening opening, Length has, Length needs) {
+        List<EdgeSum.Term> open = result.open(opening.edges().value());
+        return open.isEmpty()
+                ? finding(opening, has, needs)
+                : Optional.of(
+                        new Finding(
+                                opening.what(),
+                                Level.WARNING,
+                                "How wide the "
+                                        + opening.what()
+                                        + " opens after the alterations is not known.",
+                                TapedGaps.of(result, tape).findOut(open)));
     }
 
     private Optional<Finding> finding(Opening opening, Length has, Length needs) {

@@ -45,12 +45,6 @@ final class PieceKeys {
                     Forms.choice(Piece.Seen.values(), Piece.Seen::word),
                     "Whether it is seen in wear; outside if not told.",
                     "outside");
-    private static final Key<Map<String, Length>> LINES =
-            Key.optional(
-                    "lines",
-                    NamedForm.of("line", Forms.length(LengthRange.of("1 mm", "5 m"))),
-                    "Its lengthen and shorten lines: how far each lies from the piece's top.",
-                    "{body: 42}");
     private static final Key<Map<String, Length>> ALLOWANCE =
             Key.optional(
                     "allowance",
@@ -82,7 +76,7 @@ final class PieceKeys {
     }
 
     private static List<Key<?>> keys() {
-        List<Key<?>> keys = new ArrayList<>(List.of(CUT, FOLD, GRAIN, SEEN, LINES));
+        List<Key<?>> keys = new ArrayList<>(List.of(CUT, FOLD, GRAIN, SEEN, LineKeys.LINES));
         keys.addAll(ShapeKeys.ALL);
         keys.add(ALLOWANCE);
         keys.addAll(FeatureKeys.ALL);
@@ -93,13 +87,13 @@ final class PieceKeys {
     /** Reads one piece; its name is set by the pattern. */
     private record PieceReader(Fields fields) {
         Optional<Piece> piece() {
-            return ShapeKeys.shape(fields).flatMap(this::piece);
+            return ShapeKeys.shape(fields, LineKeys.crosses(fields)).flatMap(this::piece);
         }
 
         private Optional<Piece> piece(PieceShape shape) {
             boolean edgesAreThere = isEdge(shape, FOLD, fields.get(FOLD).stream().toList());
             edgesAreThere &= isEdge(shape, ALLOWANCE, names(fields.get(ALLOWANCE)));
-            edgesAreThere &= linesAreInside(shape);
+            edgesAreThere &= LineKeys.areRight(fields, shape);
             Optional<Piece.Features> features = FeatureKeys.features(fields, shape);
             if (!edgesAreThere || features.isEmpty()) {
                 return Optional.empty();
@@ -111,7 +105,7 @@ final class PieceKeys {
                             fields.get(FOLD),
                             fields.get(GRAIN).orElse(Piece.Grain.ALONG),
                             fields.get(SEEN).orElse(Piece.Seen.OUTSIDE),
-                            fields.get(LINES).orElse(Map.of()),
+                            LineKeys.places(fields),
                             shape,
                             fields.get(ALLOWANCE).orElse(Map.of()),
                             features.get()));
@@ -128,32 +122,6 @@ final class PieceKeys {
                             key,
                             "`" + name + "`, which is no edge of the piece",
                             "one of " + String.join(", ", shape.edgeNames()));
-                    return false;
-                }
-            }
-            return true;
-        }
-
-        private boolean linesAreInside(PieceShape shape) {
-            double alongMm =
-                    shape.accept(
-                            new PieceShape.Visitor<Double>() {
-                                @Override
-                                public Double drawn(PieceShape.Drawn drawn) {
-                                    return drawn.box().heightMm();
-                                }
-
-                                @Override
-                                public Double taped(PieceShape.Taped taped) {
-                                    return taped.along().millimetres();
-                                }
-                            });
-            for (Map.Entry<String, Length> line : fields.get(LINES).orElse(Map.of()).entrySet()) {
-                if (line.getValue().millimetres() >= alongMm) {
-                    fields.tell(
-                            LINES,
-                            "a line `" + line.getKey() + "` below the piece's bottom",
-                            "less than the piece is long");
                     return false;
                 }
             }

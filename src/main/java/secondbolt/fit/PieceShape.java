@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import secondbolt.file.AcrossAlong;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.EdgeLine;
@@ -61,11 +62,31 @@ public sealed interface PieceShape {
      * @param across of the box
      * @param along of the box
      * @param edges the lengths that were taped
+     * @param crosses which of them a lengthen or shorten line crosses, for the lines where the
+     *     maker says
+     * @param open edges of which it is not known whether the alterations changed them; they keep
+     *     the length that was taped
      */
-    record Taped(Length across, Length along, Map<String, Length> edges) implements PieceShape {
+    record Taped(
+            Length across,
+            Length along,
+            Map<String, Length> edges,
+            Map<String, List<String>> crosses,
+            Set<String> open)
+            implements PieceShape {
         /** Copies the edges in order. */
         public Taped {
             edges = Collections.unmodifiableMap(new LinkedHashMap<>(edges));
+            crosses = Collections.unmodifiableMap(new LinkedHashMap<>(crosses));
+            open = Collections.unmodifiableSet(new LinkedHashSet<>(open));
+        }
+
+        /** As taped, before any alteration. */
+        static Taped of(
+                AcrossAlong<Length> box,
+                Map<String, Length> edges,
+                Map<String, List<String>> crosses) {
+            return new Taped(box.across(), box.along(), edges, crosses, Set.of());
         }
 
         @Override
@@ -128,5 +149,26 @@ public sealed interface PieceShape {
                         return Optional.empty();
                     }
                 });
+    }
+
+    /** The shape known by tape, if it is one. */
+    default Optional<Taped> asTaped() {
+        return accept(
+                new Visitor<Optional<Taped>>() {
+                    @Override
+                    public Optional<Taped> drawn(Drawn drawn) {
+                        return Optional.empty();
+                    }
+
+                    @Override
+                    public Optional<Taped> taped(Taped taped) {
+                        return Optional.of(taped);
+                    }
+                });
+    }
+
+    /** Whether it is not known if the alterations changed this edge. */
+    default boolean isOpen(String edge) {
+        return asTaped().filter(taped -> taped.open().contains(edge)).isPresent();
     }
 }

@@ -1,10 +1,12 @@
 package secondbolt.fit;
 
+import java.util.ArrayList;
+import java.util.List;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
 /**
- * Whether the two sides of a join meet.
+ * Whether the two sides of a join meet; not known while one of their edges is open.
  *
  * <p>Tolerance: 1 mm, or a sixteenth of an inch on an inch tape; common practice, no source, and
  * far below the quarter inch that a made-to-measure shirt maker accepts on widths. A gathered side
@@ -14,8 +16,14 @@ import secondbolt.measure.Tape;
  * @param before the lengths of both sides before the alterations, darts and pleats taken out
  * @param after the lengths after them
  * @param allowed by how much they may differ
+ * @param open its edges of which it is not known whether the alterations changed them
  */
-record SeamCheck(Seam seam, Sides before, Sides after, Length allowed) {
+record SeamCheck(Seam seam, Sides before, Sides after, Length allowed, List<EdgeSum.Term> open) {
+    /** Copies the edges. */
+    SeamCheck {
+        open = List.copyOf(open);
+    }
+
     /**
      * The lengths of both sides.
      *
@@ -46,19 +54,27 @@ record SeamCheck(Seam seam, Sides before, Sides after, Length allowed) {
         Length mark = tape == Tape.INCH ? Length.ofInches(1, 16) : Length.ofMillimetres(1);
         boolean gathered = seam.gather().doubleValue() != 1;
         Length allowed = gathered ? mark.orLonger(now.meant().dividedBy(20)) : mark;
-        return new SeamCheck(seam, Sides.of(seam, before), now, allowed);
+        List<EdgeSum.Term> open = new ArrayList<>();
+        seam.sides().forEach(side -> open.addAll(after.open(side.value())));
+        return new SeamCheck(seam, Sides.of(seam, before), now, allowed, open);
+    }
+
+    /** Whether the lengths of both sides after the alterations are known. */
+    boolean isKnown() {
+        return open.isEmpty();
     }
 
     boolean metBefore() {
         return !before.difference().size().isLongerThan(allowed);
     }
 
+    /** Whether it is known to meet. */
     boolean meets() {
-        return !after.difference().size().isLongerThan(allowed);
+        return isKnown() && !after.difference().size().isLongerThan(allowed);
     }
 
     /** Whether it met until the pattern was altered. */
     boolean isBroken() {
-        return metBefore() && !meets();
+        return isKnown() && metBefore() && !meets();
     }
 }

@@ -59,7 +59,17 @@ final class ShapeKeys {
     private static final Key<Length> OUTER =
             Key.required("outer", LENGTH, "The radius of the hem.", "77");
     private static final Key<Integer> TURN =
-            Key.required("turn", Forms.whole(5, 355), "How far round, in degrees.", "180");
+            Key.required(
+                    "turn",
+                    Forms.whole(
+                            5,
+                            355,
+                            "; a full circle is cut as two halves, `cut: 2` with `turn: 180`, or"
+                                    + " four quarters, `cut: 4` with `turn: 90`, and joined at left"
+                                    + " and right, one of the joins left open at the top to get"
+                                    + " into it"),
+                    "How far round one piece goes, in degrees.",
+                    "180");
     static final Key<List<NamedEdge>> RING =
             Key.optional(
                     "ring",
@@ -100,8 +110,12 @@ final class ShapeKeys {
         return edges.stream().map(e -> new NamedEdge(e.name(), e.line())).toList();
     }
 
-    /** The one shape that was written; a mistake if there is none, or more than one. */
-    static Optional<PieceShape> shape(Fields fields) {
+    /**
+     * The one shape that was written; a mistake if there is none, or more than one.
+     *
+     * @param crosses which edges a line crosses, where the maker says
+     */
+    static Optional<PieceShape> shape(Fields fields, Map<String, List<String>> crosses) {
         List<PieceShape> shapes = new ArrayList<>();
         fields.get(OUTLINE).ifPresent(edges -> shapes.add(new PieceShape.Drawn(edges)));
         fields.get(PANEL).ifPresent(edges -> shapes.add(new PieceShape.Drawn(edges)));
@@ -112,10 +126,10 @@ final class ShapeKeys {
                 .ifPresent(
                         sides ->
                                 shapes.add(
-                                        new PieceShape.Taped(
-                                                sides.across(),
-                                                sides.along(),
-                                                fields.get(EDGES).orElse(Map.of()))));
+                                        PieceShape.Taped.of(
+                                                sides,
+                                                fields.get(EDGES).orElse(Map.of()),
+                                                crosses)));
         if (shapes.size() != 1) {
             fields.tell(
                     fields.place(),

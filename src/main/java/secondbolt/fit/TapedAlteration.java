@@ -1,41 +1,56 @@
 package secondbolt.fit;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import secondbolt.measure.Length;
 
 /**
- * Alters a piece that is known by tape only. Which of its edges cross a line is not drawn: those
- * that run along it, at least a third of its length, are taken to, and the page says so.
+ * Alters a piece that is known by tape only. The edges that a line crosses change with it; those of
+ * which that is not known keep the length that was taped, and are marked as open.
  */
 final class TapedAlteration {
     private TapedAlteration() {}
 
     static Piece lengthened(
             Piece piece, PieceShape.Taped taped, List<Alteration.Lengthen> lengthens) {
-        Length by = Length.ZERO;
-        for (Alteration.Lengthen lengthen : lengthens) {
-            by = by.plus(lengthen.on(piece));
-        }
-        if (by.equals(Length.ZERO)) {
+        LengthenField field = PieceAlteration.field(piece, lengthens);
+        if (field.isNothing()) {
             return piece;
         }
-        Map<String, Length> edges = new LinkedHashMap<>();
-        for (Map.Entry<String, Length> edge : taped.edges().entrySet()) {
-            edges.put(
-                    edge.getKey(),
-                    runsAlong(taped, edge.getValue()) ? edge.getValue().plus(by) : edge.getValue());
+        Map<String, Length> edges = new LinkedHashMap<>(taped.edges());
+        Set<String> open = new LinkedHashSet<>(taped.open());
+        Length along = taped.along();
+        Map<String, TapedLine> lines = TapedLine.moved(piece, lengthens);
+        for (LengthenField.Cut cut : field.cuts()) {
+            if (lines.containsKey(cut.name())) {
+                Length by = Length.ofComputedMillimetres(cut.byMm());
+                lines.get(cut.name()).crossing().forEach(e -> edges.merge(e, by, Length::plus));
+                open.addAll(lines.get(cut.name()).open());
+                along = along.plus(by);
+            }
         }
-        PieceShape longer = new PieceShape.Taped(taped.across(), taped.along().plus(by), edges);
-        return piece.with(longer, piece.lines(), piece.features());
+        PieceShape longer =
+                new PieceShape.Taped(taped.across(), along, edges, taped.crosses(), open);
+        return piece.with(longer, lines(piece, field), piece.features());
     }
 
-    /** Whether an edge is taken to cross the piece's lines. */
-    static boolean runsAlong(PieceShape.Taped taped, Length edge) {
-        return !edge.times(3).isShorterThan(taped.along());
+    /** The lines move with what is spread or folded above them, as they do on a drawn piece. */
+    private static Map<String, Length> lines(Piece piece, LengthenField field) {
+        Map<String, Length> lines = new LinkedHashMap<>();
+        piece.lines()
+                .forEach(
+                        (name, at) ->
+                                lines.put(
+                                        name,
+                                        Length.ofComputedMillimetres(
+                                                field.lineAfterMm(at.millimetres()))));
+        return lines;
     }
 
+    /** The box grows or narrows; which edges end at its sides and change with them is not known. */
     static Piece widened(Piece piece, WidenShare share) {
         return piece.shape()
                 .accept(
@@ -55,7 +70,11 @@ final class TapedAlteration {
     private static Piece wider(Piece piece, PieceShape.Taped taped, WidenShare share) {
         PieceShape wider =
                 new PieceShape.Taped(
-                        taped.across().plus(share.each()), taped.along(), taped.edges());
+                        taped.across().plus(share.each()),
+                        taped.along(),
+                        taped.edges(),
+                        taped.crosses(),
+                        taped.open());
         return piece.with(wider, piece.lines(), piece.features());
     }
 }

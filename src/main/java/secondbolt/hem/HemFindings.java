@@ -53,6 +53,7 @@ final class HemFindings {
 
     static List<Finding> of(HemResult result, Map<String, Cloth> cloths, Tape tape) {
         HemFindings all = new HemFindings(result, cloths, tape);
+        all.open();
         all.noRoom();
         if (result.hem().turned() != Hem.Turned.FACED) {
             all.tooFull();
@@ -67,6 +68,24 @@ final class HemFindings {
         }
         all.hang();
         return List.copyOf(all.findings);
+    }
+
+    /** Edges known by tape of which it is not known whether the alterations changed them. */
+    private void open() {
+        for (HemEdge edge : result.edges()) {
+            if (edge.piece().shape().isOpen(edge.edge().edge())) {
+                tell(
+                        Level.WARNING,
+                        "Whether the alterations change "
+                                + edge.edge().piece()
+                                + "."
+                                + edge.edge().edge()
+                                + " is not known: its fold is told as it was taped.",
+                        "Write which edges the moved lines of "
+                                + edge.edge().piece()
+                                + " cross; what to write stands with the fit.");
+            }
+        }
     }
 
     private void tell(Level level, String text, String remedy) {

@@ -14,6 +14,9 @@ final class ValueChanges {
     /** By these an item of a list is known again when others come before it. */
     private static final List<String> IDENTITIES = List.of("number", "name", "what", "text");
 
+    /** A group with more values than this is counted, not printed. */
+    private static final int MOST_IN_FULL = 12;
+
     private final List<String> lines = new ArrayList<>();
 
     List<String> of(Object before, Object now) {
@@ -103,18 +106,40 @@ final class ValueChanges {
         return path.isEmpty() ? key : path + STEP + key;
     }
 
+    /** A value in full with all that is inside it; how many there are, where they are too many. */
     private static String words(Object value) {
         if (value instanceof Map<?, ?> map) {
-            return map.entrySet().stream()
-                    .filter(e -> !(e.getValue() instanceof Map || e.getValue() instanceof List))
-                    .map(e -> e.getKey() + " " + Changes.text(e.getValue()))
-                    .collect(Collectors.joining(", "));
+            return map.isEmpty()
+                    ? "nothing"
+                    : map.entrySet().stream()
+                            .map(e -> e.getKey() + " " + inside(e.getValue(), count(map)))
+                            .collect(Collectors.joining(", "));
         }
         if (value instanceof List<?> list) {
-            return isFlat(list)
-                    ? list.stream().map(Changes::text).collect(Collectors.joining(", ", "[", "]"))
+            return isFlat(list) || count(list) <= MOST_IN_FULL
+                    ? list.stream()
+                            .map(item -> inside(item, 0))
+                            .collect(Collectors.joining(", ", "[", "]"))
                     : list.size() + " items";
         }
         return value == null ? "open" : Changes.text(value);
+    }
+
+    /** A value inside another that holds so many in all. */
+    private static String inside(Object value, int all) {
+        boolean holdsOthers = value instanceof Map || value instanceof List;
+        if (holdsOthers && all > MOST_IN_FULL) {
+            return "(" + count(value) + (count(value) == 1 ? " value)" : " values)");
+        }
+        return value instanceof Map ? "(" + words(value) + ")" : words(value);
+    }
+
+    private static int count(Object value) {
+        if (value instanceof Map<?, ?> map) {
+            return map.values().stream().mapToInt(ValueChanges::count).sum();
+        }
+        return value instanceof List<?> list
+                ? list.stream().mapToInt(ValueChanges::count).sum()
+                : 1;
     }
 }

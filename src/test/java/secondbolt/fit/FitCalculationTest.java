@@ -258,6 +258,21 @@ class FitCalculationTest {
         assertEquals(600, ring.beforeMm("skirt", "left"), EXACT_MM);
     }
 
+    /** Two halves have the waist and the hem of the whole circle: 2 pi r. */
+    @Test
+    void aFullCircleIsRefusedWithHowItIsCut() {
+        String skirt =
+                "pattern: {pieces: {skirt: {cut: 2, ring: {inner: 11, outer: 71, turn: %s}}}}";
+        WrittenPattern full = WrittenPattern.cm(String.format(skirt, "360") + "\n");
+        assertEquals(1, full.mistakes().size());
+        assertTrue(
+                full.mistakes().get(0).contains("two halves, `cut: 2` with `turn: 180`"),
+                full.mistakes().toString());
+        WrittenPattern half = WrittenPattern.cm(String.format(skirt, "180") + "\n");
+        assertEquals(2 * Math.PI * 110, 2 * half.beforeMm("skirt", "waist"), 0.1);
+        assertEquals(2 * Math.PI * 710, 2 * half.beforeMm("skirt", "hem"), 0.1);
+    }
+
     @Test
     void aPanelsSidesAreItsSlant() {
         WrittenPattern panel =
@@ -268,20 +283,5 @@ class FitCalculationTest {
         assertEquals(250, panel.beforeMm("gore", "left"), EXACT_MM);
         assertEquals(250, panel.beforeMm("gore", "right"), EXACT_MM);
         assertEquals(440, panel.beforeMm("gore", "hem"), EXACT_MM);
-    }
-
-    @Test
-    void aPieceByTapeGrowsAlongItsLongEdgesOnly() {
-        WrittenPattern box =
-                WrittenPattern.cm(
-                        """
-                        pattern:
-                          pieces:
-                            front: {cut: pair, lines: {body: 40}, box: [31, 74], edges: {side: 47.1, centre front: 65, shoulder: 12.5}}
-                        alterations: [{lengthen: body, by: 2.5}]
-                        """);
-        assertEquals(496, box.afterMm("front", "side"), EXACT_MM);
-        assertEquals(675, box.afterMm("front", "centre front"), EXACT_MM);
-        assertEquals(125, box.afterMm("front", "shoulder"), EXACT_MM);
     }
 }

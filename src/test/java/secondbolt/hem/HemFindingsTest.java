@@ -127,6 +127,19 @@ class HemFindingsTest {
     }
 
     @Test
+    void tellsATapedHemThatALineMayCross() {
+        assertTold(
+                findings(
+                        "pattern: {pieces: {skirt: {cut: 2, lines: {skirt: 30}, box: [50, 60],"
+                                + " edges: {hem: 52}}}}",
+                        "alterations: [{lengthen: skirt, by: 3}]",
+                        "hems: {h: {on: [skirt.hem], depth: 2, turned: twice}}"),
+                Level.WARNING,
+                "skirt.hem is not known",
+                "stands with the fit");
+    }
+
+    @Test
     void leavesOpenWhatATapedPieceDoesNotSay() {
         HemWorksheet sheet =
                 Written.of(

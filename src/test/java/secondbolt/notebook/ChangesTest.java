@@ -86,6 +86,30 @@ class ChangesTest {
     }
 
     @Test
+    void tellsANewGroupWithItsValues() {
+        String now =
+                "{\"effects\": {\"lengthen body\": {\"cloth_mm2\": 18200, \"moved\": [{\"what\":"
+                        + " \"side\", \"by_mm\": 20}]}, \"widen side\": {\"cloth_mm2\": null}}}";
+        assertEquals(
+                List.of(
+                        "new: effects: lengthen body (cloth_mm2 18200, moved [(what side, by_mm"
+                                + " 20)]), widen side (cloth_mm2 open)"),
+                between("{}", now));
+        assertEquals(List.of("no longer: effects: nothing"), between("{\"effects\": {}}", "{}"));
+    }
+
+    @Test
+    void countsTheValuesOfANewGroupThatHasMany() {
+        String outline = "[0, 0], [1, 0], [2, 0], [3, 1], [4, 2], [5, 3], [6, 9]";
+        assertEquals(
+                List.of("new: pieces: front (14 values), cut 2"),
+                between("{}", "{\"pieces\": {\"front\": [" + outline + "], \"cut\": 2}}"));
+        assertEquals(
+                List.of("new: outline: 7 items"),
+                between("{}", "{\"outline\": [" + outline + "]}"));
+    }
+
+    @Test
     void countsWhatIsTooMuchToList() {
         List<String> before = new ArrayList<>();
         List<String> now = new ArrayList<>();

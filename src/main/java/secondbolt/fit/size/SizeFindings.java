@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
@@ -23,6 +24,7 @@ final class SizeFindings {
         SizeFindings all = new SizeFindings(input);
         input.wearer().ifPresent(all::wearer);
         choice.ifPresent(all::choice);
+        input.sizes().size().ifPresent(size -> all.leftOut(size, choice));
         return List.copyOf(all.findings);
     }
 
@@ -211,6 +213,45 @@ final class SizeFindings {
                                 .map(e -> e.getKey().word() + ": " + e.getValue())
                                 .collect(Collectors.joining(", "))
                         + "}`, or keep one size and alter.");
+    }
+
+    /** What the chart has a row for, but a blend does not say the size of. */
+    private void leftOut(ChosenSize size, Optional<SizeChoice> choice) {
+        List<BodyMeasure> open =
+                input.sizes().chart().stream()
+                        .flatMap(c -> Stream.of(BodyMeasure.values()).filter(c::has))
+                        .filter(measure -> size.at(measure).isEmpty())
+                        .toList();
+        if (open.isEmpty()) {
+            return;
+        }
+        String names = open.stream().map(BodyMeasure::word).collect(Collectors.joining(", "));
+        Map<BodyMeasure, String> whole = new LinkedHashMap<>(size.blended());
+        Map<BodyMeasure, String> nearest = choice.map(SizeChoice::nearest).orElse(Map.of());
+        open.forEach(measure -> whole.put(measure, nearest.getOrDefault(measure, "…")));
+        tell(
+                "size",
+                Level.CAUTION,
+                "The blend, "
+                        + size.words()
+                        + ", does not say which size the "
+                        + names
+                        + (open.size() == 1 ? " is" : " are")
+                        + ": what the pattern is for there is left open, and no alteration follows"
+                        + " from it.",
+                "Write it as well, as in `size: "
+                        + flow(whole)
+                        + "`"
+                        + (open.stream().anyMatch(nearest::containsKey)
+                                ? ", with the size nearest to the wearer."
+                                : "."));
+    }
+
+    private static String flow(Map<BodyMeasure, String> sizes) {
+        return Stream.of(BodyMeasure.values())
+                .filter(sizes::containsKey)
+                .map(measure -> measure.word() + ": " + sizes.get(measure))
+                .collect(Collectors.joining(", ", "{", "}"));
     }
 
     private static boolean isBlended(BodyMeasure measure) {

@@ -122,9 +122,34 @@ final class Suggestions {
     }
 
     /** What the body measures more than the size as altered so far; nothing if either is open. */
-    private Optional<Length> difference(BodyMeasure measure) {
+    private Optional<Length> charted(BodyMeasure measure) {
         return Optional.ofNullable(measured.get(measure))
                 .flatMap(m -> m.body().flatMap(b -> m.pattern().map(b::minus)));
+    }
+
+    /**
+     * By how much it should be larger: what the chart says, but never so little that the finished
+     * garment, where its measurement is told, falls below the usual wearing ease.
+     */
+    private Optional<Length> difference(BodyMeasure measure) {
+        return charted(measure).map(by -> least(measure).map(by::orLonger).orElse(by));
+    }
+
+    /** The least change the finished garment allows at a measurement, if it is told. */
+    private Optional<Length> least(BodyMeasure measure) {
+        return Optional.ofNullable(measured.get(measure))
+                .flatMap(m -> m.ease().flatMap(ease -> least(m, ease)))
+                .map(least -> least.roundedUpTo(input.tape().mark()));
+    }
+
+    private static Optional<Length> least(SizeResult.Measurement measurement, Length ease) {
+        if (measurement.usual().isPresent()) {
+            return measurement.usual().map(usual -> usual.least().minus(ease));
+        }
+        // No source tells the usual: it is only not taken in below the body itself.
+        return WIDTHS.contains(measurement.name())
+                ? Optional.of(Length.ZERO.minus(ease).orShorter(Length.ZERO))
+                : Optional.empty();
     }
 
     private boolean isWorthIt(Length difference) {
@@ -209,7 +234,17 @@ final class Suggestions {
     }
 
     private Length total(BodyMeasure measure) {
-        return difference(measure).orElseThrow().roundedTo(input.tape().mark());
+        Length total = difference(measure).orElseThrow().roundedTo(input.tape().mark());
+        return total.isNegative() ? spare().map(total::orLonger).orElse(total) : total;
+    }
+
+    /** What may be taken in at a girth that the chart has no row for, but the finished garment. */
+    private Optional<Length> spare() {
+        return WIDTHS.stream()
+                .filter(measure -> charted(measure).isEmpty())
+                .flatMap(measure -> least(measure).stream())
+                .reduce(Length::orLonger)
+                .map(least -> least.orShorter(Length.ZERO));
     }
 
     private boolean hasLevel(BodyMeasure measure) {
@@ -229,7 +264,8 @@ final class Suggestions {
                 compared.stream()
                         .reduce((a, b) -> total(b).isLongerThan(total(a)) ? b : a)
                         .orElseThrow();
-        if (!isWorthIt(total(most))) {
+        boolean takesFromTheBust = total(most).isNegative() && enlargesTheBust();
+        if (!isWorthIt(total(most)) || takesFromTheBust) {
             return;
         }
         SizeResult.Suggestion whole = width(new Step(most, total(most), Optional.empty()), true);
@@ -351,7 +387,7 @@ final class Suggestions {
 
     private String why(BodyMeasure measure) {
         SizeResult.Measurement m = measured.get(measure);
-        Length by = difference(measure).orElseThrow();
+        Length by = charted(measure).orElseThrow();
         return capital(measure.word())
                 + ": the body has "
                 + input.tape().print(m.body().orElseThrow())
@@ -360,7 +396,28 @@ final class Suggestions {
                 + input.tape().print(m.pattern().orElseThrow())
                 + ", "
                 + input.tape().print(by.size())
-                + (by.isNegative() ? " more." : " less.");
+                + (by.isNegative() ? " more." : " less.")
+                + finished(m);
+    }
+
+    /** Why it is not what the chart alone would ask for. */
+    private String finished(SizeResult.Measurement m) {
+        if (difference(m.name()).equals(charted(m.name()))) {
+            return "";
+        }
+        Length ease = m.ease().orElseThrow();
+        return " What counts is the finished garment: it is "
+                + input.tape().print(ease.size())
+                + (ease.isNegative()
+                        ? " smaller than the body there"
+                        : " larger than the body there")
+                + m.usual()
+                        .map(
+                                usual ->
+                                        ", and the least wearing ease of any source is "
+                                                + input.tape().print(usual.least())
+                                                + ".")
+                        .orElse(", and no less is suggested than the body.");
     }
 
     /** An amount as the file reads it, without its sign: {@code 2.5 cm} or {@code 1 1/2 in}. */

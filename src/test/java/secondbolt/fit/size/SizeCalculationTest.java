@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import secondbolt.file.Json;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Figures;
+import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
 
 class SizeCalculationTest {
@@ -170,5 +171,79 @@ class SizeCalculationTest {
                                         + " \"finished_mm\": 1170, \"ease_mm\": 160,"
                                         + " \"nearest\": \"18\""),
                 Json.write(figures));
+    }
+
+    private static List<String> yaml(SizeResult result) {
+        return result.suggestions().stream().flatMap(s -> s.yaml().stream()).toList();
+    }
+
+    /**
+     * By the chart the size is 5 cm larger at the bust than the body; the least ease of any source
+     * is 1 1/2 in = 3.81 cm, rounded to the safe half millimetre (Central Washington University
+     * costume text, ch. 16).
+     */
+    @Test
+    void narrowsNoFurtherThanTheFinishedGarmentHasEase() {
+        String wearer = "wearer: {age: adult, measurements: {bust: 98, high bust: 94}}";
+        String pattern = "pattern: {size: M, sizes: {size: [M], bust: [103]}";
+        assertEquals(List.of("- {narrow: side, by: 5 cm}"), yaml(work(wearer, pattern + "}")));
+        assertEquals(
+                List.of("- {narrow: side, by: 5 cm}"),
+                yaml(work(wearer, pattern + ", finished: {bust: 117}}")));
+        SizeResult close = work(wearer, pattern + ", finished: {bust: 103}}");
+        assertEquals(List.of("- {narrow: side, by: 1.15 cm}"), yaml(close));
+        assertTrue(
+                close.suggestions().get(0).text().contains("it is 5 cm larger than the body there"),
+                close.suggestions().get(0).text());
+        assertEquals(List.of(), yaml(work(wearer, pattern + ", finished: {bust: 102}}")));
+        assertEquals(
+                List.of("- {widen: side, by: 2.85 cm}"),
+                yaml(work(wearer, pattern + ", finished: {bust: 99}}")));
+    }
+
+    @Test
+    void aChildsGarmentIsNotNarrowedBelowTheChild() {
+        assertEquals(
+                List.of("- {narrow: side, by: 1 cm}"),
+                yaml(
+                        work(
+                                "wearer: {age: 6, measurements: {chest: 60}}",
+                                "pattern: {size: M, sizes: {size: [M], chest: [64]},"
+                                        + " finished: {chest: 61}}")));
+    }
+
+    /** The hip has 5.6 cm of ease, 5.08 are the least: the side has only 5 mm to spare. */
+    @Test
+    void countsAFinishedGirthThatTheChartHasNoRowFor() {
+        assertEquals(
+                List.of("- {narrow: side, by: 0.5 cm}"),
+                yaml(
+                        work(
+                                "wearer: {age: adult, measurements: {bust: 98, high bust: 94,"
+                                        + " hip: 106}}",
+                                "pattern: {size: M, sizes: {size: [M], bust: [103]},"
+                                        + " finished: {bust: 117, hip: 111.6}}")));
+    }
+
+    @Test
+    void asksWhichSizeTheWaistOfABlendIs() {
+        String[] lines = {
+            "wearer: {age: adult, measurements: {bust: 103, high bust: 99, waist: 84, hip: 109}}",
+            "pattern:",
+            "  sizes: {size: [16, 18], bust: [98, 103], waist: [80, 85], hip: [109, 114]}",
+            "  size: {bust: 18, hip: 16}"
+        };
+        List<Finding> asked =
+                work(lines).findings().stream()
+                        .filter(f -> f.text().contains("does not say which size the waist is"))
+                        .toList();
+        assertEquals(1, asked.size());
+        assertTrue(
+                asked.get(0).remedy().contains("`size: {bust: 18, waist: 18, hip: 16}`"),
+                asked.get(0).remedy());
+        lines[3] = "  size: {bust: 18, waist: 18, hip: 16}";
+        assertTrue(
+                work(lines).findings().stream()
+                        .noneMatch(f -> f.text().contains("does not say which size")));
     }
 }

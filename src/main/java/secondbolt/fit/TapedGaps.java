@@ -1,0 +1,128 @@
+package secondbolt.fit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Assumed;
+import secondbolt.worksheet.Open;
+
+/**
+ * What the tape does not tell of the pieces that are altered: which of their edges a line crosses.
+ *
+ * @param gaps one for each line that is really moved and of which the maker does not say it
+ * @param seams all joins, checked
+ * @param tape to print with
+ */
+record TapedGaps(List<Gap> gaps, List<SeamCheck> seams, Tape tape) {
+    /**
+     * A line that the maker does not say it of.
+     *
+     * @param piece as written
+     * @param name the line's
+     * @param line what is taken, and what is open
+     */
+    record Gap(Piece piece, String name, TapedLine line) {
+        private boolean concerns(EdgeSum.Term term) {
+            return piece.name().equals(term.piece()) && line.open().contains(term.edge());
+        }
+    }
+
+    static TapedGaps of(FitResult result, Tape tape) {
+        List<Alteration.Lengthen> lengthens =
+                FitCalculation.lengthens(result.pattern(), result.alterations());
+        List<Gap> gaps = new ArrayList<>();
+        for (Piece piece : result.pattern().pieces()) {
+            for (Map.Entry<String, TapedLine> line : TapedLine.moved(piece, lengthens).entrySet()) {
+                if (!line.getValue().isTold()) {
+                    gaps.add(new Gap(piece, line.getKey(), line.getValue()));
+                }
+            }
+        }
+        return new TapedGaps(gaps, result.seams(), tape);
+    }
+
+    /** What is taken for granted, with the key that corrects it. */
+    List<Assumed> assumed() {
+        return gaps.stream()
+                .filter(gap -> !gap.line().crossing().isEmpty())
+                .map(
+                        gap ->
+                                new Assumed(
+                                        gap.piece().name()
+                                                + ": which taped edges its line "
+                                                + gap.name()
+                                                + " crosses",
+                                        String.join(", ", gap.line().crossing()),
+                                        "by name they run lengthwise, and they are too long to lie"
+                                                + " all above or all below it; if it is otherwise,"
+                                                + " write `crosses` as in "
+                                                + written(gap)))
+                .toList();
+    }
+
+    /** What is not known, what hangs on it and how to find out. */
+    List<Open> open() {
+        return gaps.stream()
+                .filter(gap -> !gap.line().open().isEmpty())
+                .map(
+                        gap ->
+                                new Open(
+                                        "whether the line "
+                                                + gap.name()
+                                                + " of "
+                                                + gap.piece().name()
+                                                + " crosses "
+                                                + String.join(", ", gap.line().open()),
+                                        blocks(gap),
+                                        findOut(gap)))
+                .toList();
+    }
+
+    private String blocks(Gap gap) {
+        List<String> joins =
+                seams.stream()
+                        .filter(seam -> seam.open().stream().anyMatch(gap::concerns))
+                        .map(seam -> seam.seam().words())
+                        .toList();
+        String lengths = "how long they are after the alterations";
+        return joins.isEmpty()
+                ? lengths
+                : lengths + ", and whether these joins meet: " + String.join("; ", joins);
+    }
+
+    /** What to do about some open edges, each line told once. */
+    String findOut(List<EdgeSum.Term> edges) {
+        Set<String> told = new LinkedHashSet<>();
+        for (EdgeSum.Term edge : edges) {
+            gaps.stream().filter(gap -> gap.concerns(edge)).forEach(gap -> told.add(findOut(gap)));
+        }
+        return String.join(" ", told);
+    }
+
+    private String findOut(Gap gap) {
+        return "Look at "
+                + gap.piece().name()
+                + ": an edge crosses "
+                + gap.name()
+                + " if it begins above the line and ends below it. Write those edges in"
+                + " `crosses`, as in "
+                + written(gap)
+                + ", or `[]` for none.";
+    }
+
+    private String written(Gap gap) {
+        Length at = gap.piece().lines().get(gap.name());
+        Set<String> edges = gap.line().crossing().isEmpty() ? Set.of("…") : gap.line().crossing();
+        return "`lines: {"
+                + gap.name()
+                + ": {at: "
+                + tape.print(at).replaceAll("\\s*[a-z]+$", "")
+                + ", crosses: ["
+                + String.join(", ", edges)
+                + "]}}`";
+    }
+}
