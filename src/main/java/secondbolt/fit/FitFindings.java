@@ -28,6 +28,8 @@ final class FitFindings {
         result.seams().forEach(all::seam);
         all.unjoined();
         all.shares();
+        StretchingWaist.in(result)
+                .forEach(waist -> all.findings.add(waist.finding(result.pattern())));
         all.points();
         all.rights();
         return List.copyOf(all.findings);

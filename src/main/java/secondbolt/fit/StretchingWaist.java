@@ -1,0 +1,135 @@
+package secondbolt.fit;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import secondbolt.shape.EdgeLine;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+
+/**
+ * A waist edge that lies on the bias, as that of a circular skirt does, and stretches as it is
+ * handled.
+ *
+ * <p>Source: The New Dressmaker, 1921, "Hanging a circular skirt": a circular skirt, being cut on
+ * the bias, will always stretch more or less; it hangs two or three days before its lower edge is
+ * turned up. Stay stitching: Indian Agricultural Statistics Research Institute, e-course of 2011:
+ * on curved seams, just inside the seam line, as soon as the curved edge is cut.
+ *
+ * @param piece whose waist it is
+ * @param edge the waist edge
+ * @param turnsDegrees how far the edge turns from end to end, both halves of a piece on the fold
+ *     together; 0 or more
+ */
+record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
+    /**
+     * Derived: an edge that turns by half a right angle and has one end on a thread is on the true
+     * bias at its other; wherever it lies, some of it is 22 degrees or more off the thread.
+     */
+    private static final double STRONGLY_CURVED_DEGREES = 45 - 1e-6;
+
+    /** Directions are compared from spot to spot, so that a turn past half a circle counts. */
+    private static final int SPOTS = 48;
+
+    /** The waist edges of a pattern, altered, that stretch. */
+    static List<StretchingWaist> in(FitResult result) {
+        return result.pieces().stream().flatMap(StretchingWaist::in).toList();
+    }
+
+    private static Stream<StretchingWaist> in(Piece piece) {
+        return piece.shape().asDrawn().stream()
+                .flatMap(drawn -> drawn.edges().stream())
+                .filter(edge -> List.of(edge.name().split(" ", -1)).contains("waist"))
+                .flatMap(edge -> of(piece, edge).stream());
+    }
+
+    private static Optional<StretchingWaist> of(Piece piece, NamedEdge edge) {
+        double turns = turnsDegrees(edge.line()) * (piece.fold().isPresent() ? 2 : 1);
+        boolean stretches = turns >= STRONGLY_CURVED_DEGREES || piece.grain() == Piece.Grain.BIAS;
+        return stretches
+                ? Optional.of(new StretchingWaist(piece, edge.name(), Math.round(turns)))
+                : Optional.empty();
+    }
+
+    private static double turnsDegrees(EdgeLine line) {
+        double turned = 0;
+        double before = directionRadians(line, 0);
+        for (int i = 1; i <= SPOTS; i++) {
+            double now = directionRadians(line, line.lengthMm() * i / SPOTS);
+            turned += Math.IEEEremainder(now - before, 2 * Math.PI);
+            before = now;
+        }
+        return Math.toDegrees(Math.abs(turned));
+    }
+
+    private static double directionRadians(EdgeLine line, double alongMm) {
+        return Math.atan2(line.directionAt(alongMm).yMm(), line.directionAt(alongMm).xMm());
+    }
+
+    /** The advice on it, quietly: nothing is wrong with such a skirt. */
+    Finding finding(Pattern pattern) {
+        String lies =
+                piece.grain() == Piece.Grain.BIAS
+                        ? " is cut on the bias"
+                        : " turns by " + turnsDegrees + "°, so part of it lies on the bias";
+        return new Finding(
+                piece.name(),
+                Level.NOTE,
+                "The "
+                        + edge
+                        + " of "
+                        + piece.name()
+                        + lies
+                        + ", where cloth stretches as it is handled (The New Dressmaker, 1921).",
+                "Try a quarter of it first in scrap or an old sheet and measure that (common"
+                        + " practice, no source). Stay-stitch the edge just inside its seam"
+                        + " allowance as soon as it is cut (Indian Agricultural Statistics Research"
+                        + " Institute, e-course, 2011)."
+                        + band(pattern)
+                        + hem());
+    }
+
+    private String band(Pattern pattern) {
+        Set<String> bands = new LinkedHashSet<>();
+        for (Seam seam : pattern.seams()) {
+            if (!seam.isGathered()) {
+                joined(seam.first().value(), seam.second().value(), pattern).forEach(bands::add);
+                joined(seam.second().value(), seam.first().value(), pattern).forEach(bands::add);
+            }
+        }
+        return bands.isEmpty()
+                ? ""
+                : " Measure it again then, before you cut "
+                        + String.join(" and ", bands)
+                        + " to length (common practice, no source).";
+    }
+
+    /** The straight bands that one side of a join is, if this waist is on the other. */
+    private Stream<String> joined(EdgeSum mine, EdgeSum other, Pattern pattern) {
+        boolean isHere =
+                mine.terms().stream()
+                        .anyMatch(t -> t.piece().equals(piece.name()) && t.edge().equals(edge));
+        return isHere
+                ? other.terms().stream().map(EdgeSum.Term::piece).filter(p -> isBand(p, pattern))
+                : Stream.empty();
+    }
+
+    /** Straight on all sides, or called so: what it is sewn to decides its length. */
+    private static boolean isBand(String name, Pattern pattern) {
+        boolean isStraight =
+                pattern.find(name)
+                        .flatMap(p -> p.shape().asDrawn())
+                        .filter(d -> d.edges().stream().allMatch(e -> e.line().isStraight()))
+                        .isPresent();
+        return isStraight || name.contains("band");
+    }
+
+    private String hem() {
+        return piece.hasEdge("hem")
+                ? " Let it hang before its hem is levelled, two or three days with some weight at"
+                        + " the edge (The New Dressmaker, 1921); `hang` under `hems` says how long."
+                : "";
+    }
+}
