@@ -48,7 +48,7 @@ final class FitFindings {
                 "Whether this seam still meets after the alterations is not known: "
                         + String.join(", ", check.open().stream().map(FitFindings::once).toList())
                         + (several ? " are" : " is")
-                        + " known by tape, and not whether the line that is moved crosses "
+                        + " known by tape, which does not show whether the alterations change "
                         + (several ? "them." : "it.")
                         + (check.metBefore() ? "" : " As taped, it does not meet."),
                 TapedGaps.of(result, tape).findOut(check.open()));
@@ -125,7 +125,7 @@ final class FitFindings {
     }
 
     private static boolean isMeantAlike(Seam seam) {
-        return seam.ease().equals(Length.ZERO) && seam.gather().doubleValue() == 1;
+        return seam.ease().equals(Length.ZERO) && !seam.isGathered();
     }
 
     private String meant(Seam seam) {

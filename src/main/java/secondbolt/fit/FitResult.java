@@ -73,7 +73,7 @@ public record FitResult(
      * known by tape, where the maker has not said which edges a line crosses.
      */
     public List<EdgeSum.Term> open(EdgeSum edges) {
-        return new Lengths(pieces).open(edges);
+        return new Lengths(pattern, pieces).open(edges);
     }
 
     /**

@@ -150,7 +150,7 @@ public final class FitWorksheet implements Worksheet {
         if (seam.ease().isPositive()) {
             meant.add("ease " + tape.print(seam.ease()));
         }
-        if (seam.gather().doubleValue() != 1) {
+        if (seam.isGathered()) {
             meant.add("gathered " + seam.gather().toPlainString() + " to 1");
         }
         return String.join(", ", meant);
@@ -198,7 +198,7 @@ public final class FitWorksheet implements Worksheet {
                             tape == Tape.INCH ? "a sixteenth of an inch" : "1 mm",
                             "common practice, no source"));
         }
-        if (result.pattern().seams().stream().anyMatch(s -> s.gather().doubleValue() != 1)) {
+        if (result.pattern().seams().stream().anyMatch(s -> s.isGathered())) {
             assumed.add(
                     new Assumed(
                             "how far a gathered side may be off",

@@ -19,6 +19,11 @@ public record Seam(Placed<EdgeSum> first, Placed<EdgeSum> second, Length ease, B
         return List.of(first, second);
     }
 
+    /** Whether the first is gathered into the second. */
+    boolean isGathered() {
+        return gather.compareTo(BigDecimal.ONE) != 0;
+    }
+
     /** As a page names it. */
     public String words() {
         return first.value() + " to " + second.value();

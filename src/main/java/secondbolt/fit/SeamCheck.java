@@ -36,10 +36,7 @@ record SeamCheck(Seam seam, Sides before, Sides after, Length allowed, List<Edge
             Length first = lengths.of(seam.first().value());
             Length second = lengths.of(seam.second().value());
             double gathered = second.millimetres() * seam.gather().doubleValue();
-            Length wide =
-                    seam.gather().signum() > 0 && seam.gather().doubleValue() != 1
-                            ? Length.ofComputedMillimetres(gathered)
-                            : second;
+            Length wide = seam.isGathered() ? Length.ofComputedMillimetres(gathered) : second;
             return new Sides(first, second, wide.plus(seam.ease()));
         }
 
@@ -52,7 +49,7 @@ record SeamCheck(Seam seam, Sides before, Sides after, Length allowed, List<Edge
     static SeamCheck of(Seam seam, Lengths before, Lengths after, Tape tape) {
         Sides now = Sides.of(seam, after);
         Length mark = tape == Tape.INCH ? Length.ofInches(1, 16) : Length.ofMillimetres(1);
-        boolean gathered = seam.gather().doubleValue() != 1;
+        boolean gathered = seam.isGathered();
         Length allowed = gathered ? mark.orLonger(now.meant().dividedBy(20)) : mark;
         List<EdgeSum.Term> open = new ArrayList<>();
         seam.sides().forEach(side -> open.addAll(after.open(side.value())));

@@ -68,13 +68,15 @@ final class TapedAlteration {
     }
 
     private static Piece wider(Piece piece, PieceShape.Taped taped, WidenShare share) {
+        Set<String> open = new LinkedHashSet<>(taped.open());
+        taped.edges().keySet().stream().filter(e -> !share.edges().contains(e)).forEach(open::add);
         PieceShape wider =
                 new PieceShape.Taped(
                         taped.across().plus(share.each()),
                         taped.along(),
                         taped.edges(),
                         taped.crosses(),
-                        taped.open());
+                        open);
         return piece.with(wider, piece.lines(), piece.features());
     }
 }

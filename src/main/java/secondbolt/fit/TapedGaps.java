@@ -98,7 +98,15 @@ record TapedGaps(List<Gap> gaps, List<SeamCheck> seams, Tape tape) {
     String findOut(List<EdgeSum.Term> edges) {
         Set<String> told = new LinkedHashSet<>();
         for (EdgeSum.Term edge : edges) {
-            gaps.stream().filter(gap -> gap.concerns(edge)).forEach(gap -> told.add(findOut(gap)));
+            List<Gap> here = gaps.stream().filter(gap -> gap.concerns(edge)).toList();
+            here.forEach(gap -> told.add(findOut(gap)));
+            if (here.isEmpty()) {
+                told.add(
+                        "Draw "
+                                + edge.piece()
+                                + ", as `outline` or `rectangle`: a box does not show which of its"
+                                + " edges change with its width.");
+            }
         }
         return String.join(" ", told);
     }

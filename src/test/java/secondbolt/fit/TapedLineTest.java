@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
+import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Open;
 
@@ -166,5 +167,24 @@ class TapedLineTest {
         assertTrue(
                 other.mistakes().get(0).contains("`sides`, which is no taped edge"),
                 other.mistakes().toString());
+    }
+
+    /** Whether its hem or its waist ends at the side that is widened, a box does not show. */
+    @Test
+    void aWidenedBoxIsNeverSaidToMeet() {
+        WrittenPattern skirt =
+                WrittenPattern.cm(
+                        """
+                        pattern:
+                          pieces:
+                            front: {cut: 2, box: [30, 60], edges: {side: 60, waist: 24}}
+                            band: {cut: 1, rectangle: [48, 4]}
+                          seams: [[2 front.waist, band.top]]
+                        alterations: [{widen: side, by: 4}]
+                        """);
+        assertFalse(skirt.sound().seams().get(0).meets());
+        String told = skirt.told(Finding.Level.WARNING).get(0);
+        assertTrue(told.contains("is not known") && told.contains("Draw front"), told);
+        assertTrue(skirt.told(Finding.Level.STOP).isEmpty());
     }
 }
