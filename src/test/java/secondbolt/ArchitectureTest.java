@@ -53,7 +53,9 @@ class ArchitectureTest {
                     "closure",
                     "hem",
                     "cutting",
-                    "effect");
+                    "effect",
+                    "lay.search",
+                    "lay");
 
     private static Map<String, Set<String>> mayUse() {
         Map<String, Set<String>> rooms = new LinkedHashMap<>();
@@ -77,6 +79,8 @@ class ArchitectureTest {
         rooms.put("hem", with(underTopics, "cloth", "fit", "closure"));
         rooms.put("cutting", with(underTopics, "cloth", "fit", "closure", "hem"));
         rooms.put("effect", with(underTopics, "cloth", "fit", "closure", "hem", "cutting"));
+        rooms.put("lay.search", Set.of("shape"));
+        rooms.put("lay", with(underTopics, "lay.search", "cloth", "fit", "cutting"));
         rooms.put(
                 "project",
                 with(
@@ -88,6 +92,7 @@ class ArchitectureTest {
                         "closure",
                         "hem",
                         "cutting",
+                        "lay",
                         "draw.paper"));
         rooms.put("notebook.site", Set.of("file"));
         rooms.put(

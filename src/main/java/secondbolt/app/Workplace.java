@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Place;
+import secondbolt.lay.LayDesk;
 import secondbolt.notebook.Desk;
 import secondbolt.project.ProjectReader;
 import secondbolt.project.Workings;
@@ -26,6 +27,8 @@ import secondbolt.project.Workings;
  */
 record Workplace(Path folder, PrintWriter out, PrintWriter err) {
     private static final String DESK_FILE = "local.yaml";
+
+    private static final LayDesk LAYS = LayDesk.inMemory();
 
     /** The project files of a folder that holds one, or of folders that each hold one, by name. */
     List<Path> projectFiles(Path path, Mistakes mistakes) {
@@ -75,7 +78,7 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
     /** Reads and works out a project; nothing if it has mistakes. */
     Optional<Workings> work(Path file, Mistakes mistakes) {
         return ProjectReader.read(folder.resolve(file), name(file), mistakes)
-                .map(project -> Workings.of(folderName(file), project));
+                .map(project -> Workings.of(folderName(file), project, LAYS));
     }
 
     private String folderName(Path file) {

@@ -9,7 +9,6 @@ import secondbolt.draw.Lettering;
 import secondbolt.draw.Pen;
 import secondbolt.draw.Shade;
 import secondbolt.file.AcrossAlong;
-import secondbolt.measure.Length;
 import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
@@ -27,19 +26,12 @@ final class ClothDrawing {
                     + " clear rectangles. A picture, not for measuring: mark from the tables.";
 
     private static final double LARGEST_MM = 165;
-    private static final List<Integer> SCALES =
-            List.of(1, 2, 5, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 125, 150);
-
     private static final Pen KEPT_CLEAR = new Pen(0.15, List.of(1.0, 0.8));
     private static final Pen EDGE = new Pen(0.4, List.of());
     private static final Pen RECTANGLE = new Pen(0.35, List.of(4.0, 1.6));
     private static final Lettering LETTER = Lettering.bold(3.6);
     private static final Lettering SMALL = Lettering.plain(3);
     private static final double HATCH_MM = 1.5;
-    private static final double RULER_GAP_MM = 3;
-    private static final double LONG_TICK_MM = 2.4;
-    private static final double SHORT_TICK_MM = 1.2;
-    private static final double NUMBER_GAP_MM = 3.2;
     private static final double LABEL_GAP_MM = 12.5;
 
     private final ClothResult result;
@@ -59,7 +51,7 @@ final class ClothDrawing {
                         ? result.left().map(Optional::orElseThrow)
                         : unchanged;
         this.placing = Placing.of(result.cloth(), extent, left);
-        this.scale = scale(extent.outline().box());
+        this.scale = ScaleRulers.scale(extent.outline().box(), LARGEST_MM, LARGEST_MM);
     }
 
     /** The picture in its own millimetres; none if the size is not known. */
@@ -68,14 +60,6 @@ final class ClothDrawing {
                 .extent()
                 .toOptional()
                 .map(extent -> new ClothDrawing(result, extent, tape).drawing());
-    }
-
-    private static int scale(Box box) {
-        double longest = Math.max(box.widthMm(), box.heightMm());
-        return SCALES.stream()
-                .filter(s -> longest / s <= LARGEST_MM)
-                .findFirst()
-                .orElse(SCALES.get(SCALES.size() - 1));
     }
 
     private Region picture(Region measured) {
@@ -142,7 +126,7 @@ final class ClothDrawing {
     }
 
     private void around(Box cloth) {
-        rulers(cloth);
+        ScaleRulers.draw(sketch, cloth, tape, scale);
         Sides<Optional<String>> names = result.cloth().edging().names();
         double middle = cloth.middle().xMm();
         sketch.outside(
@@ -195,37 +179,5 @@ final class ClothDrawing {
                         Path.polygon(
                                 List.of(tip, tip.moved(-1, 2.6 * way), tip.moved(1, 2.6 * way))),
                         Shade.BLACK);
-    }
-
-    private void rulers(Box cloth) {
-        Length unit = tape == Tape.INCH ? Length.ofInches(1, 1) : Length.ofMillimetres(10);
-        List<Integer> steps =
-                tape == Tape.INCH ? List.of(1, 2, 4, 8, 12, 24) : List.of(1, 2, 5, 10, 20, 50);
-        double unitMm = unit.millimetres() / scale;
-        // A number of three figures needs some 6 mm, and air.
-        int numbered = steps.stream().filter(s -> s * unitMm >= 9).findFirst().orElse(50);
-        int ticked = steps.stream().filter(s -> s * unitMm >= 1.2).findFirst().orElse(50);
-        double edge = -RULER_GAP_MM;
-        sketch.marks().line(new Point(0, edge), new Point(cloth.rightMm(), edge), Pen.FINE);
-        sketch.marks().line(new Point(edge, 0), new Point(edge, cloth.bottomMm()), Pen.FINE);
-        for (int i = 0; i * unitMm <= cloth.rightMm() + 1e-6; i += ticked) {
-            tick(i, new Point(i * unitMm, edge), new Point(0, -1), i % numbered == 0);
-        }
-        for (int i = 0; i * unitMm <= cloth.bottomMm() + 1e-6; i += ticked) {
-            tick(i, new Point(edge, i * unitMm), new Point(-1, 0), i % numbered == 0);
-        }
-    }
-
-    private void tick(int number, Point at, Point out, boolean numbered) {
-        double longMm = numbered ? LONG_TICK_MM : SHORT_TICK_MM;
-        sketch.marks().line(at, at.moved(out.xMm() * longMm, out.yMm() * longMm), Pen.FINE);
-        if (numbered) {
-            boolean above = out.yMm() < 0;
-            sketch.outside(
-                    Integer.toString(number),
-                    above ? at.moved(0, -NUMBER_GAP_MM) : at.moved(-NUMBER_GAP_MM, 1),
-                    SMALL,
-                    above ? Align.MIDDLE : Align.END);
-        }
     }
 }

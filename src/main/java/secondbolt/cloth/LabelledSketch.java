@@ -19,7 +19,7 @@ import secondbolt.shape.Region;
  *
  * <p>A label that has no room where it belongs moves aside, and a fine line leads to it.
  */
-final class LabelledSketch {
+public final class LabelledSketch {
     /** How much of the size of a face its figures and capitals stand above the base line. */
     private static final double CAP_SHARE = 0.72;
 
@@ -35,19 +35,19 @@ final class LabelledSketch {
     private Optional<Box> frame = Optional.empty();
 
     /** The sketch itself, for marks that are not labels. */
-    Sketch marks() {
+    public Sketch marks() {
         return sketch;
     }
 
     /** A label outside the cloth, where nothing else is. */
-    void outside(String text, Point at, Lettering lettering, Align align) {
+    public void outside(String text, Point at, Lettering lettering, Align align) {
         Box box = box(text, at, lettering, align);
         take(box);
         sketch.label(text, at, lettering, align);
     }
 
     /** Keeps labels off a region too small to hold its own letter. */
-    void keepOff(Region region, Lettering lettering) {
+    public void keepOff(Region region, Lettering lettering) {
         if (!holds(region, lettering)) {
             blocked.add(region.box());
         }
@@ -64,7 +64,7 @@ final class LabelledSketch {
      *
      * @param within where it should stay if it can
      */
-    void letter(String text, Region region, Box within, Lettering lettering) {
+    public void letter(String text, Region region, Box within, Lettering lettering) {
         Point inside = region.inside();
         if (holds(region, lettering) && !overlaps(centred(text, inside, lettering))) {
             set(text, inside, lettering);
@@ -110,7 +110,7 @@ final class LabelledSketch {
     }
 
     /** A number in the left top corner of a box. */
-    void corner(String text, Box box, Lettering lettering) {
+    public void corner(String text, Box box, Lettering lettering) {
         Box size = centred(text, Point.ORIGIN, lettering);
         set(
                 text,
@@ -159,7 +159,7 @@ final class LabelledSketch {
     }
 
     /** All that was drawn, in a frame that holds every label. */
-    Drawing drawing(String title) {
+    public Drawing drawing(String title) {
         return sketch.drawing(title, frame.orElseThrow().grown(FRAME_AIR_MM));
     }
 }

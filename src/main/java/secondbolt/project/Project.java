@@ -12,6 +12,7 @@ import secondbolt.fit.Alteration;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.size.Wearer;
 import secondbolt.hem.Hem;
+import secondbolt.lay.LayPlan;
 
 /**
  * A project, as the maker wrote it: nothing in it is computed.
@@ -24,6 +25,7 @@ import secondbolt.hem.Hem;
  * @param machine hers; nothing in it if not told
  * @param closures by her names for them, in her order
  * @param hems by her names for them, in her order
+ * @param lay how she wants the pieces laid
  */
 public record Project(
         Heading heading,
@@ -33,7 +35,8 @@ public record Project(
         List<Alteration> alterations,
         Machine machine,
         Optional<Map<String, Closure>> closures,
-        Map<String, Hem> hems) {
+        Map<String, Hem> hems,
+        LayPlan lay) {
     /** Copies the alterations and the hems. */
     public Project {
         alterations = List.copyOf(alterations);

@@ -2,7 +2,9 @@ package secondbolt.project;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.closure.Closure;
 import secondbolt.closure.ClosureCheck;
 import secondbolt.file.Fields;
@@ -15,6 +17,9 @@ import secondbolt.fit.FitResult;
 import secondbolt.fit.Pattern;
 import secondbolt.hem.HemCheck;
 import secondbolt.hem.HemSection;
+import secondbolt.lay.LayCheck;
+import secondbolt.lay.LayPlan;
+import secondbolt.lay.LaySection;
 import secondbolt.measure.Tape;
 
 /** Checks what one section of a project says of another. */
@@ -39,6 +44,15 @@ final class ProjectCheck {
             fields.tell(HemSection.KEY, "hems without a pattern", "`pattern` as well");
             return false;
         }
+        if (project.pattern().isEmpty() && !project.lay().equals(LayPlan.NONE)) {
+            fields.tell(
+                    fields.get(LaySection.DESIGNS).isPresent()
+                            ? LaySection.DESIGNS
+                            : LaySection.LAY,
+                    "a lay without a pattern",
+                    "`pattern` as well");
+            return false;
+        }
         ProjectCheck check = new ProjectCheck(project);
         project.pattern().ifPresent(check::pattern);
         Optional<FitResult> fit =
@@ -55,6 +69,11 @@ final class ProjectCheck {
     private void pattern(Pattern pattern) {
         troubles.addAll(FitCheck.of(pattern, project.alterations(), tape));
         troubles.addAll(HemCheck.of(project.hems(), pattern, tape));
+        troubles.addAll(
+                LayCheck.of(
+                        project.lay(),
+                        pattern,
+                        project.cloths().map(Map::keySet).orElse(Set.of())));
     }
 
     /** A closure on edges of the pattern must name some that are there, and fit on them. */

@@ -16,6 +16,7 @@ import secondbolt.fit.AlterationSection;
 import secondbolt.fit.PatternSection;
 import secondbolt.fit.size.WearerSection;
 import secondbolt.hem.HemSection;
+import secondbolt.lay.LaySection;
 import secondbolt.measure.Tape;
 
 /** The root of the project file: the hand-written list of its sections. */
@@ -60,10 +61,10 @@ public final class ProjectSection {
                             Machine.KEY,
                             ClosureSection.KEY,
                             HemSection.KEY,
-                            Key.later("designs", "What the cloth could become."),
-                            Key.later("make", "The design the notebook works out."),
-                            Key.later("lay", "How pieces are laid on the cloth."),
-                            Key.later("cut so far", "Pieces that are cut already."),
+                            LaySection.DESIGNS,
+                            LaySection.MAKE,
+                            LaySection.LAY,
+                            LaySection.CUT_SO_FAR,
                             Key.later("dye", "Cloth, colour and bath."),
                             Key.later("interfacing", "What stiffens which piece."),
                             Key.later("supplies", "What must be bought."),
@@ -93,7 +94,8 @@ public final class ProjectSection {
                         fields.get(AlterationSection.KEY).orElse(List.of()),
                         fields.get(Machine.KEY).orElse(Machine.UNKNOWN),
                         fields.get(ClosureSection.KEY),
-                        fields.get(HemSection.KEY).orElse(Map.of()));
+                        fields.get(HemSection.KEY).orElse(Map.of()),
+                        LaySection.plan(fields));
         return ProjectCheck.holds(project, fields) ? Optional.of(project) : Optional.empty();
     }
 }

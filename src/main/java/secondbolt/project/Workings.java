@@ -9,12 +9,16 @@ import secondbolt.closure.Closure;
 import secondbolt.closure.ClosureWorksheet;
 import secondbolt.closure.TurnedUp;
 import secondbolt.cloth.ClothWorksheet;
+import secondbolt.cutting.CuttingCalculation;
+import secondbolt.cutting.CuttingResult;
 import secondbolt.cutting.CuttingWorksheet;
 import secondbolt.effect.EffectWorksheet;
 import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.FitWorksheet;
 import secondbolt.hem.HemWorksheet;
+import secondbolt.lay.LayDesk;
+import secondbolt.lay.LayWorksheet;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Worksheet;
@@ -36,11 +40,14 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
      * Works a project out: the hand-written list of topics, in the order of working.
      *
      * @param folder the name of its folder
+     * @param desk what lays are worked out with
      */
-    public static Workings of(String folder, Project project) {
+    public static Workings of(String folder, Project project, LayDesk desk) {
         Tape tape = project.heading().units();
         List<Worksheet> worksheets = new ArrayList<>();
-        project.cloths().ifPresent(cloths -> worksheets.add(ClothWorksheet.of(cloths, tape)));
+        Optional<ClothWorksheet> cloth =
+                project.cloths().map(cloths -> ClothWorksheet.of(cloths, tape));
+        cloth.ifPresent(worksheets::add);
         Optional<FitResult> fit =
                 project.pattern().map(p -> FitCalculation.work(p, project.alterations(), tape));
         fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, project.wearer(), tape)));
@@ -59,7 +66,20 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
                                                 project.hems(),
                                                 project.cloths().orElse(Map.of()),
                                                 tape)));
-        fit.ifPresent(f -> worksheets.add(CuttingWorksheet.of(f, project.hems(), tape)));
+        Optional<CuttingResult> cutting =
+                fit.map(f -> CuttingCalculation.work(f, project.hems(), tape));
+        cutting.ifPresent(c -> worksheets.add(CuttingWorksheet.of(c, tape)));
+        cutting.filter(c -> !c.pieces().isEmpty() || !c.taped().isEmpty())
+                .ifPresent(
+                        c ->
+                                worksheets.add(
+                                        LayWorksheet.of(
+                                                cloth.map(ClothWorksheet::results)
+                                                        .orElse(List.of()),
+                                                c,
+                                                project.lay(),
+                                                tape,
+                                                desk)));
         fit.filter(f -> !f.alterations().isEmpty())
                 .ifPresent(
                         f ->

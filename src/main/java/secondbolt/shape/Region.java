@@ -15,6 +15,7 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
  * A part of the plane, in millimetres: any number of areas, with or without holes. It never
@@ -122,6 +123,46 @@ public final class Region {
                         LONGEST_POINT);
         sharp.setSimplifyFactor(0);
         return areas(BufferOp.bufferOp(polygon(outline), byMm, sharp));
+    }
+
+    /**
+     * An outline made simpler, and nowhere inside this one grown: with a border all round, the
+     * corners kept sharp, so wide that all that was cut off lies within it.
+     *
+     * @param byMm how wide a border is wanted, zero or more
+     * @param toleranceMm how much wider it may become, above zero
+     */
+    public static Outline loosened(Outline outline, double byMm, double toleranceMm) {
+        Geometry simple = DouglasPeuckerSimplifier.simplify(polygon(outline), toleranceMm * 0.45);
+        BufferParameters sharp =
+                new BufferParameters(
+                        BufferParameters.DEFAULT_QUADRANT_SEGMENTS,
+                        BufferParameters.CAP_FLAT,
+                        BufferParameters.JOIN_MITRE,
+                        2);
+        Geometry grown = BufferOp.bufferOp(simple, byMm + toleranceMm / 2, sharp);
+        Geometry plain = DouglasPeuckerSimplifier.simplify(grown, toleranceMm * 0.04);
+        Region region = areas(plain);
+        return region.outlines().stream()
+                .max(Comparator.comparingDouble(Outline::areaMm2))
+                .orElse(outline);
+    }
+
+    /** This made simpler and nowhere inside itself, its border up to so much farther out. */
+    public Region loosened(double toleranceMm) {
+        List<Region> loose = new ArrayList<>();
+        for (Polygon polygon : polygons(area)) {
+            Geometry simple = DouglasPeuckerSimplifier.simplify(polygon, toleranceMm * 0.45);
+            loose.add(areas(simple.buffer(toleranceMm / 2, 2)));
+        }
+        return union(loose);
+    }
+
+    /** This in convex parts that do not overlap, corners in the order of growing angle. */
+    public List<Outline> convexParts() {
+        List<Outline> parts = new ArrayList<>();
+        polygons(area).forEach(polygon -> parts.addAll(ConvexParts.of(polygon)));
+        return List.copyOf(parts);
     }
 
     /** This with all lengths across and along multiplied, seen from the origin. */

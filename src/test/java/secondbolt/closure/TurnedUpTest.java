@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.lay.LayDesk;
 import secondbolt.project.ProjectSection;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Finding;
@@ -44,7 +45,7 @@ class TurnedUpTest {
                         ProjectSection.ROOT,
                         ProjectSection.UNITS,
                         mistakes)
-                .map(project -> Workings.of("shirt", project))
+                .map(project -> Workings.of("shirt", project, LayDesk.inMemory()))
                 .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()))
                 .worksheets()
                 .stream()

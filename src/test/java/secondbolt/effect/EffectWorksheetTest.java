@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.lay.LayDesk;
 import secondbolt.project.Project;
 import secondbolt.project.ProjectSection;
 import secondbolt.project.Workings;
@@ -47,7 +48,7 @@ class EffectWorksheetTest {
                                 mistakes)
                         .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
         Worksheet last =
-                Workings.of("smock", project).worksheets().stream()
+                Workings.of("smock", project, LayDesk.inMemory()).worksheets().stream()
                         .filter(w -> w.name().equals("effects"))
                         .findFirst()
                         .orElseThrow();

@@ -1,0 +1,26 @@
+package secondbolt.lay;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A design worked out.
+ *
+ * @param name the maker's name for it
+ * @param design as she wrote it; nothing if the file tells of none and all pieces are meant
+ * @param stocks its lays on the cloths there are, by role
+ * @param bolts what it would take from the bolt
+ */
+public record DesignLay(
+        String name, Optional<Design> design, List<StockLay> stocks, List<BoltLength> bolts) {
+    /** Copies the lists. */
+    public DesignLay {
+        stocks = List.copyOf(stocks);
+        bolts = List.copyOf(bolts);
+    }
+
+    /** Whether every piece found a place. */
+    public boolean fits() {
+        return stocks.stream().allMatch(StockLay::fits);
+    }
+}

@@ -1,0 +1,172 @@
+package secondbolt.lay;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.cloth.ClothYield;
+import secondbolt.cloth.LabelledSketch;
+import secondbolt.cloth.ScaleRulers;
+import secondbolt.draw.Align;
+import secondbolt.draw.Drawing;
+import secondbolt.draw.Lettering;
+import secondbolt.draw.Pen;
+import secondbolt.draw.Shade;
+import secondbolt.measure.Tape;
+import secondbolt.shape.Box;
+import secondbolt.shape.Outline;
+import secondbolt.shape.Path;
+import secondbolt.shape.Point;
+import secondbolt.shape.Region;
+
+/** Draws the pieces on one cloth, trimmed and washed, to scale. */
+final class LayDrawing {
+    /** What the kinds of line mean. */
+    static final String CAPTION =
+            "The trimmed and washed cloth, right side up. Hatched: no piece (strokes rising), hidden"
+                    + " pieces only (strokes falling). Arrows: how the pattern's length lies. Dots:"
+                    + " the two points to pin first. Long dashes: what stays over in one piece.";
+
+    private static final double HATCH_MM = 1.5;
+    private static final double ARROW_SHARE = 0.22;
+    private static final double LONGEST_ARROW_MM = 14;
+    private static final Pen EDGE = new Pen(0.4, List.of());
+    private static final Pen OVER = new Pen(0.35, List.of(4.0, 1.6));
+    private static final Lettering NUMBER = Lettering.bold(4.2);
+    private static final Lettering SMALL = Lettering.plain(3);
+
+    private final StockLay stock;
+    private final int cloth;
+    private final Tape tape;
+    private final List<Outline> cut;
+    private final int scale;
+    private final LabelledSketch sketch = new LabelledSketch();
+
+    private LayDrawing(StockLay stock, int cloth, Tape tape, List<Outline> cut) {
+        this.stock = stock;
+        this.cloth = cloth;
+        this.tape = tape;
+        this.cut = cut;
+        this.scale = ScaleRulers.scale(yielded().whole().box(), 150, 205);
+    }
+
+    /** The picture of one of a stock's cloths, with what is cut from it already. */
+    static Drawing of(StockLay stock, int cloth, Tape tape, List<Outline> cut) {
+        return new LayDrawing(stock, cloth, tape, cut).drawing();
+    }
+
+    private ClothYield yielded() {
+        return stock.cloths().get(cloth).finished().orElseThrow();
+    }
+
+    private Region picture(Region region) {
+        return region.scaled(1.0 / scale, 1.0 / scale);
+    }
+
+    private Point picture(Point point) {
+        return new Point(point.xMm() / scale, point.yMm() / scale);
+    }
+
+    private Drawing drawing() {
+        Region whole = picture(yielded().whole());
+        fill(whole, Shade.WHITE);
+        hatch(picture(yielded().whole().minus(yielded().soundForHidden())), -45);
+        hatch(picture(yielded().soundForHidden().minus(yielded().sound())), 45);
+        line(whole, EDGE);
+        Box box = whole.box();
+        ScaleRulers.draw(sketch, box, tape, scale);
+        around(box);
+        cut.forEach(this::gone);
+        List<Numbered> here = Numbered.on(stock, cloth);
+        here.forEach(this::piece);
+        over();
+        here.forEach(n -> label(n, box));
+        String name = stock.cloths().get(cloth).name();
+        return sketch.drawing("Cutting plan of " + name + ", drawn 1 : " + scale);
+    }
+
+    private void around(Box box) {
+        sketch.outside(
+                "Drawn 1 : " + scale + ", rulers in " + (tape == Tape.INCH ? "inches" : "cm"),
+                new Point(0, box.bottomMm() + 6),
+                SMALL,
+                Align.START);
+        sketch.outside("left", new Point(-12, box.middle().yMm()), SMALL.turned(-90), Align.MIDDLE);
+        sketch.outside(
+                "right",
+                new Point(box.rightMm() + 5, box.middle().yMm()),
+                SMALL.turned(-90),
+                Align.MIDDLE);
+        sketch.outside("top", new Point(box.middle().xMm(), -11), SMALL, Align.MIDDLE);
+    }
+
+    private void fill(Region region, Shade shade) {
+        region.paths().forEach(path -> sketch.marks().fill(path, shade));
+    }
+
+    private void line(Region region, Pen pen) {
+        region.paths().forEach(path -> sketch.marks().line(path, pen));
+    }
+
+    private void hatch(Region region, double turn) {
+        region.hatch(HATCH_MM, turn).forEach(path -> sketch.marks().line(path, Pen.FINE));
+        line(region, Pen.FINE);
+    }
+
+    /** What is cut already is a hole in the cloth. */
+    private void gone(Outline outline) {
+        Region region = picture(Region.of(outline));
+        fill(region, Shade.TINT);
+        line(region, Pen.DASHED);
+    }
+
+    private void piece(Numbered numbered) {
+        Region region = picture(Region.of(numbered.laid().outline()));
+        fill(region, Shade.WHITE);
+        line(region, Pen.PLAIN);
+        arrow(numbered.laid(), region);
+        for (PinPoint pin : numbered.laid().pins()) {
+            sketch.marks().fill(Path.polygon(dot(picture(pin.at()))), Shade.BLACK);
+        }
+    }
+
+    private static List<Point> dot(Point at) {
+        return Outline.round(at, 0.6).corners();
+    }
+
+    /** From the pattern's bottom to its top. */
+    private void arrow(LaidPiece laid, Region region) {
+        Point inside = region.inside();
+        Point up = laid.on(new Point(0, -1));
+        Point from = laid.on(Point.ORIGIN);
+        double x = up.xMm() - from.xMm();
+        double y = up.yMm() - from.yMm();
+        Box box = laid.piece().outline().box();
+        double half = Math.min(LONGEST_ARROW_MM, box.heightMm() / scale * ARROW_SHARE);
+        Point beside = inside.moved(-y * 4.5, x * 4.5);
+        Point tip = beside.moved(x * half, y * half);
+        sketch.marks().line(beside.moved(-x * half, -y * half), tip, Pen.FINE);
+        sketch.marks()
+                .fill(
+                        Path.polygon(
+                                List.of(
+                                        tip,
+                                        tip.moved(-x * 2.2 - y * 0.8, -y * 2.2 + x * 0.8),
+                                        tip.moved(-x * 2.2 + y * 0.8, -y * 2.2 - x * 0.8))),
+                        Shade.BLACK);
+    }
+
+    private void over() {
+        Optional<Box> over = stock.remnants().get(cloth);
+        over.map(box -> picture(Region.of(box)).box())
+                .filter(box -> box.widthMm() > 6 && box.heightMm() > 6)
+                .ifPresent(
+                        box -> {
+                            sketch.marks().box(box.grown(-0.5), OVER);
+                            sketch.corner("over", box.grown(-0.5), SMALL);
+                        });
+    }
+
+    private void label(Numbered numbered, Box within) {
+        Region region = picture(Region.of(numbered.laid().outline()));
+        sketch.letter(Integer.toString(numbered.number()), region, within, NUMBER);
+    }
+}

@@ -1,0 +1,180 @@
+package secondbolt.lay;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.cloth.ClothResult;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/** Makes the page of the lay ready. */
+final class LayPage {
+    private final LayResult result;
+    private final Tape tape;
+    private final LayWords words;
+
+    private LayPage(LayResult result, Tape tape) {
+        this.result = result;
+        this.tape = tape;
+        this.words = new LayWords(tape);
+    }
+
+    static LayView view(LayResult result, Tape tape) {
+        LayPage page = new LayPage(result, tape);
+        return new LayView(
+                page.verdict(),
+                page.facts(),
+                page.cloths(),
+                page.leftOver(),
+                page.remedies(),
+                page.designs(),
+                page.bolts());
+    }
+
+    /** The name of a cloth's picture. */
+    static String picture(String role, int cloth) {
+        return role + "-" + (cloth + 1);
+    }
+
+    private String verdict() {
+        DesignLay made = result.made();
+        if (made.stocks().isEmpty()) {
+            return "There is no sound cloth to lay the pieces on yet.";
+        }
+        String all = made.design().isPresent() ? "All pieces of " + made.name() : "All pieces";
+        return made.fits()
+                ? all + " have their place on the cloth."
+                : "Not all pieces of " + made.name() + " have room. Do not cut yet.";
+    }
+
+    private List<LayView.Fact> facts() {
+        List<LayView.Fact> facts = new ArrayList<>();
+        for (StockLay stock : result.made().stocks()) {
+            String of = result.made().stocks().size() > 1 ? ", " + stock.role() : "";
+            facts.add(
+                    new LayView.Fact(
+                            "Pieces laid" + of, Integer.toString(stock.laid().size()), ""));
+            facts.add(
+                    new LayView.Fact(
+                            "Sound cloth used" + of,
+                            LayWords.percent(share(stock)),
+                            tape.print(stock.used()) + " of " + tape.print(stock.sound())));
+        }
+        return facts;
+    }
+
+    static double share(StockLay stock) {
+        double sound = stock.sound().squareMillimetres();
+        return sound > 0 ? stock.used().squareMillimetres() / sound : 0;
+    }
+
+    private List<LayView.OneCloth> cloths() {
+        List<LayView.OneCloth> cloths = new ArrayList<>();
+        for (StockLay stock : result.made().stocks()) {
+            for (int i = 0; i < stock.cloths().size(); i++) {
+                cloths.add(
+                        new LayView.OneCloth(
+                                stock.cloths().get(i).name(),
+                                picture(stock.role(), i),
+                                LayDrawing.CAPTION,
+                                words.over(stock.remnants().get(i)),
+                                Numbered.on(stock, i).stream().map(this::row).toList()));
+            }
+        }
+        return cloths;
+    }
+
+    private LayView.PieceRow row(Numbered numbered) {
+        LaidPiece laid = numbered.laid();
+        return new LayView.PieceRow(
+                Integer.toString(numbered.number()),
+                laid.piece().words(),
+                LayWords.lies(laid),
+                words.length(laid.box().leftMm()) + ", " + words.length(laid.box().topMm()),
+                laid.pins().stream()
+                        .map(
+                                pin ->
+                                        new LayView.Pin(
+                                                pin.where(),
+                                                words.length(pin.at().xMm()),
+                                                words.length(pin.at().yMm())))
+                        .toList());
+    }
+
+    private List<String> leftOver() {
+        return result.made().stocks().stream()
+                .flatMap(stock -> LayWords.counted(stock.leftOver()).stream())
+                .toList();
+    }
+
+    private List<LayView.Fact> remedies() {
+        return result.remedies().stream()
+                .map(
+                        r ->
+                                new LayView.Fact(
+                                        r.words(),
+                                        r.leftOver().isEmpty()
+                                                ? "everything fits"
+                                                : "left out: " + String.join(", ", r.leftOver()),
+                                        ""))
+                .toList();
+    }
+
+    private List<LayView.DesignRow> designs() {
+        if (result.others().isEmpty()) {
+            return List.of();
+        }
+        List<DesignLay> all = new ArrayList<>(List.of(result.made()));
+        all.addAll(result.others());
+        return all.stream().map(this::design).toList();
+    }
+
+    private LayView.DesignRow design(DesignLay design) {
+        List<String> used = new ArrayList<>();
+        List<String> over = new ArrayList<>();
+        List<ClothResult> cloths = new ArrayList<>();
+        for (StockLay stock : design.stocks()) {
+            String of = design.stocks().size() > 1 ? stock.role() + " " : "";
+            used.add(of + LayWords.percent(share(stock)));
+            over.add(of + stock.largestRemnant().map(words::size).orElse("nothing"));
+            cloths.addAll(stock.cloths());
+        }
+        List<LayPiece> out = design.stocks().stream().flatMap(s -> s.leftOver().stream()).toList();
+        return new LayView.DesignRow(
+                design.name(),
+                design.fits() ? "fits" : "does not: " + String.join(", ", LayWords.counted(out)),
+                String.join(", ", used),
+                String.join(", ", over),
+                words.suits(design.design(), cloths));
+    }
+
+    private List<LayView.Bolt> bolts() {
+        List<LayView.Bolt> bolts = new ArrayList<>();
+        List<DesignLay> all = new ArrayList<>(List.of(result.made()));
+        all.addAll(result.others());
+        for (DesignLay design : all) {
+            Map<String, List<LayView.BoltRow>> byRole = new LinkedHashMap<>();
+            for (BoltLength bolt : design.bolts()) {
+                byRole.computeIfAbsent(bolt.role(), role -> new ArrayList<>())
+                        .add(row(bolt, design.design()));
+            }
+            byRole.forEach(
+                    (role, rows) -> bolts.add(new LayView.Bolt(design.name() + ", " + role, rows)));
+        }
+        return bolts;
+    }
+
+    private LayView.BoltRow row(BoltLength bolt, Optional<Design> design) {
+        Optional<Length> printed =
+                bolt.role().equals("main")
+                        ? design.map(d -> d.printedNeed().get(bolt.width()))
+                        : Optional.empty();
+        return new LayView.BoltRow(
+                tape.print(bolt.width()),
+                bolt.length().map(tape::print).orElse("too narrow"),
+                bolt.toBuy().map(tape::printShop).orElse("too narrow"),
+                printed.map(tape::printShop).orElse(""));
+    }
+}

@@ -1,0 +1,191 @@
+package secondbolt.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import secondbolt.cutting.CutPiece;
+import secondbolt.cutting.CuttingResult;
+import secondbolt.fit.NamedEdge;
+import secondbolt.fit.Piece;
+import secondbolt.fit.PieceShape;
+import secondbolt.measure.Length;
+import secondbolt.shape.Box;
+import secondbolt.shape.EdgeLine;
+import secondbolt.shape.Outline;
+import secondbolt.shape.Point;
+
+/**
+ * All copies that are cut of one kind of cloth: mirror images as such, pieces on the fold opened
+ * out, since worn cloth is cut single.
+ *
+ * @param cutting the pieces with their cutting lines
+ */
+record LayPieces(CuttingResult cutting) {
+    private static final double DUST_MM = 1e-6;
+    private static final double SAME_MM = 0.002;
+    private static final double ON_FOLD_MM = 0.02;
+
+    /** The copies of a role, those of these pieces only. */
+    List<LayPiece> of(String role, Predicate<String> isWanted) {
+        List<LayPiece> all = new ArrayList<>();
+        for (CutPiece cut : cutting.pieces()) {
+            if (isWanted.test(cut.name()) && cut.crossing().isEmpty()) {
+                all.addAll(copies(cut.piece(), role, outline(cut), pins(cut), cut.piece().fold()));
+            }
+        }
+        for (Piece taped : cutting.taped()) {
+            if (isWanted.test(taped.name())) {
+                all.addAll(copies(taped, role, box(taped), List.of(), Optional.empty()));
+            }
+        }
+        return all;
+    }
+
+    private static List<LayPiece> copies(
+            Piece piece, String role, Outline outline, List<PinPoint> pins, Optional<String> fold) {
+        List<LayPiece> copies = new ArrayList<>();
+        Optional<Piece.Cut> cut = Optional.ofNullable(piece.cuts().get(role));
+        int count = cut.map(Piece.Cut::count).orElse(0);
+        for (int i = 0; i < count; i++) {
+            boolean mirrored = cut.orElseThrow().mirrored() && i % 2 == 1;
+            UnaryOperator<Point> side =
+                    mirrored ? p -> new Point(-p.xMm(), p.yMm()) : UnaryOperator.identity();
+            copies.add(
+                    new LayPiece(
+                            piece,
+                            i + 1,
+                            count,
+                            mirrored,
+                            fold.isPresent(),
+                            outline.map(side),
+                            pins.stream()
+                                    .map(p -> new PinPoint(p.where(), side.apply(p.at())))
+                                    .toList()));
+        }
+        return copies;
+    }
+
+    /** The cutting line, opened out at the fold if it has one. */
+    private static Outline outline(CutPiece cut) {
+        Optional<EdgeLine> fold = cut.piece().fold().flatMap(cut.shape()::find);
+        if (fold.isEmpty()) {
+            return plain(cut.cut());
+        }
+        Point from = fold.get().start();
+        Point to = fold.get().end();
+        List<Point> half = offTheFold(cut.cut().corners(), fold.get());
+        List<Point> opened = new ArrayList<>(half);
+        for (int i = half.size() - 2; i > 0; i--) {
+            opened.add(mirrored(half.get(i), from, to));
+        }
+        return plain(new Outline(opened));
+    }
+
+    /** Round the half from one end of the fold to the other, both with it. */
+    private static List<Point> offTheFold(List<Point> corners, EdgeLine fold) {
+        Point from = fold.start();
+        Point to = fold.end();
+        int count = corners.size();
+        int start = 0;
+        for (int i = 0; i < count; i++) {
+            Point next = corners.get((i + 1) % count);
+            if (isOn(corners.get(i), from, to) && !isOn(next, from, to)) {
+                start = i;
+            }
+        }
+        List<Point> half = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Point corner = corners.get((start + i) % count);
+            half.add(corner);
+            if (i > 0 && isOn(corner, from, to)) {
+                break;
+            }
+        }
+        return half;
+    }
+
+    /** Whether a point lies on the line of the fold, which runs on through the allowances. */
+    private static boolean isOn(Point point, Point from, Point to) {
+        return mirrored(point, from, to).distanceMm(point) < 2 * ON_FOLD_MM;
+    }
+
+    /** Without corners that only the last bits of a double tell from their neighbours. */
+    private static Outline plain(Outline outline) {
+        List<Point> corners = new ArrayList<>();
+        for (Point corner : outline.corners()) {
+            if (corners.isEmpty() || corners.get(corners.size() - 1).distanceMm(corner) > SAME_MM) {
+                corners.add(corner);
+            }
+        }
+        if (corners.get(0).distanceMm(corners.get(corners.size() - 1)) <= SAME_MM) {
+            corners.remove(corners.size() - 1);
+        }
+        return new Outline(corners);
+    }
+
+    private static Point mirrored(Point point, Point from, Point to) {
+        double dx = to.xMm() - from.xMm();
+        double dy = to.yMm() - from.yMm();
+        double t =
+                ((point.xMm() - from.xMm()) * dx + (point.yMm() - from.yMm()) * dy)
+                        / Math.max(dx * dx + dy * dy, DUST_MM);
+        double footX = from.xMm() + t * dx;
+        double footY = from.yMm() + t * dy;
+        return new Point(2 * footX - point.xMm(), 2 * footY - point.yMm());
+    }
+
+    /** A piece known by tape is laid as its box, with the allowance all round. */
+    private Outline box(Piece taped) {
+        Length allowance = cutting.allowance().times(2);
+        PieceShape.Visitor<Box> sides =
+                new PieceShape.Visitor<>() {
+                    @Override
+                    public Box drawn(PieceShape.Drawn drawn) {
+                        return drawn.box();
+                    }
+
+                    @Override
+                    public Box taped(PieceShape.Taped shape) {
+                        return new Box(
+                                0,
+                                0,
+                                shape.across().plus(allowance).millimetres(),
+                                shape.along().plus(allowance).millimetres());
+                    }
+                };
+        return Outline.of(taped.shape().accept(sides));
+    }
+
+    /** The two corners farthest apart along the piece; on the fold, its ends. */
+    private static List<PinPoint> pins(CutPiece cut) {
+        List<PinPoint> corners = corners(cut);
+        PinPoint top = corners.get(0);
+        PinPoint bottom = corners.get(0);
+        for (PinPoint corner : corners) {
+            top = corner.at().yMm() < top.at().yMm() - DUST_MM ? corner : top;
+            bottom = corner.at().yMm() > bottom.at().yMm() + DUST_MM ? corner : bottom;
+        }
+        return top.equals(bottom) ? List.of(top) : List.of(top, bottom);
+    }
+
+    private static List<PinPoint> corners(CutPiece cut) {
+        List<NamedEdge> edges = cut.shape().edges();
+        List<PinPoint> corners = new ArrayList<>();
+        for (int i = 0; i < edges.size(); i++) {
+            NamedEdge before = edges.get((i + edges.size() - 1) % edges.size());
+            NamedEdge edge = edges.get(i);
+            boolean onFold =
+                    cut.piece()
+                            .fold()
+                            .filter(f -> f.equals(before.name()) || f.equals(edge.name()))
+                            .isPresent();
+            if (cut.piece().fold().isEmpty() || onFold) {
+                corners.add(
+                        new PinPoint(before.name() + " and " + edge.name(), edge.line().start()));
+            }
+        }
+        return corners;
+    }
+}

@@ -1,0 +1,40 @@
+package secondbolt.lay;
+
+import java.util.List;
+
+/**
+ * All designs worked out.
+ *
+ * @param plan as the maker wrote it
+ * @param made the design the notebook works out
+ * @param others the other designs, looked at quickly
+ * @param remedies what was tried because not all pieces fit
+ * @param open names of cloths whose size or shrinkage is not known
+ */
+public record LayResult(
+        LayPlan plan,
+        DesignLay made,
+        List<DesignLay> others,
+        List<Remedy> remedies,
+        List<String> open) {
+    /** Copies the lists. */
+    public LayResult {
+        others = List.copyOf(others);
+        remedies = List.copyOf(remedies);
+        open = List.copyOf(open);
+    }
+
+    /**
+     * Something that was tried because not all pieces fit.
+     *
+     * @param role of the cloth
+     * @param words what was tried
+     * @param leftOver what is left out then; none if it helps
+     */
+    public record Remedy(String role, String words, List<String> leftOver) {
+        /** Copies the list. */
+        public Remedy {
+            leftOver = List.copyOf(leftOver);
+        }
+    }
+}

@@ -1,0 +1,236 @@
+package secondbolt.lay;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.file.AcrossAlong;
+import secondbolt.file.Fields;
+import secondbolt.file.Form;
+import secondbolt.file.Forms;
+import secondbolt.file.Key;
+import secondbolt.file.LengthRange;
+import secondbolt.file.ListForm;
+import secondbolt.file.MapForm;
+import secondbolt.file.NamedForm;
+import secondbolt.file.Placed;
+import secondbolt.fit.Piece;
+import secondbolt.lay.search.Effort;
+import secondbolt.measure.ClothWeight;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.shape.Point;
+
+/** The sections {@code lay}, {@code designs}, {@code make} and {@code cut so far}. */
+public final class LaySection {
+    private static final Form<Placed<String>> NAME = Forms.placed(Forms.text(60));
+
+    private static final Key<Length> GAP =
+            Key.optional(
+                    "gap",
+                    Forms.length(LengthRange.of("0 mm", "10 cm")),
+                    "What is left between two cutting lines; 3 mm if not told.",
+                    "3 mm");
+    private static final Key<Effort> EFFORT =
+            Key.optional(
+                    "effort",
+                    Forms.choice(Effort.values(), Effort::word),
+                    "How much is tried: quick for a first look, steady if not told, thorough for a"
+                            + " cloth that is barely enough (minutes).",
+                    "steady");
+    private static final Key<String> LAYERS =
+            Key.optional(
+                    "layers",
+                    Forms.choice(Map.of("single", "single")),
+                    "How the cloth lies when it is cut. Worn cloth is cut single, so that every"
+                            + " flaw is seen.",
+                    "single");
+    private static final Key<Placed<Piece.Grain>> GRAIN =
+            Key.required(
+                    "grain",
+                    Forms.placed(Forms.choice(Piece.Grain.values(), Piece.Grain::word)),
+                    "How it may lie: along, across, bias, or any.",
+                    "any");
+    private static final Key<Map<String, Placed<Piece.Grain>>> PIECES =
+            Key.optional(
+                    "pieces",
+                    NamedForm.of(
+                            "piece",
+                            MapForm.of(
+                                    "how a piece lies",
+                                    List.of(GRAIN),
+                                    fields -> Optional.of(fields.require(GRAIN)))),
+                    "Pieces that may lie otherwise than the pattern says.",
+                    "{collar: {grain: any}}");
+
+    /** The section of this name. */
+    public static final Key<Lay> LAY =
+            Key.optional(
+                    "lay",
+                    MapForm.of(
+                            "a lay",
+                            List.of(
+                                    GAP,
+                                    EFFORT,
+                                    LAYERS,
+                                    PIECES,
+                                    Key.later("match", "Notches kept at one place of the repeat.")),
+                            fields ->
+                                    Optional.of(
+                                            new Lay(
+                                                    fields.get(GAP),
+                                                    fields.get(EFFORT),
+                                                    fields.get(PIECES).orElse(Map.of())))),
+                    "How pieces are laid on the cloth.",
+                    "{gap: 3 mm, effort: steady}");
+
+    private static final Key<List<Placed<String>>> USES =
+            Key.required(
+                    "uses",
+                    ListForm.of("pieces", NAME, 1, 100),
+                    "The pieces it is made of, by their names in `pattern`.",
+                    "[front, back, sleeve, collar]");
+    private static final Key<Map<String, Length>> PRINTED_NEED =
+            Key.optional(
+                    "printed need",
+                    NamedForm.of("width of cloth", Forms.length(LengthRange.of("1 cm", "50 m"))),
+                    "What the pattern's envelope says is needed, by the width of the cloth.",
+                    "{115: 2.6 m, 150: 1.9 m}");
+    private static final Key<List<ClothWeight>> WEIGHT =
+            Key.required(
+                    "weight",
+                    ListForm.of("the lightest and the heaviest", Forms.clothWeight(), 2, 2),
+                    "The weights of cloth it is made for, from and to.",
+                    "[120 g/m2, 220 g/m2]");
+    private static final Key<List<ClothWeight>> SUITS =
+            Key.optional(
+                    "suits",
+                    MapForm.of(
+                            "what a design suits",
+                            List.of(WEIGHT),
+                            fields -> Optional.of(fields.require(WEIGHT))),
+                    "The cloth it is made for.",
+                    "{weight: [120 g/m2, 220 g/m2]}");
+
+    /** The section of this name. */
+    public static final Key<Map<String, Design>> DESIGNS =
+            Key.optional(
+                    "designs",
+                    NamedForm.of(
+                            "design",
+                            MapForm.of(
+                                    "a design",
+                                    List.of(
+                                            USES,
+                                            PRINTED_NEED,
+                                            SUITS,
+                                            Key.later("notions", "What it needs beside cloth.")),
+                                    LaySection::design)),
+                    "What the cloth could become; pieces can serve in several designs.",
+                    "{plain: {uses: [front, back]}}");
+
+    /** The section of this name. */
+    public static final Key<Placed<String>> MAKE =
+            Key.optional(
+                    "make",
+                    NAME,
+                    "The design the notebook works out; the first if not told.",
+                    "plain");
+
+    private static final Key<Placed<String>> PIECE =
+            Key.required("piece", NAME, "The piece that is cut.", "front");
+    private static final Key<Placed<String>> CLOTH =
+            Key.required("cloth", NAME, "The cloth it was cut from.", "left curtain");
+    private static final Key<AcrossAlong<Length>> AT =
+            Key.required(
+                    "at",
+                    ListForm.acrossAlong(Forms.length(LengthRange.of("0 mm", "50 m"))),
+                    "Where the box round its cutting line begins, across and along on the trimmed"
+                            + " and washed cloth, as a cutting plan tells it.",
+                    "[20, 60]");
+    private static final Key<Integer> TURN =
+            Key.optional("turn", Forms.whole(0, 359), "How far it was turned, in degrees.", "180");
+    private static final Key<Boolean> MIRRORED =
+            Key.optional("mirrored", Forms.yesOrNo(), "Whether it is the mirror image.", "yes");
+
+    /** The section of this name. */
+    public static final Key<List<LayPlan.CutAlready>> CUT_SO_FAR =
+            Key.optional(
+                    "cut so far",
+                    ListForm.of(
+                            "pieces that are cut",
+                            MapForm.of(
+                                    "a piece that is cut",
+                                    List.of(PIECE, CLOTH, AT, TURN, MIRRORED),
+                                    LaySection::cut),
+                            0,
+                            200),
+                    "Pieces that are cut already; the rest is planned round them.",
+                    "[{piece: front, cloth: left curtain, at: [20, 60]}]");
+
+    private LaySection() {}
+
+    /**
+     * The section {@code lay} alone.
+     *
+     * @param gap if told
+     * @param effort if told
+     * @param grains by piece
+     */
+    public record Lay(
+            Optional<Length> gap,
+            Optional<Effort> effort,
+            Map<String, Placed<Piece.Grain>> grains) {}
+
+    /** All four together. */
+    public static LayPlan plan(Fields fields) {
+        Optional<Lay> lay = fields.get(LAY);
+        return new LayPlan(
+                lay.flatMap(Lay::gap),
+                lay.flatMap(Lay::effort),
+                lay.map(Lay::grains).orElse(Map.of()),
+                fields.get(DESIGNS).orElse(Map.of()),
+                fields.get(MAKE),
+                fields.get(CUT_SO_FAR).orElse(List.of()));
+    }
+
+    private static Optional<Design> design(Fields fields) {
+        Map<Length, Length> need = new LinkedHashMap<>();
+        for (Map.Entry<String, Length> entry :
+                fields.get(PRINTED_NEED).orElse(Map.of()).entrySet()) {
+            Optional<Length> width = width(entry.getKey(), fields.tape());
+            if (width.isEmpty()) {
+                fields.tell(
+                        PRINTED_NEED,
+                        "`" + entry.getKey() + "`, which is no width of cloth",
+                        "a width, such as `115: 2.6 m`");
+                return Optional.empty();
+            }
+            need.put(width.get(), entry.getValue());
+        }
+        Optional<List<ClothWeight>> suits = fields.get(SUITS);
+        if (suits.filter(s -> s.get(0).compareTo(s.get(1)) > 0).isPresent()) {
+            fields.tell(
+                    SUITS, "a lightest cloth that is heavier than the heaviest", "from, then to");
+            return Optional.empty();
+        }
+        return Optional.of(new Design(fields.require(USES), need, suits));
+    }
+
+    private static Optional<Length> width(String text, Tape tape) {
+        Optional<Length> width =
+                Length.parse(text, tape).fold(Optional::of, refusal -> Optional.empty());
+        return width.filter(Length::isPositive);
+    }
+
+    private static Optional<LayPlan.CutAlready> cut(Fields fields) {
+        AcrossAlong<Length> at = fields.require(AT);
+        return Optional.of(
+                new LayPlan.CutAlready(
+                        fields.require(PIECE),
+                        fields.require(CLOTH),
+                        new Point(at.across().millimetres(), at.along().millimetres()),
+                        fields.get(TURN).orElse(0),
+                        fields.get(MIRRORED).orElse(false)));
+    }
+}

@@ -1,0 +1,98 @@
+package secondbolt.lay;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.cloth.ClothResult;
+import secondbolt.measure.ClothWeight;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.shape.Box;
+
+/**
+ * Words for lays, the same on the page and on the sheets.
+ *
+ * @param tape to print with
+ */
+record LayWords(Tape tape) {
+    /** A length on the cloth. */
+    String length(double mm) {
+        return tape.print(Length.ofComputedMillimetres(mm));
+    }
+
+    /** What stays over. */
+    String size(Box box) {
+        Length across = Length.ofComputedMillimetres(box.widthMm()).roundedDownTo(tape.mark());
+        Length along = Length.ofComputedMillimetres(box.heightMm()).roundedDownTo(tape.mark());
+        return tape.print(across) + " by " + tape.print(along);
+    }
+
+    /** What stays over of a cloth, in one piece. */
+    String over(Optional<Box> remnant) {
+        return remnant.map(
+                        box ->
+                                size(box)
+                                        + ", beginning "
+                                        + length(box.leftMm())
+                                        + " from the left and "
+                                        + length(box.topMm())
+                                        + " from the top")
+                .orElse("nothing in one piece");
+    }
+
+    /** Which side is up, and where the pattern's top points. */
+    static String lies(LaidPiece laid) {
+        String top =
+                switch (laid.placed().turnDegrees()) {
+                    case 0 -> "top up";
+                    case 90 -> "top to the right";
+                    case 180 -> "top down";
+                    case 270 -> "top to the left";
+                    case 45 -> "top up to the right";
+                    case 135 -> "top down to the right";
+                    case 225 -> "top down to the left";
+                    default -> "top up to the left";
+                };
+        return laid.piece().side() + ", " + top;
+    }
+
+    /** Pieces by name, with how many of each. */
+    static List<String> counted(List<LayPiece> pieces) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        pieces.forEach(piece -> counts.merge(piece.piece().name(), 1, Integer::sum));
+        List<String> words = new ArrayList<>();
+        counts.forEach((name, count) -> words.add(count == 1 ? name : name + " (" + count + ")"));
+        return words;
+    }
+
+    /** A share in whole hundredths. */
+    static String percent(double share) {
+        return Math.round(100 * share) + " %";
+    }
+
+    /** Whether a cloth is as heavy as a design is made for; empty if that is not told. */
+    String suits(Optional<Design> design, List<ClothResult> cloths) {
+        Optional<List<ClothWeight>> wanted = design.flatMap(Design::suits);
+        if (wanted.isEmpty()) {
+            return "";
+        }
+        List<String> words = new ArrayList<>();
+        for (ClothResult cloth : cloths) {
+            Optional<ClothWeight> weight = cloth.heaviness().washedWeight();
+            String is = weight.map(w -> against(w, wanted.get())).orElse("weight not known");
+            words.add(cloths.size() == 1 ? is : cloth.name() + ": " + is);
+        }
+        return String.join("; ", words);
+    }
+
+    private String against(ClothWeight weight, List<ClothWeight> wanted) {
+        String than = tape.print(weight) + ", made for " + tape.print(wanted.get(0)) + " to ";
+        String range = than + tape.print(wanted.get(1));
+        if (weight.compareTo(wanted.get(0)) < 0) {
+            return "lighter: " + range;
+        }
+        return weight.compareTo(wanted.get(1)) > 0 ? "heavier: " + range : "right: " + range;
+    }
+}

@@ -1,0 +1,186 @@
+package secondbolt.lay;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.cloth.ClothResult;
+import secondbolt.cutting.CuttingResult;
+import secondbolt.draw.Drawing;
+import secondbolt.fit.Piece;
+import secondbolt.measure.Tape;
+import secondbolt.shape.Box;
+import secondbolt.shape.Point;
+import secondbolt.worksheet.Assumed;
+import secondbolt.worksheet.Figures;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Open;
+import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.Worksheet;
+
+/** Where every piece goes on the cloths there are, and what it would take from a bolt. */
+public final class LayWorksheet implements Worksheet {
+    private final LayResult result;
+    private final CuttingResult cutting;
+    private final Tape tape;
+
+    private LayWorksheet(LayResult result, CuttingResult cutting, Tape tape) {
+        this.result = result;
+        this.cutting = cutting;
+        this.tape = tape;
+    }
+
+    /** Works out the lays of a project. */
+    public static Worksheet of(
+            List<ClothResult> cloths,
+            CuttingResult cutting,
+            LayPlan plan,
+            Tape tape,
+            LayDesk desk) {
+        return new LayWorksheet(
+                LayCalculation.work(cloths, cutting, plan, tape, desk), cutting, tape);
+    }
+
+    @Override
+    public String name() {
+        return "lay";
+    }
+
+    @Override
+    public String title() {
+        return "The lay";
+    }
+
+    @Override
+    public Object view() {
+        return LayPage.view(result, tape);
+    }
+
+    @Override
+    public Map<String, Drawing> pictures() {
+        Map<String, Drawing> pictures = new LinkedHashMap<>();
+        for (StockLay stock : result.made().stocks()) {
+            for (int i = 0; i < stock.cloths().size(); i++) {
+                pictures.put(
+                        LayPage.picture(stock.role(), i),
+                        LayDrawing.of(stock, i, tape, Gone.on(result.plan(), stock, i)));
+            }
+        }
+        return pictures;
+    }
+
+    @Override
+    public List<Sheet> sheets() {
+        return LaySheets.of(result, tape);
+    }
+
+    @Override
+    public List<Finding> findings() {
+        return LayFindings.of(result, tape);
+    }
+
+    @Override
+    public List<Assumed> assumed() {
+        List<Assumed> assumed = new ArrayList<>();
+        if (result.plan().gap().isEmpty()) {
+            assumed.add(
+                    new Assumed(
+                            "the gap between two cutting lines",
+                            tape.printSmall(result.plan().gapOrUsual()),
+                            "room for the shears; common practice, no source"));
+        }
+        if (!result.made().bolts().isEmpty()) {
+            assumed.add(
+                    new Assumed(
+                            "how much of a bolt the selvages take",
+                            tape == Tape.INCH ? "2 in in all" : "5 cm in all",
+                            "a trade convention: 5 cm off 150 cm, 2 in off 60 in"));
+        }
+        List<String> taped = cutting.taped().stream().map(Piece::name).toList();
+        if (!taped.isEmpty()) {
+            assumed.add(
+                    new Assumed(
+                            "the cutting line of " + String.join(", ", taped),
+                            "the box with the seam allowance all round",
+                            "known by tape only; common practice, no source"));
+        }
+        return assumed;
+    }
+
+    @Override
+    public List<Open> open() {
+        return result.open().stream()
+                .map(
+                        cloth ->
+                                new Open(
+                                        "the finished size of " + cloth,
+                                        "whether the pieces fit on it",
+                                        "Measure it and its shrinkage, as told with the cloth."))
+                .toList();
+    }
+
+    @Override
+    public Figures figures() {
+        Figures figures = new Figures();
+        figures.inside(result.made().name(), figures(result.made()));
+        result.others().forEach(design -> figures.inside(design.name(), figures(design)));
+        return figures;
+    }
+
+    private static Figures figures(DesignLay design) {
+        List<Figures> placed = new ArrayList<>();
+        List<Figures> left = new ArrayList<>();
+        List<Figures> remnants = new ArrayList<>();
+        Figures used = new Figures();
+        for (StockLay stock : design.stocks()) {
+            stock.laid().forEach(laid -> placed.add(figures(laid, stock)));
+            stock.leftOver()
+                    .forEach(
+                            piece ->
+                                    left.add(
+                                            new Figures()
+                                                    .text("piece", piece.piece().name())
+                                                    .count("copy", piece.copy())));
+            for (int i = 0; i < stock.cloths().size(); i++) {
+                remnants.add(remnant(stock.cloths().get(i), stock.remnants().get(i)));
+            }
+            used.text(stock.role(), LayWords.percent(LayPage.share(stock)));
+        }
+        List<Figures> bolts =
+                design.bolts().stream()
+                        .map(
+                                bolt ->
+                                        new Figures()
+                                                .text("role", bolt.role())
+                                                .length("width", bolt.width())
+                                                .length("length", bolt.length())
+                                                .length("to_buy", bolt.toBuy()))
+                        .toList();
+        return new Figures()
+                .claim("fits", design.fits())
+                .list("placed", placed)
+                .list("left_over", left)
+                .inside("used_share", used)
+                .list("remnants", remnants)
+                .list("bolt_lengths", bolts);
+    }
+
+    private static Figures figures(LaidPiece laid, StockLay stock) {
+        return new Figures()
+                .text("piece", laid.piece().piece().name())
+                .count("copy", laid.piece().copy())
+                .text("cloth", stock.cloths().get(laid.cloth()).name())
+                .count("turn_deg", laid.placed().turnDegrees())
+                .claim("mirrored", laid.piece().isMirrored())
+                .claim("opened", laid.piece().isOpened())
+                .points("outline", laid.outline().corners());
+    }
+
+    private static Figures remnant(ClothResult cloth, Optional<Box> box) {
+        return new Figures()
+                .text("cloth", cloth.name())
+                .acrossAlong("at", box.map(b -> new Point(b.leftMm(), b.topMm())))
+                .acrossAlong("size", box.map(b -> new Point(b.widthMm(), b.heightMm())));
+    }
+}

@@ -1,0 +1,59 @@
+package secondbolt.lay;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.cloth.ClothResult;
+import secondbolt.measure.Area;
+import secondbolt.shape.Box;
+
+/**
+ * The pieces of one design on all cloths of one role.
+ *
+ * @param role of the cloths and the pieces
+ * @param cloths with sound cloth, in the order they are used
+ * @param wanted all copies that are wanted, those that are cut already too
+ * @param laid the pieces that found a place
+ * @param leftOver those that did not
+ * @param tooLarge those of them that have room on none of the cloths, were they alone
+ * @param remnants the largest clear rectangle beside the pieces, for each cloth
+ * @param sound how much sound cloth there is
+ * @param isFinished whether the search ran to its end
+ */
+public record StockLay(
+        String role,
+        List<ClothResult> cloths,
+        List<LayPiece> wanted,
+        List<LaidPiece> laid,
+        List<LayPiece> leftOver,
+        List<LayPiece> tooLarge,
+        List<Optional<Box>> remnants,
+        Area sound,
+        boolean isFinished) {
+    /** Copies the lists. */
+    public StockLay {
+        cloths = List.copyOf(cloths);
+        wanted = List.copyOf(wanted);
+        laid = List.copyOf(laid);
+        leftOver = List.copyOf(leftOver);
+        tooLarge = List.copyOf(tooLarge);
+        remnants = List.copyOf(remnants);
+    }
+
+    /** Whether every piece found a place. */
+    public boolean fits() {
+        return leftOver.isEmpty();
+    }
+
+    /** The area of what is laid. */
+    public Area used() {
+        return Area.ofComputedSquareMillimetres(
+                laid.stream().mapToDouble(l -> l.piece().outline().areaMm2()).sum());
+    }
+
+    /** The largest of the remnants; nothing if there is none. */
+    public Optional<Box> largestRemnant() {
+        return remnants.stream()
+                .flatMap(Optional::stream)
+                .reduce((a, b) -> b.areaMm2() > a.areaMm2() ? b : a);
+    }
+}

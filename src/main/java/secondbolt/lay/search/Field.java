@@ -1,0 +1,300 @@
+package secondbolt.lay.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Where a shape must not be put because it would lie on something: for each place, how far it must
+ * move to come free.
+ *
+ * <p>The region is the sum of what lies there and the shape turned about (the places at which the
+ * two have a point in common), kept as the parts of its boundary. A grid over it says for every
+ * cell which of them can be nearest, so that asking costs a few distances.
+ */
+final class Field {
+    private static final int CELLS = 40;
+    private static final double EPS = 1e-7;
+
+    private final double left;
+    private final double low;
+    private final double right;
+    private final double high;
+    private final double perX;
+    private final double perY;
+    private final int[] starts;
+    private final int[] nearest;
+    private final boolean[] mixed;
+    private final double[] sx;
+    private final double[] sy;
+    private final double[] dx;
+    private final double[] dy;
+    private final double[] perLength2;
+
+    private Field(List<Convex> parts, double[] box) {
+        left = box[0];
+        low = box[1];
+        right = box[2];
+        high = box[3];
+        perX = CELLS / Math.max(right - left, EPS);
+        perY = CELLS / Math.max(high - low, EPS);
+        double[][] bounds = bounds(parts);
+        List<double[]> segments = boundary(parts, bounds, box);
+        int count = segments.size();
+        sx = new double[count];
+        sy = new double[count];
+        dx = new double[count];
+        dy = new double[count];
+        perLength2 = new double[count];
+        for (int i = 0; i < count; i++) {
+            double[] s = segments.get(i);
+            sx[i] = s[0];
+            sy[i] = s[1];
+            dx[i] = s[2] - s[0];
+            dy[i] = s[3] - s[1];
+            perLength2[i] = 1 / (dx[i] * dx[i] + dy[i] * dy[i]);
+        }
+        starts = new int[CELLS * CELLS + 1];
+        mixed = new boolean[CELLS * CELLS];
+        nearest = grid(parts, bounds);
+    }
+
+    /** The field of what lies there for a shape, both in convex parts. */
+    static Field of(List<Convex> lying, List<Convex> shape) {
+        List<Convex> sums = sums(lying, shape);
+        double[] box = {
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            Double.NEGATIVE_INFINITY,
+            Double.NEGATIVE_INFINITY
+        };
+        for (Convex sum : sums) {
+            box[0] = Math.min(box[0], sum.leftMm());
+            box[1] = Math.min(box[1], sum.lowMm());
+            box[2] = Math.max(box[2], sum.rightMm());
+            box[3] = Math.max(box[3], sum.highMm());
+        }
+        return new Field(sums, box);
+    }
+
+    /** The same, asked only within a box: left, low, right, high. */
+    static Field within(List<Convex> lying, List<Convex> shape, double[] box) {
+        return new Field(sums(lying, shape), box);
+    }
+
+    private static List<Convex> sums(List<Convex> lying, List<Convex> shape) {
+        List<Convex> sums = new ArrayList<>(lying.size() * shape.size());
+        for (Convex part : shape) {
+            Convex about = part.negated();
+            for (Convex there : lying) {
+                sums.add(there.plus(about));
+            }
+        }
+        return sums;
+    }
+
+    private static double[][] bounds(List<Convex> parts) {
+        double[][] bounds = new double[parts.size()][];
+        for (int i = 0; i < bounds.length; i++) {
+            Convex p = parts.get(i);
+            bounds[i] = new double[] {p.leftMm(), p.lowMm(), p.rightMm(), p.highMm()};
+        }
+        return bounds;
+    }
+
+    /** Of the edges of all parts what lies inside no other part. */
+    private static List<double[]> boundary(List<Convex> parts, double[][] bounds, double[] box) {
+        double dust = EPS * Math.max(box[2] - box[0], box[3] - box[1]);
+        List<double[]> segments = new ArrayList<>();
+        for (int k = 0; k < parts.size(); k++) {
+            Convex part = parts.get(k);
+            for (int i = 0; i < part.size(); i++) {
+                int j = (i + 1) % part.size();
+                double[] edge = {part.x[i], part.y[i], part.x[j], part.y[j]};
+                addOutside(parts, bounds, k, edge, dust, segments);
+            }
+        }
+        return segments;
+    }
+
+    private static void addOutside(
+            List<Convex> parts,
+            double[][] bounds,
+            int own,
+            double[] edge,
+            double dust,
+            List<double[]> segments) {
+        double ex0 = Math.min(edge[0], edge[2]);
+        double ex1 = Math.max(edge[0], edge[2]);
+        double ey0 = Math.min(edge[1], edge[3]);
+        double ey1 = Math.max(edge[1], edge[3]);
+        double length = Math.hypot(edge[2] - edge[0], edge[3] - edge[1]);
+        if (length <= dust) {
+            return;
+        }
+        List<double[]> covered = new ArrayList<>();
+        for (int l = 0; l < parts.size(); l++) {
+            double[] b = bounds[l];
+            if (l == own || b[0] > ex1 || b[2] < ex0 || b[1] > ey1 || b[3] < ey0) {
+                continue;
+            }
+            double[] span = inside(parts.get(l), edge, dust);
+            if (span[0] < span[1]) {
+                covered.add(span);
+            }
+        }
+        covered.sort((a, b) -> Double.compare(a[0], b[0]));
+        double from = 0;
+        double least = dust / length;
+        for (double[] span : covered) {
+            if (span[0] > from + least) {
+                segments.add(cut(edge, from, span[0]));
+            }
+            from = Math.max(from, span[1]);
+        }
+        if (from < 1 - least) {
+            segments.add(cut(edge, from, 1));
+        }
+    }
+
+    private static double[] cut(double[] e, double from, double to) {
+        double x = e[2] - e[0];
+        double y = e[3] - e[1];
+        return new double[] {e[0] + x * from, e[1] + y * from, e[0] + x * to, e[1] + y * to};
+    }
+
+    /** From which share of a segment to which it lies inside a part. */
+    private static double[] inside(Convex part, double[] e, double dust) {
+        double t0 = 0;
+        double t1 = 1;
+        int n = part.size();
+        for (int i = 0; i < n && t0 < t1; i++) {
+            int j = i + 1 == n ? 0 : i + 1;
+            double ax = part.x[j] - part.x[i];
+            double ay = part.y[j] - part.y[i];
+            double size = Math.sqrt(ax * ax + ay * ay);
+            double d0 = (ax * (e[1] - part.y[i]) - ay * (e[0] - part.x[i])) / size - dust;
+            double d1 = (ax * (e[3] - part.y[i]) - ay * (e[2] - part.x[i])) / size - dust;
+            if (d0 <= 0 && d1 <= 0) {
+                t1 = t0;
+            } else if (d0 < 0) {
+                t0 = Math.max(t0, d0 / (d0 - d1));
+            } else if (d1 < 0) {
+                t1 = Math.min(t1, d0 / (d0 - d1));
+            }
+        }
+        return new double[] {t0, t1};
+    }
+
+    private int[] grid(List<Convex> parts, double[][] bounds) {
+        int[] found = new int[CELLS * CELLS * 3];
+        int size = 0;
+        double cellX = (right - left) / CELLS;
+        double cellY = (high - low) / CELLS;
+        double half = Math.hypot(cellX, cellY) / 2 * 1.0001;
+        double[] distance = new double[sx.length];
+        for (int row = 0; row < CELLS; row++) {
+            for (int column = 0; column < CELLS; column++) {
+                int cell = row * CELLS + column;
+                double px = left + (column + 0.5) * cellX;
+                double py = low + (row + 0.5) * cellY;
+                double least = Double.POSITIVE_INFINITY;
+                for (int s = 0; s < distance.length; s++) {
+                    distance[s] = Math.sqrt(distance2(s, px, py));
+                    least = Math.min(least, distance[s]);
+                }
+                mixed[cell] = least <= half;
+                if (mixed[cell] || holds(parts, bounds, px, py)) {
+                    for (int s = 0; s < distance.length; s++) {
+                        if (distance[s] <= least + 2 * half) {
+                            if (size == found.length) {
+                                found = Arrays.copyOf(found, 2 * size);
+                            }
+                            found[size++] = s;
+                        }
+                    }
+                }
+                starts[cell + 1] = size;
+            }
+        }
+        return Arrays.copyOf(found, size);
+    }
+
+    private static boolean holds(List<Convex> parts, double[][] bounds, double px, double py) {
+        for (int i = 0; i < bounds.length; i++) {
+            double[] b = bounds[i];
+            if (px > b[0] && px < b[2] && py > b[1] && py < b[3] && parts.get(i).holds(px, py, 0)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double distance2(int s, double px, double py) {
+        double qx = px - sx[s];
+        double qy = py - sy[s];
+        double t = (qx * dx[s] + qy * dy[s]) * perLength2[s];
+        t = t < 0 ? 0 : t > 1 ? 1 : t;
+        double ex = qx - t * dx[s];
+        double ey = qy - t * dy[s];
+        return ex * ex + ey * ey;
+    }
+
+    /** How far from a place to the nearest that is free; zero where it is free. */
+    double depthMm(double px, double py) {
+        if (px <= left || px >= right || py <= low || py >= high) {
+            return 0;
+        }
+        int row = (int) ((py - low) * perY);
+        int cell = row * CELLS + (int) ((px - left) * perX);
+        if (cell >= mixed.length) {
+            return 0;
+        }
+        int from = starts[cell];
+        int to = starts[cell + 1];
+        if (from == to) {
+            return 0;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        int best = -1;
+        double side = 0;
+        boolean sides = mixed[cell];
+        for (int i = from; i < to; i++) {
+            int s = nearest[i];
+            double qx = px - sx[s];
+            double qy = py - sy[s];
+            double t = (qx * dx[s] + qy * dy[s]) * perLength2[s];
+            t = t < 0 ? 0 : t > 1 ? 1 : t;
+            double ex = qx - t * dx[s];
+            double ey = qy - t * dy[s];
+            double d = ex * ex + ey * ey;
+            if (sides) {
+                // At a corner two segments are equally near; the one seen more squarely tells.
+                if (d < least * (1 + 1e-9) + 1e-18) {
+                    double cross = dx[s] * qy - dy[s] * qx;
+                    double square = cross * Math.abs(cross) * perLength2[s];
+                    if (best < 0
+                            || d < least * (1 - 1e-9) - 1e-18
+                            || Math.abs(square) > Math.abs(side)) {
+                        side = square;
+                    }
+                    best = s;
+                    least = Math.min(least, d);
+                }
+            } else if (d < least) {
+                least = d;
+            }
+        }
+        return sides && side <= 0 ? 0 : Math.sqrt(least);
+    }
+
+    /** Whether any of its cells has a free place; only in a field within a box. */
+    boolean hasFree() {
+        for (int cell = 0; cell < mixed.length; cell++) {
+            if (mixed[cell] || starts[cell] == starts[cell + 1]) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,258 @@
+package secondbolt.lay.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import secondbolt.shape.Box;
+import secondbolt.shape.Outline;
+import secondbolt.shape.Region;
+
+/**
+ * Lays figures on beds: all of them if they can be laid, on as few beds as it takes, the last one
+ * used to as short a length as can be found; else the set of them that is worth most.
+ */
+public final class LaySearch {
+    /** Two searches run beside each other, whether or not there are two cores for them. */
+    private static final int WORKERS = 2;
+
+    private static final long SEED = 1;
+    private static final double BESIDE_MM = 100;
+
+    private final List<Figure> figures;
+    private final List<Bed> beds;
+    private final Shelf shelf;
+    private final Effort effort;
+    private final Watch watch;
+    private boolean interrupted;
+    private long spent;
+
+    private LaySearch(
+            List<Figure> figures, List<Bed> beds, Shelf shelf, Effort effort, Watch watch) {
+        this.figures = List.copyOf(figures);
+        this.beds = List.copyOf(beds);
+        this.shelf = shelf;
+        this.effort = effort;
+        this.watch = watch;
+    }
+
+    /**
+     * Lays figures.
+     *
+     * @param figures in any order; one or more
+     * @param beds in the order they should be used; one or more, none without sound cloth
+     * @param shelf what is worked out for the figures already; it knows the gap between them
+     * @param cores how many threads may work; the lay does not depend on it
+     */
+    public static Lay lay(
+            List<Figure> figures,
+            List<Bed> beds,
+            Shelf shelf,
+            Effort effort,
+            int cores,
+            Watch watch) {
+        try (Crew crew = Crew.of(Math.min(cores, WORKERS) - 1)) {
+            return new LaySearch(figures, beds, shelf, effort, watch).lay(crew);
+        }
+    }
+
+    private Lay lay(Crew crew) {
+        Problem problem = Problem.of(figures, grounds(), shelf);
+        List<Integer> wanted = new ArrayList<>();
+        for (int i = 0; i < figures.size(); i++) {
+            if (problem.hasRoom(i)) {
+                wanted.add(i);
+            }
+        }
+        dropToTheArea(wanted);
+        Laid laid =
+                wanted.isEmpty() ? new Laid(wanted, new Layout(0)) : laid(problem, wanted, crew);
+        List<Integer> leftOver =
+                IntStream.range(0, figures.size())
+                        .filter(i -> !laid.items().contains(i))
+                        .boxed()
+                        .toList();
+        return new Lay(placed(problem, laid), leftOver, !interrupted);
+    }
+
+    /** Items and where they lie, in the same order. */
+    private record Laid(List<Integer> items, Layout layout) {}
+
+    /** More than the whole area can never lie on it. */
+    private void dropToTheArea(List<Integer> wanted) {
+        double sound = beds.stream().mapToDouble(b -> b.soundForHidden().areaMm2()).sum();
+        double area = wanted.stream().mapToDouble(i -> figures.get(i).outline().areaMm2()).sum();
+        List<Integer> cheapest = new ArrayList<>(wanted);
+        cheapest.sort(Comparator.comparingDouble(i -> figures.get(i).worth()));
+        for (int item : cheapest) {
+            if (area <= sound) {
+                return;
+            }
+            wanted.remove(Integer.valueOf(item));
+            area -= figures.get(item).outline().areaMm2();
+        }
+    }
+
+    private Laid laid(Problem problem, List<Integer> wanted, Crew crew) {
+        double area = wanted.stream().mapToDouble(i -> figures.get(i).outline().areaMm2()).sum();
+        double sound = 0;
+        for (int count = 1; count < beds.size(); count++) {
+            sound += beds.get(count - 1).sound().areaMm2();
+            if (area <= sound * 0.9) {
+                StripSearch search = search(problem, wanted, count, crew);
+                if (search.start(stop(effort.steps() / 4, search))) {
+                    return shortened(wanted, search);
+                }
+            }
+        }
+        StripSearch search = search(problem, wanted, beds.size(), crew);
+        if (search.start(stop(effort.steps() / 2, search))) {
+            return shortened(wanted, search);
+        }
+        return best(problem, wanted, search.miss(), crew);
+    }
+
+    private StripSearch search(Problem problem, List<Integer> items, int bedCount, Crew crew) {
+        spent = 0;
+        return new StripSearch(problem.only(items), bedCount, WORKERS, SEED, crew);
+    }
+
+    private Laid shortened(List<Integer> items, StripSearch search) {
+        long steps = search.steps();
+        long left = Math.max(0, effort.steps() - steps);
+        long turn = steps + left * 8 / 10;
+        search.explore(stop(turn, search));
+        long end = steps + left;
+        search.compress(stop(end, search), now -> (double) (now - turn) / Math.max(1, end - turn));
+        return new Laid(items, search.best());
+    }
+
+    private Stop stop(long end, StripSearch search) {
+        return steps -> {
+            if (steps - spent > 20_000) {
+                spent = steps;
+                double share = Math.min(1, (double) steps / effort.steps());
+                interrupted |= !watch.goOn(share, search.lengthMm());
+            }
+            return interrupted || steps >= end;
+        };
+    }
+
+    /** Leaves out what is worth least of that which lies on something, until the rest is free. */
+    private Laid best(Problem problem, List<Integer> wanted, Layout miss, Crew crew) {
+        List<Integer> items = new ArrayList<>(wanted);
+        List<Integer> out = new ArrayList<>();
+        Layout from = miss;
+        while (!items.isEmpty()) {
+            int victim = victim(problem, items, from);
+            out.add(items.remove(victim));
+            from = without(from, victim);
+            if (items.isEmpty()) {
+                break;
+            }
+            StripSearch search = search(problem, items, beds.size(), crew);
+            if (search.startFrom(from, stop(effort.steps() / 8, search))) {
+                return withMore(problem, new Laid(items, search.best()), out, crew);
+            }
+            from = search.miss();
+        }
+        return new Laid(List.of(), new Layout(0));
+    }
+
+    private int victim(Problem problem, List<Integer> items, Layout layout) {
+        Scorer scorer = new Scorer(problem.only(items), limits());
+        scorer.take(layout);
+        int victim = -1;
+        for (int i = 0; i < items.size(); i++) {
+            if (scorer.overlaps(i) && (victim < 0 || worth(items, i) < worth(items, victim))) {
+                victim = i;
+            }
+        }
+        return victim < 0 ? items.size() - 1 : victim;
+    }
+
+    private double worth(List<Integer> items, int at) {
+        return figures.get(items.get(at)).worth();
+    }
+
+    private double[] limits() {
+        return grounds().stream().mapToDouble(Ground::high).toArray();
+    }
+
+    private static Layout without(Layout layout, int victim) {
+        Layout rest = new Layout(layout.ground.length - 1);
+        for (int i = 0; i < rest.ground.length; i++) {
+            rest.copy(layout, i < victim ? i : i + 1, i);
+        }
+        return rest;
+    }
+
+    /** What was left out too early finds a place after all, the worthiest first. */
+    private Laid withMore(Problem problem, Laid laid, List<Integer> out, Crew crew) {
+        Laid best = laid;
+        List<Integer> again = new ArrayList<>(out);
+        again.sort(Comparator.comparingDouble((Integer i) -> -figures.get(i).worth()));
+        for (int item : again) {
+            List<Integer> more = new ArrayList<>(best.items());
+            more.add(item);
+            StripSearch search = search(problem, more, beds.size(), crew);
+            if (search.startWithOneMore(best.layout(), stop(effort.steps() / 10, search))) {
+                best = new Laid(more, search.best());
+            }
+        }
+        return best;
+    }
+
+    private List<Placed> placed(Problem problem, Laid laid) {
+        List<Placed> placed = new ArrayList<>();
+        List<Ground> grounds = problem.grounds;
+        for (int i = 0; i < laid.items().size(); i++) {
+            Orientation lies = problem.orientations.get(laid.layout().orientation[i]);
+            int bed = laid.layout().ground[i];
+            Box box = beds.get(bed).soundForHidden().box();
+            Ground ground = grounds.get(bed);
+            placed.add(
+                    new Placed(
+                            laid.items().get(i),
+                            bed,
+                            lies.turnDegrees(),
+                            laid.layout().x[i] - ground.left() + box.leftMm() - lies.leftMm(),
+                            laid.layout().y[i] - ground.low() + box.topMm() - lies.lowMm()));
+        }
+        return placed;
+    }
+
+    /** The beds beside each other in one plane. */
+    private List<Ground> grounds() {
+        List<Ground> grounds = new ArrayList<>();
+        double left = 0;
+        for (Bed bed : beds) {
+            Box box = bed.soundForHidden().box();
+            grounds.add(
+                    new Ground(
+                            left,
+                            0,
+                            left + box.widthMm(),
+                            box.heightMm(),
+                            List.of(
+                                    outside(bed.sound(), box, left),
+                                    outside(bed.soundForHidden(), box, left))));
+            left += box.widthMm() + BESIDE_MM;
+        }
+        return grounds;
+    }
+
+    private List<Convex> outside(Region sound, Box box, double left) {
+        Region rest = Region.of(box).minus(sound);
+        if (rest.isEmpty()) {
+            return List.of();
+        }
+        // A border round the box, so that what is beyond it is as bad as a flaw at its edge.
+        Region beyond = Region.of(box.grown(BESIDE_MM)).minus(Region.of(box)).with(rest);
+        List<Convex> parts = new ArrayList<>();
+        for (Outline part : beyond.loosened(shelf.toleranceMm()).convexParts()) {
+            parts.add(Convex.of(part, left - box.leftMm(), -box.topMm()));
+        }
+        return parts;
+    }
+}

@@ -1,0 +1,129 @@
+package secondbolt.lay.search;
+
+/**
+ * Moves items off each other until nothing overlaps, or nothing more helps.
+ *
+ * <p>Source: overlap minimisation by guided local search, in the form of Gardeyn, Vanden Berghe and
+ * Wauters, An open-source heuristic to reboot 2D nesting research, arXiv 2509.13329, 2025; how
+ * deeply two shapes lie in each other is measured by the distance to the boundary of their sum, as
+ * Imamichi, Yagiura and Nagamochi do, Discrete Optimization 6, 2009.
+ */
+final class Separation {
+    /** What a run costs, even one that finds nothing to do. */
+    private static final long STEPS_A_RUN = 200;
+
+    private final Scorer[] workers;
+    private final Placer[] placers;
+    private final Dice[] dice;
+    private final Crew crew;
+    private final Layout best;
+    private double bestTotal;
+    private long runs;
+
+    Separation(Problem problem, int grounds, double[] limit, int workers, long seed, Crew crew) {
+        this.crew = crew;
+        this.workers = new Scorer[workers];
+        this.placers = new Placer[workers];
+        this.dice = new Dice[workers];
+        for (int i = 0; i < workers; i++) {
+            this.workers[i] = new Scorer(problem, limit);
+            dice[i] = new Dice(seed * 1_000_003 + i);
+            placers[i] = new Placer(this.workers[i], dice[i], grounds);
+        }
+        best = new Layout(problem.items());
+    }
+
+    Scorer first() {
+        return workers[0];
+    }
+
+    Layout best() {
+        return best;
+    }
+
+    double bestTotal() {
+        return bestTotal;
+    }
+
+    long steps() {
+        long steps = runs * STEPS_A_RUN;
+        for (Scorer worker : workers) {
+            steps += worker.steps();
+        }
+        return steps;
+    }
+
+    /** Whether it came to a layout without overlap; the best it came to is kept either way. */
+    boolean run(Layout from, double[] limit, int patience, int strikes, Stop stop) {
+        Scorer lead = workers[0];
+        System.arraycopy(limit, 0, lead.limit, 0, limit.length);
+        lead.resetWeights();
+        lead.take(from);
+        best.set(from);
+        bestTotal = lead.total();
+        runs++;
+        int left = strikes;
+        while (left > 0 && bestTotal > 0 && !stop.now(steps())) {
+            double before = bestTotal;
+            strike(patience, stop);
+            left = bestTotal < 0.98 * before ? strikes : left - 1;
+            lead.take(best);
+        }
+        return bestTotal == 0;
+    }
+
+    private void strike(int patience, Stop stop) {
+        Scorer lead = workers[0];
+        int waited = 0;
+        while (waited < patience && !stop.now(steps())) {
+            for (int i = 1; i < workers.length; i++) {
+                workers[i].set(lead);
+            }
+            crew.all(workers.length, this::pass);
+            int chosen = 0;
+            for (int i = 1; i < workers.length; i++) {
+                chosen = workers[i].weighted() < workers[chosen].weighted() ? i : chosen;
+            }
+            if (chosen > 0) {
+                lead.set(workers[chosen]);
+            }
+            double total = lead.total();
+            if (total < bestTotal) {
+                waited = total < 0.98 * bestTotal ? 0 : waited;
+                bestTotal = total;
+                best.set(lead.layout);
+                if (total == 0) {
+                    return;
+                }
+            } else {
+                waited++;
+            }
+            lead.reweigh();
+        }
+    }
+
+    /** Every item that overlaps is moved once, in any order. */
+    private void pass(int worker) {
+        Scorer scorer = workers[worker];
+        Dice random = dice[worker];
+        int n = scorer.problem.items();
+        int[] order = new int[n];
+        int count = 0;
+        for (int i = 0; i < n; i++) {
+            if (scorer.overlaps(i)) {
+                order[count++] = i;
+            }
+        }
+        for (int i = count - 1; i > 0; i--) {
+            int j = random.below(i + 1);
+            int swap = order[i];
+            order[i] = order[j];
+            order[j] = swap;
+        }
+        for (int i = 0; i < count; i++) {
+            if (scorer.overlaps(order[i])) {
+                placers[worker].improve(order[i]);
+            }
+        }
+    }
+}

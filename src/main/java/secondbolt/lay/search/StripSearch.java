@@ -1,0 +1,302 @@
+package secondbolt.lay.search;
+
+/**
+ * Makes a lay shorter and shorter: long strides first, then short ones. On failure two large items
+ * change places in a near miss, and it tries again.
+ */
+final class StripSearch {
+    private final Problem problem;
+    private final int grounds;
+    private final Separation separation;
+    private final Dice dice;
+    private final double[] limit;
+    private final int shrinking;
+    private Layout best;
+    private double bestLimit;
+
+    /**
+     * A search.
+     *
+     * @param grounds how many of the problem's grounds are used; the last of them is shortened
+     */
+    StripSearch(Problem problem, int grounds, int workers, long seed, Crew crew) {
+        this.problem = problem;
+        this.grounds = grounds;
+        this.shrinking = grounds - 1;
+        limit = new double[problem.grounds.size()];
+        for (int i = 0; i < limit.length; i++) {
+            limit[i] = problem.grounds.get(i).high();
+        }
+        separation = new Separation(problem, grounds, limit, workers, seed, crew);
+        dice = new Dice(seed);
+        bestLimit = limit[shrinking];
+    }
+
+    long steps() {
+        return separation.steps();
+    }
+
+    double bestLimit() {
+        return bestLimit;
+    }
+
+    Layout best() {
+        return best;
+    }
+
+    /** Whether everything found a place. */
+    boolean start(Stop stop) {
+        Layout any = new Layout(problem.items());
+        for (int i = 0; i < problem.items(); i++) {
+            scatter(any, i);
+        }
+        return startFrom(any, stop);
+    }
+
+    /** The same from a layout that may overlap. */
+    boolean startFrom(Layout layout, Stop stop) {
+        boolean found = separation.run(layout, limit, 200, 3, stop);
+        if (found) {
+            accept();
+        }
+        return found;
+    }
+
+    /** The same from a layout of all items but the last. */
+    boolean startWithOneMore(Layout layout, Stop stop) {
+        Layout all = new Layout(problem.items());
+        for (int i = 0; i < layout.ground.length; i++) {
+            all.copy(layout, i, i);
+        }
+        scatter(all, problem.items() - 1);
+        return startFrom(all, stop);
+    }
+
+    /** The layout that overlaps least, if none was found that does not. */
+    Layout miss() {
+        return separation.best();
+    }
+
+    /** How much of the last ground's length the best takes; 0 while there is none. */
+    double lengthMm() {
+        return best == null ? 0 : bestLimit - problem.grounds.get(shrinking).low();
+    }
+
+    private void scatter(Layout layout, int item) {
+        int[] choices = problem.choices.get(item);
+        Scorer scorer = separation.first();
+        for (int tries = 0; tries < 100; tries++) {
+            int ground = dice.below(grounds);
+            int orientation = choices[dice.below(choices.length)];
+            if (scorer.hasRoom(ground, orientation)) {
+                double lowX = scorer.leastX(ground);
+                double lowY = scorer.leastY(ground);
+                layout.ground[item] = ground;
+                layout.orientation[item] = orientation;
+                layout.x[item] =
+                        lowX + dice.share() * (scorer.highestX(ground, orientation) - lowX);
+                layout.y[item] =
+                        lowY + dice.share() * (scorer.highestY(ground, orientation) - lowY);
+                return;
+            }
+        }
+    }
+
+    private void accept() {
+        best = separation.best().copy();
+        bestLimit = Math.min(bestLimit, extent(best));
+    }
+
+    /** How far the items reach on the ground that is shortened. */
+    private double extent(Layout layout) {
+        double reach = problem.grounds.get(shrinking).low();
+        for (int i = 0; i < problem.items(); i++) {
+            if (layout.ground[i] == shrinking) {
+                reach =
+                        Math.max(
+                                reach,
+                                layout.y[i]
+                                        + problem.orientations
+                                                .get(layout.orientation[i])
+                                                .heightMm());
+            }
+        }
+        return reach;
+    }
+
+    /**
+     * Everything within the shorter ground; what is too long for it is turned, or goes elsewhere.
+     */
+    private void into(Layout layout, double newLimit) {
+        double low = problem.grounds.get(shrinking).low();
+        for (int i = 0; i < problem.items(); i++) {
+            if (layout.ground[i] != shrinking) {
+                continue;
+            }
+            if (height(layout.orientation[i]) > newLimit - low) {
+                layout.orientation[i] = lowest(i);
+            }
+            if (height(layout.orientation[i]) > newLimit - low) {
+                layout.ground[i] = 0;
+                layout.x[i] = problem.grounds.get(0).left();
+                layout.y[i] = problem.grounds.get(0).low();
+            } else {
+                double highest = newLimit - height(layout.orientation[i]);
+                layout.y[i] = Math.max(low, Math.min(layout.y[i], highest));
+            }
+        }
+    }
+
+    private double height(int orientation) {
+        return problem.orientations.get(orientation).heightMm();
+    }
+
+    /** The orientation of an item that takes least length. */
+    private int lowest(int item) {
+        int lowest = problem.choices.get(item)[0];
+        for (int orientation : problem.choices.get(item)) {
+            lowest = height(orientation) < height(lowest) ? orientation : lowest;
+        }
+        return lowest;
+    }
+
+    /** Shorter than this the last ground cannot become. */
+    private double shortest() {
+        double shortest = 0;
+        if (grounds == 1) {
+            for (int i = 0; i < problem.items(); i++) {
+                shortest = Math.max(shortest, height(lowest(i)));
+            }
+        }
+        return problem.grounds.get(shrinking).low() + shortest + 0.01;
+    }
+
+    private double shortened(double share) {
+        double low = problem.grounds.get(shrinking).low();
+        return low + (bestLimit - low) * (1 - share);
+    }
+
+    /** Shortens in strides that halve on failure; then near misses are shaken up. */
+    void explore(Stop stop) {
+        double stride = 0.03;
+        Layout from = best.copy();
+        Layout miss = null;
+        double missTotal = 0;
+        while (!stop.now(steps())) {
+            double next = shortened(stride);
+            if (next < shortest()) {
+                return;
+            }
+            into(from, next);
+            limit[shrinking] = next;
+            boolean small = stride < 0.0015;
+            if (separation.run(from, limit, small ? 200 : 60, small ? 3 : 1, stop)) {
+                accept();
+                from = best.copy();
+                miss = null;
+                continue;
+            }
+            if (!small) {
+                stride = Math.max(0.001, stride / 2);
+                from = best.copy();
+                continue;
+            }
+            if (miss == null || separation.bestTotal() < missTotal || dice.share() < 0.1) {
+                miss = separation.best().copy();
+                missTotal = separation.bestTotal();
+            }
+            from = miss.copy();
+            swap(from);
+        }
+    }
+
+    /** Two large items change places. */
+    private void swap(Layout layout) {
+        int n = problem.items();
+        int a = large();
+        int b = large();
+        for (int tries = 0; tries < 20 && (a == b || sameShape(a, b)); tries++) {
+            b = large();
+        }
+        if (n < 2 || a == b) {
+            return;
+        }
+        place(layout, a, b);
+    }
+
+    private boolean sameShape(int a, int b) {
+        return problem.choices.get(a)[0] == problem.choices.get(b)[0];
+    }
+
+    private void place(Layout layout, int a, int b) {
+        double ax = middleX(layout, a);
+        double ay = middleY(layout, a);
+        int ag = layout.ground[a];
+        double bx = middleX(layout, b);
+        double by = middleY(layout, b);
+        int bg = layout.ground[b];
+        put(layout, a, bg, bx, by);
+        put(layout, b, ag, ax, ay);
+    }
+
+    private double middleX(Layout layout, int i) {
+        return layout.x[i] + problem.orientations.get(layout.orientation[i]).widthMm() / 2;
+    }
+
+    private double middleY(Layout layout, int i) {
+        return layout.y[i] + problem.orientations.get(layout.orientation[i]).heightMm() / 2;
+    }
+
+    private void put(Layout layout, int i, int ground, double x, double y) {
+        Scorer scorer = separation.first();
+        int o = layout.orientation[i];
+        Orientation shape = problem.orientations.get(o);
+        layout.ground[i] = ground;
+        layout.x[i] =
+                Math.max(
+                        scorer.leastX(ground),
+                        Math.min(scorer.highestX(ground, o), x - shape.widthMm() / 2));
+        layout.y[i] =
+                Math.max(
+                        scorer.leastY(ground),
+                        Math.min(
+                                Math.min(limit[ground], problem.grounds.get(ground).high())
+                                        - shape.heightMm(),
+                                y - shape.heightMm() / 2));
+    }
+
+    /** One of the larger half, by area. */
+    private int large() {
+        int n = problem.items();
+        int best = dice.below(n);
+        for (int i = 0; i < 2; i++) {
+            int other = dice.below(n);
+            if (area(other) > area(best)) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    private double area(int item) {
+        return problem.orientations.get(problem.choices.get(item)[0]).areaMm2();
+    }
+
+    /** From the best, by less and less. */
+    void compress(Stop stop, Stop.Progress progress) {
+        while (!stop.now(steps())) {
+            double share = progress.share(steps());
+            double stride = 0.0005 + (0.00001 - 0.0005) * Math.min(1, share);
+            double next = shortened(stride);
+            if (next < shortest()) {
+                return;
+            }
+            Layout from = best.copy();
+            into(from, next);
+            limit[shrinking] = next;
+            if (separation.run(from, limit, 100, 5, stop)) {
+                accept();
+            }
+        }
+    }
+}
