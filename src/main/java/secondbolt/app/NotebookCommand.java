@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
+import secondbolt.measure.Counted;
 import secondbolt.notebook.Changes;
 import secondbolt.notebook.Desk;
 import secondbolt.notebook.Kept;
@@ -127,16 +128,15 @@ final class NotebookCommand implements Callable<Integer> {
     }
 
     private void tell(List<Workings> all, SiteWriter.Written written, List<String> changes) {
-        int projectCount = all.size();
         workplace
                 .out()
                 .println(
                         Workplace.name(out)
                                 + ": "
-                                + projectCount
-                                + (projectCount == 1 ? " project, " : " projects, ")
-                                + written.written().size()
-                                + " files written, "
+                                + Counted.of(all.size(), "project")
+                                + ", "
+                                + Counted.of(written.written().size(), "file")
+                                + " written, "
                                 + written.unchanged()
                                 + " unchanged"
                                 + (written.deleted().isEmpty()

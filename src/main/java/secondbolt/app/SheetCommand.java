@@ -18,6 +18,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import secondbolt.draw.paper.Paper;
 import secondbolt.file.source.Mistakes;
+import secondbolt.measure.Counted;
 import secondbolt.notebook.Desk;
 import secondbolt.notebook.PaperChoice;
 import secondbolt.notebook.PrintedSheet;
@@ -133,8 +134,8 @@ final class SheetCommand implements Callable<Integer> {
                     .println(
                             Workplace.name(asked)
                                     + ": "
-                                    + sheet.pages().size()
-                                    + " pages, code "
+                                    + Counted.of(sheet.pages().size(), "page")
+                                    + ", code "
                                     + sheet.code());
         }
     }

@@ -13,6 +13,7 @@ import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Place;
 import secondbolt.lay.LayDesk;
+import secondbolt.measure.Counted;
 import secondbolt.notebook.Desk;
 import secondbolt.project.ProjectReader;
 import secondbolt.project.Workings;
@@ -99,7 +100,7 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
     int refuse(Mistakes mistakes) {
         mistakes.inOrder().forEach(err::println);
         int count = mistakes.count();
-        err.println(count == 1 ? "1 mistake" : count + " mistakes");
+        err.println(Counted.of(count, "mistake"));
         return Secondbolt.REFUSED;
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
@@ -193,19 +194,30 @@ final class FitFindings {
                 alteration.words(),
                 Level.NOTE,
                 "Shared over "
-                        + share.cutEdges()
-                        + " cut edges ("
+                        + Counted.of(share.cutEdges(), "cut edge")
+                        + " ("
                         + String.join(", ", share.pieces())
                         + ") it is no mark of the tape on each.",
                 "The printed pieces have it exactly. By tape take "
-                        + marks.atLower()
-                        + " edges at "
-                        + tape.printSmall(marks.lower())
+                        + takes(marks)
+                        + (share.cutEdges() > 1 ? ", spread evenly round the body." : "."));
+    }
+
+    private String takes(WidenShare.ByTheTape marks) {
+        String lower = tape.printSmall(marks.lower());
+        String upper = tape.printSmall(marks.upper());
+        if (marks.atUpper() == 0) {
+            return Counted.of(marks.atLower(), "edge") + " at " + lower;
+        }
+        return marks.atLower() == 0
+                ? Counted.of(marks.atUpper(), "edge") + " at " + upper
+                : Counted.of(marks.atLower(), "edge")
+                        + " at "
+                        + lower
                         + " and "
                         + marks.atUpper()
                         + " at "
-                        + tape.printSmall(marks.upper())
-                        + ", spread evenly round the body.");
+                        + upper;
     }
 
     private List<WidenShare> widenShares(Alteration alteration) {

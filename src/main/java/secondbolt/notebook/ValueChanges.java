@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import secondbolt.measure.Counted;
 
 /** Compares two trees of values and tells each difference with its path. */
 final class ValueChanges {
@@ -120,7 +121,7 @@ final class ValueChanges {
                     ? list.stream()
                             .map(item -> inside(item, 0))
                             .collect(Collectors.joining(", ", "[", "]"))
-                    : list.size() + " items";
+                    : Counted.of(list.size(), "item");
         }
         return value == null ? "open" : Changes.text(value);
     }

@@ -167,6 +167,22 @@ class FitCalculationTest {
         }
     }
 
+    /** 13.2 mm lies between two marks of half a millimetre; 13 is the nearer. */
+    @Test
+    void aShareOnOneEdgeIsToldOfOneEdge() {
+        String note =
+                String.join(
+                        "\n",
+                        WrittenPattern.cm(
+                                        """
+                                        pattern: {pieces: {panel: {cut: 1, rectangle: [60, 30]}}}
+                                        alterations: [{widen: right, by: 13.2 mm}]
+                                        """)
+                                .told(Finding.Level.NOTE));
+        assertTrue(note.contains("Shared over 1 cut edge (panel)"), note);
+        assertTrue(note.contains("By tape take 1 edge at 13 mm."), note);
+    }
+
     @Test
     void aTaperLeavesAboveAndTakesAllBelow() {
         Piece before =

@@ -8,6 +8,7 @@ import secondbolt.draw.Align;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.Pen;
 import secondbolt.draw.Sketch;
+import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
@@ -280,8 +281,8 @@ final class LeadSheet {
                     : "The drawing is on one sheet.";
         }
         String left = printed == all ? "" : " Where the map shows a stroke, nothing is drawn.";
-        return printed
-                + " sheets follow. Cut each one along the dotted lines at its top and left, lay it"
+        return Counted.of(printed, "sheet follows", "sheets follow")
+                + ". Cut each one along the dotted lines at its top and left, lay it"
                 + " over the sheet above or to the left until lines and crosses meet, and tape."
                 + left;
     }

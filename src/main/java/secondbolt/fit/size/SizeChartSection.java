@@ -13,6 +13,7 @@ import secondbolt.file.Key;
 import secondbolt.file.ListForm;
 import secondbolt.file.MapForm;
 import secondbolt.file.Placed;
+import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 
 /**
@@ -178,8 +179,8 @@ public final class SizeChartSection {
         if (row.size() != labels.size()) {
             fields.tell(
                     ROWS.byMeasure().get(measure),
-                    "`" + measure.word() + "` of " + count(row.size(), "value"),
-                    count(labels.size(), "value") + ", one for each size");
+                    "`" + measure.word() + "` of " + Counted.of(row.size(), "value"),
+                    Counted.of(labels.size(), "value") + ", one for each size");
             return false;
         }
         for (int i = 1; i < row.size(); i++) {
@@ -199,9 +200,5 @@ public final class SizeChartSection {
             }
         }
         return true;
-    }
-
-    private static String count(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
     }
 }

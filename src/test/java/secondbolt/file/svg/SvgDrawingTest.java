@@ -207,7 +207,7 @@ class SvgDrawingTest {
                 "<path id='a' d='M0 0 A5 5 0 2 0 9 9'/>; `2 0 9 9`",
                 "<polygon id='a' points='1,2 3'/>; the end of `1,2 3`",
                 "<path id='a' transform='turn(3)' d='M0 0H5V5Z'/>;"
-                        + " the transform `turn` with 1 numbers",
+                        + " the transform `turn` with 1 number",
                 "<g/>; a drawing without edges",
                 "<g>; text that is not well-formed XML"
             })
