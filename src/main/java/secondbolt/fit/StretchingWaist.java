@@ -128,8 +128,9 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
 
     private String hem() {
         return piece.hasEdge("hem")
-                ? " Let it hang before its hem is levelled, two or three days with some weight at"
-                        + " the edge (The New Dressmaker, 1921); `hang` under `hems` says how long."
+                ? " Let it hang before its hem is levelled: a day at least (a machine maker's"
+                        + " how-to), or two or three with some weight at the edge (The New"
+                        + " Dressmaker, 1921); `hang` under `hems` says how long."
                 : "";
     }
 }
