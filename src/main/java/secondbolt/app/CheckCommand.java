@@ -44,7 +44,9 @@ final class CheckCommand implements Callable<Integer> {
         List<Workings> sound = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             progress.step("checking " + Workplace.name(files.get(i)), i + 1, files.size());
-            workplace.work(files.get(i), mistakes).ifPresent(sound::add);
+            workplace
+                    .work(files.get(i), mistakes, workplace.lays(false, quiet))
+                    .ifPresent(sound::add);
         }
         workplace.desk(mistakes);
         sound.forEach(this::tell);

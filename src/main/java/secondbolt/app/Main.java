@@ -12,9 +12,11 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        Interrupt.install();
         int code = new Secondbolt(Path.of(""), out, err).run(args);
         out.flush();
         err.flush();
+        Interrupt.done();
         System.exit(code);
     }
 }

@@ -87,7 +87,7 @@ final class NotebookCommand implements Callable<Integer> {
 
     private Worked worked(Path file) {
         Mistakes mistakes = new Mistakes();
-        Optional<Workings> workings = workplace.work(file, mistakes);
+        Optional<Workings> workings = workplace.work(file, mistakes, workplace.lays(true, quiet));
         return new Worked(workings, mistakes.inOrder());
     }
 

@@ -67,7 +67,11 @@ final class SheetCommand implements Callable<Integer> {
         Mistakes mistakes = new Mistakes();
         List<Path> files = workplace.projectFiles(project, mistakes);
         List<Workings> found = new ArrayList<>();
-        files.forEach(file -> workplace.work(file, mistakes).ifPresent(found::add));
+        files.forEach(
+                file ->
+                        workplace
+                                .work(file, mistakes, workplace.lays(true, quiet))
+                                .ifPresent(found::add));
         Desk own = workplace.desk(mistakes);
         if (!mistakes.isEmpty()) {
             return workplace.refuse(mistakes);

@@ -29,8 +29,6 @@ import secondbolt.project.Workings;
 record Workplace(Path folder, PrintWriter out, PrintWriter err) {
     private static final String DESK_FILE = "local.yaml";
 
-    private static final LayDesk LAYS = LayDesk.inMemory();
-
     /** The project files of a folder that holds one, or of folders that each hold one, by name. */
     List<Path> projectFiles(Path path, Mistakes mistakes) {
         Path at = folder.resolve(path);
@@ -76,10 +74,24 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
         }
     }
 
+    /**
+     * What lays are worked out with.
+     *
+     * @param isWritten whether the working folder may be written to
+     * @param quiet whether nobody wants to know how far it is
+     */
+    @SuppressWarnings("SystemConsoleNull") // Where it is never null, a log only gets more lines.
+    LayDesk lays(boolean isWritten, boolean quiet) {
+        return new LayDesk(
+                new LayFolder(folder, isWritten),
+                Runtime.getRuntime().availableProcessors(),
+                new LayProgress(err, !quiet && System.console() != null));
+    }
+
     /** Reads and works out a project; nothing if it has mistakes. */
-    Optional<Workings> work(Path file, Mistakes mistakes) {
+    Optional<Workings> work(Path file, Mistakes mistakes, LayDesk desk) {
         return ProjectReader.read(folder.resolve(file), name(file), mistakes)
-                .map(project -> Workings.of(folderName(file), project, LAYS));
+                .map(project -> Workings.of(folderName(file), project, desk));
     }
 
     private String folderName(Path file) {

@@ -9,6 +9,7 @@ import secondbolt.draw.Drawing;
 import secondbolt.fit.EdgeSum;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.size.Wearer;
+import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
@@ -146,15 +147,15 @@ public final class ClosureWorksheet implements Worksheet {
         List<ClosureResult.Mark> was =
                 ClosureCalculation.work(result.name(), result.closure(), layout, machine, tape)
                         .marks();
-        List<String> moved = new ArrayList<>();
+        List<Integer> moved = new ArrayList<>();
         for (int i = 0; i < Math.min(was.size(), result.marks().size()); i++) {
             Length by = result.marks().get(i).fromTop().minus(was.get(i).fromTop());
             if (!by.size().isShorterThan(tape.mark())) {
-                moved.add(Integer.toString(i + 1));
+                moved.add(i + 1);
             }
         }
         String kind = result.closure().fastening().kind().word();
-        return moved.isEmpty() ? "" : "; " + kind + " " + String.join(", ", moved) + " moved";
+        return moved.isEmpty() ? "" : "; " + kind + " " + Counted.runs(moved) + " moved";
     }
 
     @Override

@@ -270,7 +270,9 @@ public final class HemWorksheet implements Worksheet {
             HemView.Row row = row(edge);
             rows.add(
                     List.of(
-                            row.edge() + ", " + row.times() + " times",
+                            row.edge()
+                                    + ", "
+                                    + (row.times().equals("1") ? "once" : row.times() + " times"),
                             row.fold().own(),
                             row.cut().own(),
                             row.lands().own(),

@@ -29,6 +29,8 @@ final class KeptLays {
     /** Changed whenever the search may come to another lay for the same input. */
     private static final String SEARCH = "lay 1";
 
+    private static final double PARTS_A_MM = 1e4;
+
     /** How much larger than it is a figure may be taken to be. */
     private static final double TOLERANCE_MM = 0.8;
 
@@ -82,7 +84,8 @@ final class KeptLays {
 
     private static void append(StringBuilder all, Outline outline) {
         for (Point corner : outline.corners()) {
-            all.append(' ').append(number(corner.xMm())).append(',').append(number(corner.yMm()));
+            all.append(' ').append(Math.round(corner.xMm() * PARTS_A_MM));
+            all.append(',').append(Math.round(corner.yMm() * PARTS_A_MM));
         }
     }
 

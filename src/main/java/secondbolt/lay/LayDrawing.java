@@ -26,7 +26,7 @@ final class LayDrawing {
                     + " the two points to pin first. Long dashes: what stays over in one piece.";
 
     private static final double HATCH_MM = 1.5;
-    private static final double ARROW_SHARE = 0.22;
+    private static final double NUMBER_ROOM_MM = 3;
     private static final double LONGEST_ARROW_MM = 14;
     private static final Pen EDGE = new Pen(0.4, List.of());
     private static final Pen OVER = new Pen(0.35, List.of(4.0, 1.6));
@@ -132,18 +132,35 @@ final class LayDrawing {
         return Outline.round(at, 0.6).corners();
     }
 
-    /** From the pattern's bottom to its top. */
+    /** Towards the pattern's top, beyond the number; on the other side of it if it has no room. */
     private void arrow(LaidPiece laid, Region region) {
         Point inside = region.inside();
         Point up = laid.on(new Point(0, -1));
         Point from = laid.on(Point.ORIGIN);
         double x = up.xMm() - from.xMm();
         double y = up.yMm() - from.yMm();
-        Box box = laid.piece().outline().box();
-        double half = Math.min(LONGEST_ARROW_MM, box.heightMm() / scale * ARROW_SHARE);
-        Point beside = inside.moved(-y * 4.5, x * 4.5);
-        Point tip = beside.moved(x * half, y * half);
-        sketch.marks().line(beside.moved(-x * half, -y * half), tip, Pen.FINE);
+        double longMm =
+                Math.min(LONGEST_ARROW_MM, laid.piece().outline().box().heightMm() / scale / 3);
+        for (double share : List.of(1.0, 0.6, 0.35)) {
+            for (double way : List.of(1.0, -1.0)) {
+                double lengthMm = longMm * share;
+                double nearMm = way > 0 ? NUMBER_ROOM_MM : -NUMBER_ROOM_MM - lengthMm;
+                Point base = inside.moved(x * nearMm, y * nearMm);
+                Point tip = base.moved(x * lengthMm, y * lengthMm);
+                if (holds(region, base) && holds(region, tip)) {
+                    arrow(base, tip, x, y);
+                    return;
+                }
+            }
+        }
+    }
+
+    private static boolean holds(Region region, Point point) {
+        return region.outlines().stream().anyMatch(outline -> outline.contains(point));
+    }
+
+    private void arrow(Point base, Point tip, double x, double y) {
+        sketch.marks().line(base, tip, Pen.FINE);
         sketch.marks()
                 .fill(
                         Path.polygon(

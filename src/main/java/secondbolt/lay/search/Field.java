@@ -30,6 +30,8 @@ final class Field {
     private final double[] dx;
     private final double[] dy;
     private final double[] perLength2;
+    private final List<Convex> parts;
+    private final double[][] bounds;
 
     private Field(List<Convex> parts, double[] box) {
         left = box[0];
@@ -38,7 +40,8 @@ final class Field {
         high = box[3];
         perX = CELLS / Math.max(right - left, EPS);
         perY = CELLS / Math.max(high - low, EPS);
-        double[][] bounds = bounds(parts);
+        this.parts = parts;
+        this.bounds = bounds(parts);
         List<double[]> segments = boundary(parts, bounds, box);
         int count = segments.size();
         sx = new double[count];
@@ -56,7 +59,7 @@ final class Field {
         }
         starts = new int[CELLS * CELLS + 1];
         mixed = new boolean[CELLS * CELLS];
-        nearest = grid(parts, bounds);
+        nearest = grid();
     }
 
     /** The field of what lies there for a shape, both in convex parts. */
@@ -186,7 +189,7 @@ final class Field {
         return new double[] {t0, t1};
     }
 
-    private int[] grid(List<Convex> parts, double[][] bounds) {
+    private int[] grid() {
         int[] found = new int[CELLS * CELLS * 3];
         int size = 0;
         double cellX = (right - left) / CELLS;
@@ -204,7 +207,7 @@ final class Field {
                     least = Math.min(least, distance[s]);
                 }
                 mixed[cell] = least <= half;
-                if (mixed[cell] || holds(parts, bounds, px, py)) {
+                if (mixed[cell] || holds(px, py)) {
                     for (int s = 0; s < distance.length; s++) {
                         if (distance[s] <= least + 2 * half) {
                             if (size == found.length) {
@@ -220,7 +223,7 @@ final class Field {
         return Arrays.copyOf(found, size);
     }
 
-    private static boolean holds(List<Convex> parts, double[][] bounds, double px, double py) {
+    private boolean holds(double px, double py) {
         for (int i = 0; i < bounds.length; i++) {
             double[] b = bounds[i];
             if (px > b[0] && px < b[2] && py > b[1] && py < b[3] && parts.get(i).holds(px, py, 0)) {
@@ -257,35 +260,31 @@ final class Field {
         }
         double least = Double.POSITIVE_INFINITY;
         int best = -1;
-        double side = 0;
-        boolean sides = mixed[cell];
+        boolean atItsEnd = false;
         for (int i = from; i < to; i++) {
             int s = nearest[i];
             double qx = px - sx[s];
             double qy = py - sy[s];
             double t = (qx * dx[s] + qy * dy[s]) * perLength2[s];
+            boolean end = t <= 0 || t >= 1;
             t = t < 0 ? 0 : t > 1 ? 1 : t;
             double ex = qx - t * dx[s];
             double ey = qy - t * dy[s];
             double d = ex * ex + ey * ey;
-            if (sides) {
-                // At a corner two segments are equally near; the one seen more squarely tells.
-                if (d < least * (1 + 1e-9) + 1e-18) {
-                    double cross = dx[s] * qy - dy[s] * qx;
-                    double square = cross * Math.abs(cross) * perLength2[s];
-                    if (best < 0
-                            || d < least * (1 - 1e-9) - 1e-18
-                            || Math.abs(square) > Math.abs(side)) {
-                        side = square;
-                    }
-                    best = s;
-                    least = Math.min(least, d);
-                }
-            } else if (d < least) {
+            if (d < least) {
                 least = d;
+                best = s;
+                atItsEnd = end;
             }
         }
-        return sides && side <= 0 ? 0 : Math.sqrt(least);
+        return mixed[cell] && !isInside(best, atItsEnd, px, py) ? 0 : Math.sqrt(least);
+    }
+
+    /** Beside a segment its side tells; at a corner only the parts themselves do. */
+    private boolean isInside(int segment, boolean atItsEnd, double px, double py) {
+        double qx = px - sx[segment];
+        double qy = py - sy[segment];
+        return atItsEnd ? holds(px, py) : dx[segment] * qy - dy[segment] * qx > 0;
     }
 
     /** Whether any of its cells has a free place; only in a field within a box. */

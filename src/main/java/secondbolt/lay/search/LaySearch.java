@@ -22,13 +22,12 @@ public final class LaySearch {
     private final List<Figure> figures;
     private final List<Bed> beds;
     private final Shelf shelf;
-    private final Effort effort;
+    private final long effort;
     private final Watch watch;
     private boolean interrupted;
     private long spent;
 
-    private LaySearch(
-            List<Figure> figures, List<Bed> beds, Shelf shelf, Effort effort, Watch watch) {
+    private LaySearch(List<Figure> figures, List<Bed> beds, Shelf shelf, long effort, Watch watch) {
         this.figures = List.copyOf(figures);
         this.beds = List.copyOf(beds);
         this.shelf = shelf;
@@ -49,6 +48,16 @@ public final class LaySearch {
             List<Bed> beds,
             Shelf shelf,
             Effort effort,
+            int cores,
+            Watch watch) {
+        return lay(figures, beds, shelf, effort.steps(), cores, watch);
+    }
+
+    static Lay lay(
+            List<Figure> figures,
+            List<Bed> beds,
+            Shelf shelf,
+            long effort,
             int cores,
             Watch watch) {
         try (Crew crew = Crew.of(Math.min(cores, WORKERS) - 1)) {
@@ -100,13 +109,13 @@ public final class LaySearch {
             sound += beds.get(count - 1).sound().areaMm2();
             if (area <= sound * 0.9) {
                 StripSearch search = search(problem, wanted, count, crew);
-                if (search.start(stop(effort.steps() / 4, search))) {
+                if (search.start(stop(effort / 4, search))) {
                     return shortened(wanted, search);
                 }
             }
         }
         StripSearch search = search(problem, wanted, beds.size(), crew);
-        if (search.start(stop(effort.steps() / 2, search))) {
+        if (search.start(stop(effort / 2, search))) {
             return shortened(wanted, search);
         }
         return best(problem, wanted, search.miss(), crew);
@@ -119,7 +128,7 @@ public final class LaySearch {
 
     private Laid shortened(List<Integer> items, StripSearch search) {
         long steps = search.steps();
-        long left = Math.max(0, effort.steps() - steps);
+        long left = Math.max(0, effort - steps);
         long turn = steps + left * 8 / 10;
         search.explore(stop(turn, search));
         long end = steps + left;
@@ -131,7 +140,7 @@ public final class LaySearch {
         return steps -> {
             if (steps - spent > 20_000) {
                 spent = steps;
-                double share = Math.min(1, (double) steps / effort.steps());
+                double share = Math.min(1, (double) steps / effort);
                 interrupted |= !watch.goOn(share, search.lengthMm());
             }
             return interrupted || steps >= end;
@@ -151,7 +160,7 @@ public final class LaySearch {
                 break;
             }
             StripSearch search = search(problem, items, beds.size(), crew);
-            if (search.startFrom(from, stop(effort.steps() / 8, search))) {
+            if (search.startFrom(from, stop(effort / 8, search))) {
                 return withMore(problem, new Laid(items, search.best()), out, crew);
             }
             from = search.miss();
@@ -196,7 +205,7 @@ public final class LaySearch {
             List<Integer> more = new ArrayList<>(best.items());
             more.add(item);
             StripSearch search = search(problem, more, beds.size(), crew);
-            if (search.startWithOneMore(best.layout(), stop(effort.steps() / 10, search))) {
+            if (search.startWithOneMore(best.layout(), stop(effort / 10, search))) {
                 best = new Laid(more, search.best());
             }
         }

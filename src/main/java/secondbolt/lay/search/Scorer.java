@@ -138,11 +138,17 @@ final class Scorer {
     }
 
     private double roomDepth(int item, int ground, int orientation, double x, double y) {
+        double beyondX =
+                Math.max(
+                        leastX(ground) - x,
+                        x - Math.max(leastX(ground), highestX(ground, orientation)));
+        double beyondY = Math.max(leastY(ground) - y, y - highestY(ground, orientation));
+        double tooWide = leastX(ground) - highestX(ground, orientation);
+        double depth = Math.max(0, beyondX) + Math.max(0, beyondY) + Math.max(0, tooWide);
         Optional<Field> room = problem.room(ground, orientation, problem.quality[item]);
-        if (room.isEmpty()) {
-            return 0;
+        if (room.isPresent()) {
+            depth += room.get().depthMm(x, y);
         }
-        double depth = room.get().depthMm(x, y);
         return depth <= dustMm ? 0 : depth * scale[item] * scale[item];
     }
 

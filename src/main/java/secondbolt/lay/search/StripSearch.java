@@ -84,6 +84,10 @@ final class StripSearch {
 
     private void scatter(Layout layout, int item) {
         int[] choices = problem.choices.get(item);
+        layout.ground[item] = 0;
+        layout.orientation[item] = choices[0];
+        layout.x[item] = problem.grounds.get(0).left();
+        layout.y[item] = problem.grounds.get(0).low();
         Scorer scorer = separation.first();
         for (int tries = 0; tries < 100; tries++) {
             int ground = dice.below(grounds);

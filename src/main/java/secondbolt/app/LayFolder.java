@@ -1,0 +1,59 @@
+package secondbolt.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import secondbolt.lay.LayKeeper;
+
+/**
+ * Keeps finished lays in the working folder, in {@code .secondbolt/lays}, and in memory as long as
+ * the program runs. The folder can be deleted at any time; where it cannot be read or written, the
+ * lays are searched again.
+ *
+ * @param folder the working folder
+ * @param isWritten whether lays are written to it, or only read
+ */
+record LayFolder(Path folder, boolean isWritten) implements LayKeeper {
+    private static final Map<String, String> MEMORY = new ConcurrentHashMap<>();
+
+    @Override
+    public Optional<String> find(String key) {
+        String kept = MEMORY.get(key);
+        if (kept != null) {
+            return Optional.of(kept);
+        }
+        try {
+            return Optional.of(Files.readString(file(key)));
+        } catch (IOException | UncheckedIOException e) {
+            return Optional.empty();
+        }
+    }
+
+    @Override
+    public void keep(String key, String value) {
+        MEMORY.put(key, value);
+        if (!isWritten) {
+            return;
+        }
+        Path file = file(key);
+        Path part = file.resolveSibling(key + ".part");
+        try {
+            Files.createDirectories(file.getParent());
+            Files.write(part, value.getBytes(StandardCharsets.UTF_8));
+            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            // A lay that cannot be kept is searched again; the notebook does not depend on it.
+            return;
+        }
+    }
+
+    private Path file(String key) {
+        return folder.resolve(".secondbolt").resolve("lays").resolve(key);
+    }
+}
