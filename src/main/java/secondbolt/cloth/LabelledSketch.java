@@ -32,7 +32,6 @@ public final class LabelledSketch {
     private final Sketch sketch = new Sketch();
     private final List<Box> taken = new ArrayList<>();
     private final List<Box> blocked = new ArrayList<>();
-    private Optional<Box> frame = Optional.empty();
 
     /** The sketch itself, for marks that are not labels. */
     public Sketch marks() {
@@ -133,7 +132,6 @@ public final class LabelledSketch {
 
     private void take(Box box) {
         taken.add(box);
-        frame = Optional.of(frame.map(box::with).orElse(box));
     }
 
     private static Box centred(String text, Point middle, Lettering lettering) {
@@ -160,6 +158,7 @@ public final class LabelledSketch {
 
     /** All that was drawn, in a frame that holds every label. */
     public Drawing drawing(String title) {
-        return sketch.drawing(title, frame.orElseThrow().grown(FRAME_AIR_MM));
+        return sketch.drawing(
+                title, taken.stream().reduce(Box::with).orElseThrow().grown(FRAME_AIR_MM));
     }
 }

@@ -22,6 +22,7 @@ final class LayFindings {
     static List<Finding> of(LayResult result, Tape tape) {
         LayFindings all = new LayFindings(result, tape);
         all.result.made().stocks().forEach(all::stock);
+        all.withoutCloth();
         all.result.others().forEach(all::other);
         all.printedNeed();
         return List.copyOf(all.findings);
@@ -65,6 +66,28 @@ final class LayFindings {
         }
         String pieces = String.join(", ", LayWords.counted(stock.tooLarge()));
         return "; longer than every cloth: " + pieces;
+    }
+
+    /** Pieces of a role that no cloth has are not laid, which must not be missed. */
+    private void withoutCloth() {
+        List<String> roles = result.made().stocks().stream().map(StockLay::role).toList();
+        result.made().bolts().stream()
+                .map(BoltLength::role)
+                .distinct()
+                .filter(role -> !roles.contains(role))
+                .forEach(
+                        role ->
+                                findings.add(
+                                        new Finding(
+                                                role,
+                                                Level.NOTE,
+                                                "No cloth of known size is there for the "
+                                                        + role
+                                                        + " pieces; they are not laid.",
+                                                "What they take from the bolt is in the yardage"
+                                                        + " summary; or write a cloth with `role: "
+                                                        + role
+                                                        + "`.")));
     }
 
     private void other(DesignLay design) {

@@ -3,6 +3,8 @@ package secondbolt.lay.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
@@ -17,6 +19,7 @@ public final class LaySearch {
     private static final int WORKERS = 2;
 
     private static final long SEED = 1;
+    private static final long STEPS_A_LOOK = 20_000;
     private static final double BESIDE_MM = 100;
 
     private final List<Figure> figures;
@@ -24,8 +27,8 @@ public final class LaySearch {
     private final Shelf shelf;
     private final long effort;
     private final Watch watch;
-    private boolean interrupted;
-    private long spent;
+    private final AtomicBoolean interrupted = new AtomicBoolean();
+    private final AtomicLong spent = new AtomicLong();
 
     private LaySearch(List<Figure> figures, List<Bed> beds, Shelf shelf, long effort, Watch watch) {
         this.figures = List.copyOf(figures);
@@ -81,7 +84,7 @@ public final class LaySearch {
                         .filter(i -> !laid.items().contains(i))
                         .boxed()
                         .toList();
-        return new Lay(placed(problem, laid), leftOver, !interrupted);
+        return new Lay(placed(problem, laid), leftOver, !interrupted.get());
     }
 
     /** Items and where they lie, in the same order. */
@@ -122,7 +125,7 @@ public final class LaySearch {
     }
 
     private StripSearch search(Problem problem, List<Integer> items, int bedCount, Crew crew) {
-        spent = 0;
+        spent.set(0);
         return new StripSearch(problem.only(items), bedCount, WORKERS, SEED, crew);
     }
 
@@ -138,12 +141,14 @@ public final class LaySearch {
 
     private Stop stop(long end, StripSearch search) {
         return steps -> {
-            if (steps - spent > 20_000) {
-                spent = steps;
+            if (steps - spent.get() > STEPS_A_LOOK) {
+                spent.set(steps);
                 double share = Math.min(1, (double) steps / effort);
-                interrupted |= !watch.goOn(share, search.lengthMm());
+                if (!watch.goOn(share, search.lengthMm())) {
+                    interrupted.set(true);
+                }
             }
-            return interrupted || steps >= end;
+            return interrupted.get() || steps >= end;
         };
     }
 

@@ -5,9 +5,9 @@ final class Placer {
     private static final int KEPT = 3;
 
     /** So many places are looked at all over the ground, and so many near by. */
-    private static final int WIDE = Integer.getInteger("wide", 32);
+    private static final int WIDE = 32;
 
-    private static final int NEAR = Integer.getInteger("near", 16);
+    private static final int NEAR = 16;
 
     private final Scorer scorer;
     private final Dice dice;

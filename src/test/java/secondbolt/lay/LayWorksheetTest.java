@@ -1,0 +1,277 @@
+package secondbolt.lay;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import secondbolt.cloth.ClothWorksheet;
+import secondbolt.cutting.CuttingCalculation;
+import secondbolt.cutting.CuttingResult;
+import secondbolt.file.ProjectFileReader;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.fit.FitCalculation;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.project.Project;
+import secondbolt.project.ProjectSection;
+import secondbolt.shape.Box;
+import secondbolt.shape.Point;
+
+/** What a maker reads of her lay; lengths worked by hand for plain rectangles. */
+class LayWorksheetTest {
+    private static final LayDesk DESK = LayDesk.inMemory();
+
+    private static Optional<Project> read(String text, Mistakes mistakes) {
+        return ProjectFileReader.read(
+                SourceFile.of("test.yaml", "title: Test\nunits: cm\n" + text),
+                ProjectSection.ROOT,
+                ProjectSection.UNITS,
+                mistakes);
+    }
+
+    private static Project project(String text) {
+        Mistakes mistakes = new Mistakes();
+        return read(text, mistakes)
+                .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
+    }
+
+    private static List<String> mistakes(String text) {
+        Mistakes mistakes = new Mistakes();
+        read(text, mistakes);
+        return mistakes.inOrder().stream()
+                .map(m -> m.place().line() + ":" + m.place().column() + " " + m.found())
+                .toList();
+    }
+
+    private static LayResult result(String text) {
+        Project project = project(text);
+        CuttingResult cutting =
+                CuttingCalculation.work(
+                        FitCalculation.work(
+                                project.pattern().orElseThrow(),
+                                project.alterations(),
+                                Tape.CENTIMETRE),
+                        project.hems(),
+                        Tape.CENTIMETRE);
+        return LayCalculation.work(
+                project.cloths()
+                        .map(c -> ClothWorksheet.of(c, Tape.CENTIMETRE).results())
+                        .orElse(List.of()),
+                cutting,
+                project.lay(),
+                Tape.CENTIMETRE,
+                DESK);
+    }
+
+    private static final String PATTERN =
+            """
+            pattern:
+              seam allowance: {of: 1, included: false}
+              pieces:
+                front: {cut: pair, rectangle: [28, 58]}
+                back: {cut: 1, fold: left, rectangle: [28, 58]}
+                facing: {cut: 2, seen: hidden, rectangle: [6, 58]}
+            """;
+
+    private static String cloth(int across, int along) {
+        return "cloth: {sheet: {size: [" + across + ", " + along + "], prewash: done}}\n";
+    }
+
+    @Test
+    void aPieceOnTheFoldIsOpenedOutAndAPairIsMirrored() {
+        LayResult result = result(cloth(130, 200) + PATTERN);
+        List<LaidPiece> laid = result.made().stocks().get(0).laid();
+        assertEquals(5, laid.size());
+        LaidPiece back = laid.stream().filter(l -> l.piece().isOpened()).findFirst().orElseThrow();
+        assertEquals(2 * 290, back.box().widthMm(), 0.01);
+        assertEquals(600, back.box().heightMm(), 0.01);
+        assertEquals(1, laid.stream().filter(l -> l.piece().isMirrored()).count());
+    }
+
+    /** Shorter and shorter: it fits, it fits tightly, then it says what is left and what helps. */
+    @Test
+    void aClothTakenDownByTwentyCentimetresAtATime() {
+        List<Boolean> fits = new ArrayList<>();
+        List<Double> shares = new ArrayList<>();
+        for (int along = 200; along >= 80; along -= 20) {
+            LayResult result = result(cloth(130, along) + PATTERN);
+            StockLay stock = result.made().stocks().get(0);
+            fits.add(stock.fits());
+            shares.add(LayPage.share(stock));
+            if (!stock.fits()) {
+                assertFalse(stock.leftOver().isEmpty());
+                assertTrue(
+                        LayFindings.of(result, Tape.CENTIMETRE).get(0).text().contains("no room"));
+                assertFalse(result.remedies().isEmpty());
+            }
+        }
+        assertTrue(fits.get(0));
+        assertFalse(fits.get(fits.size() - 1));
+        int last = fits.lastIndexOf(true);
+        assertEquals(last, fits.indexOf(false) - 1, "fits until it does not: " + fits);
+        for (int i = 1; i <= last; i++) {
+            assertTrue(shares.get(i) > shares.get(i - 1), "tighter: " + shares);
+        }
+    }
+
+    /** Facings are left out before fronts. */
+    @Test
+    void bodyPiecesGoBeforeHiddenOnes() {
+        StockLay stock = result(cloth(130, 122) + PATTERN).made().stocks().get(0);
+        for (LayPiece left : stock.leftOver()) {
+            assertEquals("facing", left.piece().name());
+        }
+    }
+
+    /**
+     * Two rectangles of 60 by 90 cm beside each other need 90 cm of a cloth 125 cm wide, and 180 cm
+     * where only one has room.
+     */
+    @Test
+    void lengthsFromTheBoltAreThoseWorkedByHand() {
+        LayResult result =
+                result(
+                        """
+                        pattern:
+                          seam allowance: {of: 1, included: true}
+                          pieces: {panel: {cut: 2, rectangle: [60, 90]}}
+                        """);
+        Map<Length, Length> lengths = new HashMap<>();
+        result.made().bolts().forEach(b -> lengths.put(b.width(), b.length().orElseThrow()));
+        assertEquals(900, lengths.get(Length.ofMillimetres(1400)).millimetres(), 3);
+        assertEquals(1803, lengths.get(Length.ofMillimetres(900)).millimetres(), 6);
+        BoltLength wide = result.made().bolts().get(2);
+        assertEquals(1350, wide.cuttable().millimetres());
+        assertTrue(
+                wide.toBuy().orElseThrow().millimetres()
+                        >= wide.length().orElseThrow().millimetres());
+    }
+
+    @Test
+    void aPieceWiderThanTheBoltIsToldAndNotLaid() {
+        LayResult result =
+                result(
+                        """
+                        pattern:
+                          seam allowance: {of: 1, included: true}
+                          pieces: {cape: {cut: 1, rectangle: [120, 130], grain: along}}
+                        """);
+        assertTrue(result.made().bolts().get(0).length().isEmpty());
+        assertTrue(result.made().bolts().get(3).length().isPresent());
+    }
+
+    @Test
+    void aPieceLargerThanEveryClothStops() {
+        LayResult result =
+                result(
+                        cloth(60, 80)
+                                + "pattern: {pieces: {cape: {cut: 1, rectangle: [40, 130]}}}\n");
+        assertEquals(1, result.made().stocks().get(0).tooLarge().size());
+        String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).text();
+        assertTrue(told.contains("longer than every cloth: cape"), told);
+    }
+
+    @Test
+    void aFlawOverAllLeavesNothingToLayOn() {
+        LayResult result =
+                result(
+                        "cloth: {rag: {size: [60, 80], prewash: done, flaws: [{what: mildew, at:"
+                                + " [30, 40], size: [60, 80]}]}}\n"
+                                + PATTERN);
+        assertTrue(result.made().stocks().isEmpty());
+        assertEquals(1, LayFindings.of(result, Tape.CENTIMETRE).size());
+    }
+
+    /** What is cut stays where it is, and the rest keeps off it. */
+    @Test
+    void piecesCutSoFarStayAndTheRestIsPlannedRoundThem() {
+        LayResult result =
+                result(
+                        cloth(130, 200)
+                                + PATTERN
+                                + "cut so far: [{piece: front, cloth: sheet, at: [40, 50]}]\n");
+        StockLay stock = result.made().stocks().get(0);
+        assertEquals(4, stock.laid().size());
+        for (LaidPiece laid : stock.laid()) {
+            boolean over = laid.box().overlaps(new Box(400.1, 500.1, 299.8, 599.8));
+            assertFalse(over, laid.piece().words());
+        }
+    }
+
+    @Test
+    void aNapKeepsEveryTopUp() {
+        LayResult result =
+                result(
+                        "cloth: {blanket: {size: [130, 200], prewash: done, nap: one-way}}\n"
+                                + PATTERN);
+        for (LaidPiece laid : result.made().stocks().get(0).laid()) {
+            assertEquals(0, laid.placed().turnDegrees());
+        }
+    }
+
+    @Test
+    void pinPointsAreTheCornersOfThePaperPiece() {
+        for (LaidPiece laid : result(cloth(130, 200) + PATTERN).made().stocks().get(0).laid()) {
+            assertEquals(2, laid.pins().size());
+            Point top = laid.pins().get(0).at();
+            Point bottom = laid.pins().get(1).at();
+            assertTrue(Math.abs(top.yMm() - bottom.yMm()) > 579);
+        }
+    }
+
+    @Test
+    void keptLaysAreTheSameAsSearchedOnes() {
+        LayDesk kept = LayDesk.inMemory();
+        String text = cloth(130, 140) + PATTERN;
+        Project project = project(text);
+        List<String> first = placed(project, kept);
+        assertEquals(first, placed(project, kept));
+        assertEquals(first, placed(project, LayDesk.inMemory()));
+    }
+
+    private static List<String> placed(Project project, LayDesk desk) {
+        CuttingResult cutting =
+                CuttingCalculation.work(
+                        FitCalculation.work(
+                                project.pattern().orElseThrow(), List.of(), Tape.CENTIMETRE),
+                        Map.of(),
+                        Tape.CENTIMETRE);
+        return LayCalculation.work(
+                        ClothWorksheet.of(project.cloths().orElseThrow(), Tape.CENTIMETRE)
+                                .results(),
+                        cutting,
+                        project.lay(),
+                        Tape.CENTIMETRE,
+                        desk)
+                .made()
+                .stocks()
+                .get(0)
+                .laid()
+                .stream()
+                .map(l -> l.piece().words() + " " + l.placed())
+                .toList();
+    }
+
+    @Test
+    void namesThatAreNotThereAreMistakesAtTheirPlaces() {
+        List<String> told =
+                mistakes(
+                        cloth(130, 200)
+                                + PATTERN
+                                + "designs: {a: {uses: [frnt]}}\nmake: shirt\ncut so far:\n"
+                                + "  - {piece: front, cloth: shet, at: [1, 1]}\n");
+        assertEquals(
+                List.of(
+                        "10:22 `frnt`, which is no piece of the pattern",
+                        "11:7 `shirt`, which is no design",
+                        "13:27 `shet`, which is no cloth"),
+                told);
+    }
+}
