@@ -25,7 +25,7 @@ import secondbolt.shape.Region;
 /** Lays every design on the cloths there are, and on cloth from the bolt. */
 public final class LayCalculation {
     /** The roles of cloth in the order they are worked out. */
-    private static final List<String> ROLES = List.of("main", "lining", "contrast");
+    private static final List<String> ROLES = List.of("main", "lining", "contrast", "interfacing");
 
     /** The design that is meant where the file tells of none. */
     static final String ALL_PIECES = "all pieces";
@@ -263,13 +263,27 @@ public final class LayCalculation {
         for (Map.Entry<String, Trial> trial : Trial.others(plan, wanted, tape).entrySet()) {
             StockLay tried =
                     lay(stock.role(), stock.cloths(), wanted, trial.getValue(), Effort.QUICK);
+            remedies.add(remedy(stock.role(), trial.getKey(), tried));
+        }
+        List<LayPiece> parted = Halves.of(wanted, cutting.allowance().millimetres());
+        if (parted.size() > wanted.size()) {
             remedies.add(
-                    new LayResult.Remedy(
+                    remedy(
                             stock.role(),
-                            trial.getKey(),
-                            tried.leftOver().stream().map(LayPiece::words).toList()));
+                            "the hidden pieces in two parts, with a seam across",
+                            lay(
+                                    stock.role(),
+                                    stock.cloths(),
+                                    parted,
+                                    Trial.asWritten(plan),
+                                    Effort.QUICK)));
         }
         return remedies;
+    }
+
+    private static LayResult.Remedy remedy(String role, String words, StockLay tried) {
+        return new LayResult.Remedy(
+                role, words, tried.leftOver().stream().map(LayPiece::words).toList());
     }
 
     /** The pattern whose pieces are laid. */

@@ -274,4 +274,66 @@ class LayWorksheetTest {
                         "13:27 `shet`, which is no cloth"),
                 told);
     }
+
+    /** A facing of 80 cm has no room on a cloth of 60 cm; in two parts it has. */
+    @Test
+    void aHiddenPieceInTwoPartsIsTried() {
+        LayResult result =
+                result(
+                        cloth(60, 60)
+                                + "pattern:\n  seam allowance: {of: 1, included: true}\n"
+                                + "  pieces: {facing: {cut: 1, seen: hidden, rectangle: [20, 80]}}\n");
+        assertFalse(result.made().fits());
+        LayResult.Remedy parts = result.remedies().get(result.remedies().size() - 1);
+        assertTrue(parts.words().contains("in two parts"));
+        assertTrue(parts.leftOver().isEmpty());
+        String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).remedy();
+        assertTrue(told.contains("in two parts, with a seam across"), told);
+    }
+
+    /**
+     * A garment that takes about so much at one width takes at others what the fabric width
+     * conversion chart of the New Jersey extension service says (teacher's page with the chart, and
+     * a sewing guide that repeats it): 3⅜ yd of 36 in, 2¾ of 45, 2¼ of 54, 2 of 60. The chart is a
+     * guide, not a lay: within three eighths of a yard.
+     */
+    @Test
+    void lengthsAtOtherWidthsAgreeWithTheConversionChart() {
+        LayResult result =
+                result(
+                        """
+                        pattern:
+                          seam allowance: {of: 1.5, included: false}
+                          pieces:
+                            front: {cut: pair, panel: {top: 24, bottom: 36, along: 88}}
+                            back: {cut: pair, panel: {top: 24, bottom: 36, along: 88}}
+                            side: {cut: pair, panel: {top: 18, bottom: 30, along: 60}}
+                            sleeve: {cut: pair, panel: {top: 38, bottom: 24, along: 56}}
+                            yoke: {cut: 2, rectangle: [44, 20]}
+                            cuff: {cut: 4, rectangle: [12, 26]}
+                            collar: {cut: 2, rectangle: [46, 9]}
+                            pocket: {cut: 4, rectangle: [16, 18]}
+                        """);
+        List<Double> chart = List.of(3.375, 2.75, 2.25, 2.0);
+        List<Double> yards = new ArrayList<>();
+        for (BoltLength bolt : result.made().bolts()) {
+            yards.add(bolt.length().orElseThrow().millimetres() / 914.4);
+        }
+        double scale = chart.get(1) / yards.get(1);
+        for (int i = 0; i < chart.size(); i++) {
+            double charted = chart.get(i) / scale;
+            assertEquals(charted, yards.get(i), 0.375, "widths " + i + ": " + yards);
+        }
+    }
+
+    /** No lay is shorter than the area of the pieces over the width. */
+    @Test
+    void noLengthBeatsTheArea() {
+        LayResult result = result(PATTERN);
+        double areaMm2 = 2 * 300 * 600 + 580 * 600 + 2 * 80 * 600;
+        for (BoltLength bolt : result.made().bolts()) {
+            double least = areaMm2 / bolt.cuttable().millimetres();
+            assertTrue(bolt.length().orElseThrow().millimetres() >= least);
+        }
+    }
 }
