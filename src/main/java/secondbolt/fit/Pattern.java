@@ -58,6 +58,11 @@ public record Pattern(
      */
     public record Allowance(Length of, boolean isIncluded) {}
 
+    /** The same pattern with other pieces. */
+    public Pattern with(List<Piece> newPieces) {
+        return new Pattern(rights, sizes, allowance, newPieces, seams, openings);
+    }
+
     /** The piece of this name, if there is one. */
     public Optional<Piece> find(String name) {
         return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();

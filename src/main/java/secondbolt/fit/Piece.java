@@ -175,6 +175,11 @@ public record Piece(
         return new Piece(newName, cuts, fold, grain, seen, lines, shape, allowances, features);
     }
 
+    /** The same piece with other allowances. */
+    public Piece withAllowances(Map<String, Length> newAllowances) {
+        return new Piece(name, cuts, fold, grain, seen, lines, shape, newAllowances, features);
+    }
+
     /** The same piece with another shape and other marks. */
     public Piece with(PieceShape newShape, Map<String, Length> newLines, Features newFeatures) {
         return new Piece(

@@ -15,6 +15,7 @@ import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitCheck;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.Pattern;
+import secondbolt.hem.HemAllowances;
 import secondbolt.hem.HemCheck;
 import secondbolt.hem.HemSection;
 import secondbolt.lay.LayCheck;
@@ -58,6 +59,7 @@ final class ProjectCheck {
         Optional<FitResult> fit =
                 check.troubles.isEmpty()
                         ? project.pattern()
+                                .map(p -> HemAllowances.included(p, project.hems(), check.tape))
                                 .map(p -> FitCalculation.work(p, project.alterations(), check.tape))
                         : Optional.empty();
         project.closures()

@@ -16,6 +16,7 @@ import secondbolt.effect.EffectWorksheet;
 import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.FitWorksheet;
+import secondbolt.hem.HemAllowances;
 import secondbolt.hem.HemWorksheet;
 import secondbolt.lay.LayDesk;
 import secondbolt.lay.LayWorksheet;
@@ -49,7 +50,9 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
                 project.cloths().map(cloths -> ClothWorksheet.of(cloths, tape));
         cloth.ifPresent(worksheets::add);
         Optional<FitResult> fit =
-                project.pattern().map(p -> FitCalculation.work(p, project.alterations(), tape));
+                project.pattern()
+                        .map(p -> HemAllowances.included(p, project.hems(), tape))
+                        .map(p -> FitCalculation.work(p, project.alterations(), tape));
         fit.ifPresent(f -> worksheets.add(FitWorksheet.of(f, project.wearer(), tape)));
         Optional<Map<String, Closure>> closures = closures(project);
         closures.ifPresent(

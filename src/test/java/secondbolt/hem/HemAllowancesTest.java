@@ -1,0 +1,65 @@
+package secondbolt.hem;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import secondbolt.file.ProjectFileReader;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.lay.LayDesk;
+import secondbolt.project.ProjectSection;
+import secondbolt.project.Workings;
+import secondbolt.worksheet.Worksheet;
+
+/**
+ * A placket on outlines that include the allowance: it runs from the sewn neckline to the fold of
+ * the hem. Derived from what each hem turns up.
+ */
+class HemAllowancesTest {
+    /**
+     * 60 cm less 1.5 cm at the top, and at the foot what the hem turns up, the raw edge of 6 mm
+     * too.
+     */
+    @ParameterizedTest
+    @CsvSource({"once, 4, 545", "twice, 4, 539", "narrow, 0.6, 573", "faced, 4, 570"})
+    void aPlacketEndsAtTheFoldOfTheHem(String turned, String depth, double lengthMm) {
+        String text =
+                """
+                title: Shirt
+                units: cm
+                pattern:
+                  seam allowance: {of: 1.5, included: true}
+                  pieces: {front: {cut: pair, rectangle: [30, 60]}}
+                closures:
+                  band:
+                    on: front.left
+                    extension: 2
+                    laps: left over right
+                    buttons: 5
+                    button: {across: 15 mm, thick: 3 mm}
+                    first: 2
+                    last: {between: [1, 12]}
+                    holes: upright
+                hems: {hem: {on: [front.bottom], depth: %s, turned: %s}}
+                """
+                        .formatted(depth, turned);
+        Mistakes mistakes = new Mistakes();
+        Workings workings =
+                ProjectFileReader.read(
+                                SourceFile.of("test.yaml", text),
+                                ProjectSection.ROOT,
+                                ProjectSection.UNITS,
+                                mistakes)
+                        .map(project -> Workings.of("shirt", project, LayDesk.inMemory()))
+                        .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
+        Worksheet closures =
+                workings.worksheets().stream()
+                        .filter(w -> w.name().equals("closures"))
+                        .findFirst()
+                        .orElseThrow();
+        Map<?, ?> band = (Map<?, ?>) closures.figures().asMap().get("band");
+        assertEquals(lengthMm, (double) band.get("edge_length_mm"), 0.01);
+    }
+}
