@@ -27,7 +27,7 @@ import secondbolt.shape.Point;
  */
 final class KeptLays {
     /** Changed whenever the search may come to another lay for the same input. */
-    private static final String SEARCH = "lay 1";
+    private static final String SEARCH = "lay 2";
 
     private static final double PARTS_A_MM = 1e4;
 

@@ -145,15 +145,20 @@ class SiteTest {
         assertTrue(!desktop.out().contains("apron: cloth"), desktop.out());
     }
 
-    /** One number: the pieces that carry the line, and what lies along them; no other paper. */
+    /**
+     * One number: the pieces that carry the line, what lies along them, and where they are cut; no
+     * other paper.
+     */
     @ParameterizedTest(name = "{0}")
     @CsvSource(
             delimiter = '|',
             textBlock =
                     """
-                    lengthen: sleeve, by: 2.5|lengthen: sleeve, by: 3|piece-sleeve all-pieces
+                    lengthen: sleeve, by: 2.5|lengthen: sleeve, by: 3|\
+                    piece-sleeve all-pieces cutting-plan-left-curtain yardage-summary
                     lengthen: body, by: 1.5|lengthen: body, by: 2|\
-                    front-band piece-front piece-back piece-front-band all-pieces
+                    front-band piece-front piece-back piece-front-band all-pieces \
+                    cutting-plan-left-curtain yardage-summary
                     """)
     void changesExactlyTheSheetsThatALengtheningTouches(String was, String is, String sheets)
             throws IOException {

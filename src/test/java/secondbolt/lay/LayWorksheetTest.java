@@ -121,6 +121,14 @@ class LayWorksheetTest {
         }
     }
 
+    /** Where little has room, it is the body pieces that are laid. */
+    @Test
+    void theLargestPiecesAreLaidFirst() {
+        StockLay stock = result(cloth(130, 62) + PATTERN).made().stocks().get(0);
+        assertTrue(stock.laid().stream().anyMatch(l -> l.piece().piece().name().equals("back")));
+        assertTrue(stock.laid().stream().anyMatch(l -> l.piece().piece().name().equals("front")));
+    }
+
     /** Facings are left out before fronts. */
     @Test
     void bodyPiecesGoBeforeHiddenOnes() {

@@ -131,7 +131,7 @@ final class Field {
         double ex1 = Math.max(edge[0], edge[2]);
         double ey0 = Math.min(edge[1], edge[3]);
         double ey1 = Math.max(edge[1], edge[3]);
-        double length = Math.hypot(edge[2] - edge[0], edge[3] - edge[1]);
+        double length = StrictMath.hypot(edge[2] - edge[0], edge[3] - edge[1]);
         if (length <= dust) {
             return;
         }
@@ -194,7 +194,7 @@ final class Field {
         int size = 0;
         double cellX = (right - left) / CELLS;
         double cellY = (high - low) / CELLS;
-        double half = Math.hypot(cellX, cellY) / 2 * 1.0001;
+        double half = StrictMath.hypot(cellX, cellY) / 2 * 1.0001;
         double[] distance = new double[sx.length];
         for (int row = 0; row < CELLS; row++) {
             for (int column = 0; column < CELLS; column++) {

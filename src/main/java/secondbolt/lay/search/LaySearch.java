@@ -121,7 +121,7 @@ public final class LaySearch {
         if (search.start(stop(effort / 2, search))) {
             return shortened(wanted, search);
         }
-        return best(problem, wanted, search.miss(), crew);
+        return best(problem, wanted, crew);
     }
 
     private StripSearch search(Problem problem, List<Integer> items, int bedCount, Crew crew) {
@@ -152,61 +152,12 @@ public final class LaySearch {
         };
     }
 
-    /** Leaves out what is worth least of that which lies on something, until the rest is free. */
-    private Laid best(Problem problem, List<Integer> wanted, Layout miss, Crew crew) {
-        List<Integer> items = new ArrayList<>(wanted);
-        List<Integer> out = new ArrayList<>();
-        Layout from = miss;
-        while (!items.isEmpty()) {
-            int victim = victim(problem, items, from);
-            out.add(items.remove(victim));
-            from = without(from, victim);
-            if (items.isEmpty()) {
-                break;
-            }
-            StripSearch search = search(problem, items, beds.size(), crew);
-            if (search.startFrom(from, stop(effort / 8, search))) {
-                return withMore(problem, new Laid(items, search.best()), out, crew);
-            }
-            from = search.miss();
-        }
-        return new Laid(List.of(), new Layout(0));
-    }
-
-    private int victim(Problem problem, List<Integer> items, Layout layout) {
-        Scorer scorer = new Scorer(problem.only(items), limits());
-        scorer.take(layout);
-        int victim = -1;
-        for (int i = 0; i < items.size(); i++) {
-            if (scorer.overlaps(i) && (victim < 0 || worth(items, i) < worth(items, victim))) {
-                victim = i;
-            }
-        }
-        return victim < 0 ? items.size() - 1 : victim;
-    }
-
-    private double worth(List<Integer> items, int at) {
-        return figures.get(items.get(at)).worth();
-    }
-
-    private double[] limits() {
-        return grounds().stream().mapToDouble(Ground::high).toArray();
-    }
-
-    private static Layout without(Layout layout, int victim) {
-        Layout rest = new Layout(layout.ground.length - 1);
-        for (int i = 0; i < rest.ground.length; i++) {
-            rest.copy(layout, i < victim ? i : i + 1, i);
-        }
-        return rest;
-    }
-
-    /** What was left out too early finds a place after all, the worthiest first. */
-    private Laid withMore(Problem problem, Laid laid, List<Integer> out, Crew crew) {
-        Laid best = laid;
-        List<Integer> again = new ArrayList<>(out);
-        again.sort(Comparator.comparingDouble((Integer i) -> -figures.get(i).worth()));
-        for (int item : again) {
+    /** One after the other, the worthiest first; what finds no room is left out. */
+    private Laid best(Problem problem, List<Integer> wanted, Crew crew) {
+        List<Integer> worthiest = new ArrayList<>(wanted);
+        worthiest.sort(Comparator.comparingDouble((Integer i) -> -figures.get(i).worth()));
+        Laid best = new Laid(List.of(), new Layout(0));
+        for (int item : worthiest) {
             List<Integer> more = new ArrayList<>(best.items());
             more.add(item);
             StripSearch search = search(problem, more, beds.size(), crew);
@@ -246,12 +197,12 @@ public final class LaySearch {
                     new Ground(
                             left,
                             0,
-                            left + box.widthMm(),
-                            box.heightMm(),
+                            left + Parts.rounded(box.widthMm()),
+                            Parts.rounded(box.heightMm()),
                             List.of(
                                     outside(bed.sound(), box, left),
                                     outside(bed.soundForHidden(), box, left))));
-            left += box.widthMm() + BESIDE_MM;
+            left += Parts.rounded(box.widthMm()) + BESIDE_MM;
         }
         return grounds;
     }
@@ -265,7 +216,11 @@ public final class LaySearch {
         Region beyond = Region.of(box.grown(BESIDE_MM)).minus(Region.of(box)).with(rest);
         List<Convex> parts = new ArrayList<>();
         for (Outline part : beyond.loosened(shelf.toleranceMm()).convexParts()) {
-            parts.add(Convex.of(part, left - box.leftMm(), -box.topMm()));
+            parts.add(
+                    Convex.of(
+                            Parts.rounded(part.map(p -> p.moved(-box.leftMm(), -box.topMm()))),
+                            left,
+                            0));
         }
         return parts;
     }

@@ -40,6 +40,10 @@ record Orientation(
         Outline wide = toleranceMm > 0 ? Region.loosened(turned, gapMm / 2, toleranceMm) : turned;
         Outline bare =
                 toleranceMm > 0 && gapMm > 0 ? Region.loosened(turned, 0, toleranceMm) : wide;
+        return rounded(degrees, Parts.rounded(wide), Parts.rounded(bare), outline.areaMm2());
+    }
+
+    private static Orientation rounded(int degrees, Outline wide, Outline bare, double areaMm2) {
         Box box = bare.box();
         return new Orientation(
                 degrees,
@@ -49,7 +53,7 @@ record Orientation(
                 box.topMm(),
                 parts(wide, box),
                 parts(bare, box),
-                outline.areaMm2());
+                Parts.rounded(areaMm2));
     }
 
     private static List<Convex> parts(Outline outline, Box box) {

@@ -41,7 +41,7 @@ final class Scorer {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
             Orientation shape = shapes[problem.choices.get(i)[0]];
-            scale[i] = Math.pow(shape.areaMm2(), 0.25);
+            scale[i] = Math.sqrt(Math.sqrt(shape.areaMm2()));
             least = Math.min(least, Math.sqrt(shape.areaMm2()));
         }
         dustMm = least * 1e-9;

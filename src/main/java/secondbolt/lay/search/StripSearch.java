@@ -72,11 +72,6 @@ final class StripSearch {
         return startFrom(all, stop);
     }
 
-    /** The layout that overlaps least, if none was found that does not. */
-    Layout miss() {
-        return separation.best();
-    }
-
     /** How much of the last ground's length the best takes; 0 while there is none. */
     double lengthMm() {
         return best == null ? 0 : bestLimit - problem.grounds.get(shrinking).low();
