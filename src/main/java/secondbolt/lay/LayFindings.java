@@ -3,6 +3,7 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.cloth.ClothResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
@@ -10,6 +11,11 @@ import secondbolt.worksheet.Finding.Level;
 
 /** What a maker should know of her lay before she cuts. */
 final class LayFindings {
+    /** What a plan says of cloth with stripes or checks. */
+    static final String NOT_MATCHED =
+            "The cutting plan does not match stripes or checks: the repeat of this cloth is not"
+                    + " heeded.";
+
     private final LayResult result;
     private final Tape tape;
     private final List<Finding> findings = new ArrayList<>();
@@ -37,6 +43,18 @@ final class LayFindings {
                             "The search for this lay was stopped; this is the best it had found.",
                             "Make the notebook again for a plan that uses less."));
         }
+        stock.cloths().stream()
+                .filter(LayFindings::repeats)
+                .forEach(
+                        cloth ->
+                                findings.add(
+                                        new Finding(
+                                                cloth.name(),
+                                                Level.WARNING,
+                                                NOT_MATCHED,
+                                                "Before you cut, move the pieces by part of a repeat"
+                                                        + " until the seams that shall match do;"
+                                                        + " leave room for it.")));
         if (stock.fits()) {
             return;
         }
@@ -58,6 +76,11 @@ final class LayFindings {
                                         + " of another cloth, or choose another design; or try"
                                         + " `effort: thorough`."
                                 : "It fits with " + String.join(", or with ", helps) + "."));
+    }
+
+    /** Whether a cloth has stripes or checks. */
+    static boolean repeats(ClothResult cloth) {
+        return cloth.cloth().textile().repeat().isAny();
     }
 
     private static String tooLarge(StockLay stock) {

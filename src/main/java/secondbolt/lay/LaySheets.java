@@ -56,13 +56,22 @@ final class LaySheets {
                 "Cutting plan of " + cloths,
                 LayDrawing.of(stock, cloth, tape, cut),
                 instructions(stock, cloth),
-                stock.fits()
-                        ? List.of()
-                        : List.of(
-                                "Do not cut. There is no room for "
-                                        + String.join(", ", LayWords.counted(stock.leftOver()))
-                                        + "."),
+                warnings(stock, cloth),
                 table(Numbered.on(stock, cloth)));
+    }
+
+    private static List<String> warnings(StockLay stock, int cloth) {
+        List<String> warnings = new ArrayList<>();
+        if (!stock.fits()) {
+            warnings.add(
+                    "Do not cut. There is no room for "
+                            + String.join(", ", LayWords.counted(stock.leftOver()))
+                            + ".");
+        }
+        if (LayFindings.repeats(stock.cloths().get(cloth))) {
+            warnings.add(LayFindings.NOT_MATCHED);
+        }
+        return warnings;
     }
 
     private List<String> instructions(StockLay stock, int cloth) {

@@ -303,7 +303,8 @@ class LayWorksheetTest {
      * A garment that takes about so much at one width takes at others what the fabric width
      * conversion chart of the New Jersey extension service says (teacher's page with the chart, and
      * a sewing guide that repeats it): 3⅜ yd of 36 in, 2¾ of 45, 2¼ of 54, 2 of 60. The chart is a
-     * guide, not a lay: within three eighths of a yard.
+     * guide, not a lay: within three eighths of a yard, and the quarter yard that the teacher's
+     * page adds for a large difference in widths.
      */
     @Test
     void lengthsAtOtherWidthsAgreeWithTheConversionChart() {
@@ -330,7 +331,7 @@ class LayWorksheetTest {
         double scale = chart.get(1) / yards.get(1);
         for (int i = 0; i < chart.size(); i++) {
             double charted = chart.get(i) / scale;
-            assertEquals(charted, yards.get(i), 0.375, "widths " + i + ": " + yards);
+            assertEquals(charted, yards.get(i), 0.375 + 0.25, "widths " + i + ": " + yards);
         }
     }
 
@@ -343,5 +344,19 @@ class LayWorksheetTest {
             double least = areaMm2 / bolt.cuttable().millimetres();
             assertTrue(bolt.length().orElseThrow().millimetres() >= least);
         }
+    }
+
+    /** Nothing is assumed in silence: a plan that heeds no checks says so, on the sheet too. */
+    @Test
+    void aRepeatThatIsNotHeededIsWarnedOf() {
+        LayResult result =
+                result(
+                        "cloth: {plaid: {size: [130, 200], prewash: done, repeat: {along: 11}}}\n"
+                                + PATTERN);
+        String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).text();
+        assertTrue(told.contains("does not match stripes or checks"), told);
+        assertTrue(
+                LaySheets.of(result, Tape.CENTIMETRE).get(0).warnings().contains(told),
+                "on the cutting plan");
     }
 }
