@@ -35,7 +35,7 @@ final class LayFindings {
     }
 
     private void stock(StockLay stock) {
-        if (!stock.isFinished()) {
+        if (!stock.isFinished() && stock.fits()) {
             findings.add(
                     new Finding(
                             stock.role(),
@@ -67,20 +67,29 @@ final class LayFindings {
                 new Finding(
                         stock.role(),
                         Level.STOP,
-                        "There is no room found for "
-                                + String.join(", ", LayWords.counted(stock.leftOver()))
-                                + tooLarge(stock)
-                                + ".",
-                        helps.isEmpty()
-                                ? "What was tried quickly did not help. Cut it with a seam across,"
-                                        + " of another cloth, or choose another design; or try"
-                                        + " `effort: thorough`."
-                                : "It fits with " + String.join(", or with ", helps) + "."));
+                        noRoom(stock),
+                        !stock.isFinished()
+                                ? "Make the notebook again and let it finish."
+                                : helps.isEmpty()
+                                        ? "What was tried quickly did not help. Cut it with a seam across,"
+                                                + " of another cloth, or choose another design; or try"
+                                                + " `effort: thorough`."
+                                        : "It fits with "
+                                                + String.join(", or with ", helps)
+                                                + "."));
     }
 
     /** Whether a cloth has stripes or checks. */
     static boolean repeats(ClothResult cloth) {
         return cloth.cloth().textile().repeat().isAny();
+    }
+
+    /** What is left out, and whether it was looked for to the end. */
+    static String noRoom(StockLay stock) {
+        String pieces = String.join(", ", LayWords.counted(stock.leftOver()));
+        return stock.isFinished()
+                ? "There is no room found for " + pieces + tooLarge(stock) + "."
+                : "The search was stopped before these had their place: " + pieces + ".";
     }
 
     private static String tooLarge(StockLay stock) {

@@ -46,7 +46,7 @@ final class LayPage {
         String all = made.design().isPresent() ? "All pieces of " + made.name() : "All pieces";
         return made.fits()
                 ? all + " have their place on the cloth."
-                : "Not all pieces of " + made.name() + " have room. Do not cut yet.";
+                : "Not all pieces of " + made.name() + " have their place. Do not cut yet.";
     }
 
     private List<LayView.Fact> facts() {

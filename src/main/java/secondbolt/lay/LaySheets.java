@@ -63,10 +63,7 @@ final class LaySheets {
     private static List<String> warnings(StockLay stock, int cloth) {
         List<String> warnings = new ArrayList<>();
         if (!stock.fits()) {
-            warnings.add(
-                    "Do not cut. There is no room for "
-                            + String.join(", ", LayWords.counted(stock.leftOver()))
-                            + ".");
+            warnings.add("Do not cut. " + LayFindings.noRoom(stock));
         }
         if (LayFindings.repeats(stock.cloths().get(cloth))) {
             warnings.add(LayFindings.NOT_MATCHED);

@@ -51,6 +51,10 @@ class LayWorksheetTest {
     }
 
     private static LayResult result(String text) {
+        return result(text, DESK);
+    }
+
+    private static LayResult result(String text, LayDesk desk) {
         Project project = project(text);
         CuttingResult cutting =
                 CuttingCalculation.work(
@@ -67,7 +71,7 @@ class LayWorksheetTest {
                 cutting,
                 project.lay(),
                 Tape.CENTIMETRE,
-                DESK);
+                desk);
     }
 
     private static final String PATTERN =
@@ -358,5 +362,16 @@ class LayWorksheetTest {
         assertTrue(
                 LaySheets.of(result, Tape.CENTIMETRE).get(0).warnings().contains(told),
                 "on the cutting plan");
+    }
+
+    /** A search that was stopped has not found that there is no room. */
+    @Test
+    void aStoppedSearchIsNotTakenForWantOfRoom() {
+        LayDesk stopped = new LayDesk(LayDesk.inMemory().keeper(), 2, (share, bestMm) -> false);
+        String many = PATTERN.replace("cut: 2, seen: hidden", "cut: 40, seen: hidden");
+        LayResult result = result(cloth(130, 206) + many, stopped);
+        assertFalse(result.made().fits());
+        String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).text();
+        assertTrue(told.startsWith("The search was stopped before"), told);
     }
 }
