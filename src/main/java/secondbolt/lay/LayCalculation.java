@@ -285,9 +285,4 @@ public final class LayCalculation {
         return new LayResult.Remedy(
                 role, words, tried.leftOver().stream().map(LayPiece::words).toList());
     }
-
-    /** The pattern whose pieces are laid. */
-    CuttingResult cutting() {
-        return cutting;
-    }
 }

@@ -3,7 +3,6 @@ package secondbolt.lay;
 import java.util.List;
 import secondbolt.fit.Piece;
 import secondbolt.shape.Outline;
-import secondbolt.shape.Path;
 
 /**
  * One copy of a piece, as it is laid.
@@ -37,10 +36,5 @@ public record LayPiece(
     /** Which side of the pattern lies up. */
     public String side() {
         return isOpened ? "opened out" : isMirrored ? "pattern face down" : "pattern face up";
-    }
-
-    /** Its line, for drawing. */
-    Path path() {
-        return outline.path();
     }
 }

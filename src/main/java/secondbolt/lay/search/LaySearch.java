@@ -44,7 +44,9 @@ public final class LaySearch {
      * @param figures in any order; one or more
      * @param beds in the order they should be used; one or more, none without sound cloth
      * @param shelf what is worked out for the figures already; it knows the gap between them
+     * @param effort how much is tried
      * @param cores how many threads may work; the lay does not depend on it
+     * @param watch looks on, and may end the search
      */
     public static Lay lay(
             List<Figure> figures,
