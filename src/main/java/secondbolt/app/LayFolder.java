@@ -1,14 +1,12 @@
 package secondbolt.app;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import secondbolt.lay.LayDesk;
 import secondbolt.lay.LayKeeper;
 
 /**
@@ -20,27 +18,30 @@ import secondbolt.lay.LayKeeper;
  * @param isWritten whether lays are written to it, or only read
  */
 record LayFolder(Path folder, boolean isWritten) implements LayKeeper {
-    private static final Map<String, String> MEMORY = new ConcurrentHashMap<>();
+    private static final LayKeeper MEMORY = LayDesk.inMemory().keeper();
 
     @Override
     public Optional<String> find(String key) {
-        String kept = MEMORY.get(key);
-        if (kept != null) {
-            return Optional.of(kept);
-        }
+        return MEMORY.find(key).or(() -> read(key));
+    }
+
+    private Optional<String> read(String key) {
         try {
             return Optional.of(Files.readString(file(key)));
-        } catch (IOException | UncheckedIOException e) {
+        } catch (IOException e) {
             return Optional.empty();
         }
     }
 
     @Override
     public void keep(String key, String value) {
-        MEMORY.put(key, value);
-        if (!isWritten) {
-            return;
+        MEMORY.keep(key, value);
+        if (isWritten) {
+            write(key, value);
         }
+    }
+
+    private void write(String key, String value) {
         Path file = file(key);
         Path part = file.resolveSibling(key + ".part");
         try {
@@ -49,7 +50,6 @@ record LayFolder(Path folder, boolean isWritten) implements LayKeeper {
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             // A lay that cannot be kept is searched again; the notebook does not depend on it.
-            return;
         }
     }
 

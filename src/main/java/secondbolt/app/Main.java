@@ -13,10 +13,17 @@ public final class Main {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         Interrupt.install();
-        int code = new Secondbolt(Path.of(""), out, err).run(args);
-        out.flush();
-        err.flush();
-        Interrupt.done();
-        System.exit(code);
+        System.exit(run(args, out, err));
+    }
+
+    private static int run(String[] args, PrintWriter out, PrintWriter err) {
+        try {
+            return new Secondbolt(Path.of(""), out, err).run(args);
+        } finally {
+            out.flush();
+            err.flush();
+            // Also after a fault of the machine, so that the program's end is not awaited.
+            Interrupt.done();
+        }
     }
 }

@@ -148,10 +148,7 @@ final class ClothDrawing {
                 Align.MIDDLE);
         grain(cloth);
         sketch.outside(
-                "Drawn 1 : "
-                        + scale
-                        + ", rulers in "
-                        + (tape == Tape.INCH ? "inches" : tape.symbol()),
+                ScaleRulers.words(tape, scale),
                 new Point(0, cloth.bottomMm() + 11),
                 SMALL,
                 Align.START);

@@ -29,6 +29,14 @@ public final class ScaleRulers {
                 .orElse(SCALES.get(SCALES.size() - 1));
     }
 
+    /** What a picture with these rulers says of itself. */
+    public static String words(Tape tape, int scale) {
+        return "Drawn 1 : "
+                + scale
+                + ", rulers in "
+                + (tape == Tape.INCH ? "inches" : tape.symbol());
+    }
+
     /**
      * Draws both rulers, outside the left top corner of a picture.
      *

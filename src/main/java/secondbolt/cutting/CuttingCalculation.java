@@ -89,7 +89,7 @@ public final class CuttingCalculation {
         if (piece.fold().filter(name::equals).isPresent()) {
             return new EdgeAllowance(name, Length.ZERO, Allowance.Kind.FOLD);
         }
-        Length seam = Optional.ofNullable(piece.allowances().get(name)).orElseGet(this::allowance);
+        Length seam = piece.allowance(name, allowance());
         Optional<Hem> hem =
                 hems.values().stream().filter(h -> h.isOn(piece.name(), name)).findFirst();
         if (hem.isEmpty() || hem.get().turned() == Hem.Turned.FACED) {

@@ -143,6 +143,13 @@ public record Piece(
      */
     public record Dart(String edge, Length at, Length takes, Length deep) {}
 
+    /** The seam allowance of an edge: none on the fold, its own, or the pattern's. */
+    public Length allowance(String edge, Length ofThePattern) {
+        return fold.filter(edge::equals).isPresent()
+                ? Length.ZERO
+                : allowances.getOrDefault(edge, ofThePattern);
+    }
+
     /** Whether it has an edge of this name. */
     public boolean hasEdge(String edge) {
         return shape.edgeNames().contains(edge);

@@ -55,11 +55,6 @@ record SewnLengths(Optional<Pattern.Allowance> allowance) {
     }
 
     private double widthMm(Piece piece, String edge) {
-        if (piece.fold().filter(edge::equals).isPresent()) {
-            return 0;
-        }
-        return Optional.ofNullable(piece.allowances().get(edge))
-                .orElseGet(() -> allowance.orElseThrow().of())
-                .millimetres();
+        return piece.allowance(edge, allowance.orElseThrow().of()).millimetres();
     }
 }

@@ -65,7 +65,7 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
     }
 
     private static double directionRadians(EdgeLine line, double alongMm) {
-        return Math.atan2(line.directionAt(alongMm).yMm(), line.directionAt(alongMm).xMm());
+        return StrictMath.atan2(line.directionAt(alongMm).yMm(), line.directionAt(alongMm).xMm());
     }
 
     /** The advice on it, quietly: nothing is wrong with such a skirt. */

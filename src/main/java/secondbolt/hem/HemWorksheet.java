@@ -272,7 +272,7 @@ public final class HemWorksheet implements Worksheet {
                     List.of(
                             row.edge()
                                     + ", "
-                                    + (row.times().equals("1") ? "once" : row.times() + " times"),
+                                    + (edge.times() == 1 ? "once" : row.times() + " times"),
                             row.fold().own(),
                             row.cut().own(),
                             row.lands().own(),

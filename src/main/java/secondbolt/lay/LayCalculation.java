@@ -34,6 +34,7 @@ public final class LayCalculation {
     private final CuttingResult cutting;
     private final LayPieces pieces;
     private final LayPlan plan;
+    private final SoFar soFar;
     private final Tape tape;
     private final KeptLays lays;
 
@@ -47,6 +48,10 @@ public final class LayCalculation {
         this.cutting = cutting;
         this.pieces = new LayPieces(cutting);
         this.plan = plan;
+        this.soFar =
+                new SoFar(
+                        plan,
+                        ROLES.stream().flatMap(r -> pieces.of(r, any -> true).stream()).toList());
         this.tape = tape;
         this.lays = new KeptLays(desk);
     }
@@ -139,8 +144,8 @@ public final class LayCalculation {
             List<LayPiece> wanted,
             Trial trial,
             Effort effort) {
-        List<LayPiece> rest = new SoFar(plan, wanted).rest();
-        List<Bed> beds = stock.stream().map(cloth -> bed(cloth, wanted)).toList();
+        List<LayPiece> rest = soFar.rest(wanted, stock);
+        List<Bed> beds = stock.stream().map(this::bed).toList();
         Lay lay = search(rest, beds, isOneWay(stock), trial, effort);
         List<LaidPiece> laid =
                 lay.placed().stream()
@@ -157,7 +162,7 @@ public final class LayCalculation {
         return new StockLay(
                 role,
                 stock,
-                wanted,
+                stock.stream().map(cloth -> soFar.holes(cloth.name())).toList(),
                 laid,
                 leftOver,
                 leftOver.stream().filter(p -> isTooLarge(p, beds)).toList(),
@@ -176,8 +181,8 @@ public final class LayCalculation {
     }
 
     /** The sound cloth, without what is cut already and its gap. */
-    private Bed bed(ClothResult cloth, List<LayPiece> wanted) {
-        Region cut = new SoFar(plan, wanted).cutFrom(cloth.name());
+    private Bed bed(ClothResult cloth) {
+        Region cut = soFar.gone(cloth.name());
         ClothYield yielded = yielded(cloth);
         return new Bed(yielded.sound().minus(cut), yielded.soundForHidden().minus(cut));
     }

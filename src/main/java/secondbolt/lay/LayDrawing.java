@@ -36,21 +36,19 @@ final class LayDrawing {
     private final StockLay stock;
     private final int cloth;
     private final Tape tape;
-    private final List<Outline> cut;
     private final int scale;
     private final LabelledSketch sketch = new LabelledSketch();
 
-    private LayDrawing(StockLay stock, int cloth, Tape tape, List<Outline> cut) {
+    private LayDrawing(StockLay stock, int cloth, Tape tape) {
         this.stock = stock;
         this.cloth = cloth;
         this.tape = tape;
-        this.cut = cut;
         this.scale = ScaleRulers.scale(yielded().whole().box(), 150, 205);
     }
 
     /** The picture of one of a stock's cloths, with what is cut from it already. */
-    static Drawing of(StockLay stock, int cloth, Tape tape, List<Outline> cut) {
-        return new LayDrawing(stock, cloth, tape, cut).drawing();
+    static Drawing of(StockLay stock, int cloth, Tape tape) {
+        return new LayDrawing(stock, cloth, tape).drawing();
     }
 
     private ClothYield yielded() {
@@ -74,7 +72,7 @@ final class LayDrawing {
         Box box = whole.box();
         ScaleRulers.draw(sketch, box, tape, scale);
         around(box);
-        cut.forEach(this::gone);
+        stock.holes().get(cloth).forEach(this::hole);
         List<Numbered> here = Numbered.on(stock, cloth);
         here.forEach(this::piece);
         over();
@@ -85,7 +83,7 @@ final class LayDrawing {
 
     private void around(Box box) {
         sketch.outside(
-                "Drawn 1 : " + scale + ", rulers in " + (tape == Tape.INCH ? "inches" : "cm"),
+                ScaleRulers.words(tape, scale),
                 new Point(0, box.bottomMm() + 6),
                 SMALL,
                 Align.START);
@@ -112,7 +110,7 @@ final class LayDrawing {
     }
 
     /** What is cut already is a hole in the cloth. */
-    private void gone(Outline outline) {
+    private void hole(Outline outline) {
         Region region = picture(Region.of(outline));
         fill(region, Shade.TINT);
         line(region, Pen.DASHED);

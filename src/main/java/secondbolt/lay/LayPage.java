@@ -126,9 +126,7 @@ final class LayPage {
         if (result.others().isEmpty()) {
             return List.of();
         }
-        List<DesignLay> all = new ArrayList<>(List.of(result.made()));
-        all.addAll(result.others());
-        return all.stream().map(this::design).toList();
+        return result.designs().stream().map(this::design).toList();
     }
 
     private LayView.DesignRow design(DesignLay design) {
@@ -152,9 +150,7 @@ final class LayPage {
 
     private List<LayView.Bolt> bolts() {
         List<LayView.Bolt> bolts = new ArrayList<>();
-        List<DesignLay> all = new ArrayList<>(List.of(result.made()));
-        all.addAll(result.others());
-        for (DesignLay design : all) {
+        for (DesignLay design : result.designs()) {
             Map<String, List<LayView.BoltRow>> byRole = new LinkedHashMap<>();
             for (BoltLength bolt : design.bolts()) {
                 byRole.computeIfAbsent(bolt.role(), role -> new ArrayList<>())

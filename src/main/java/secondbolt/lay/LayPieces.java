@@ -23,6 +23,9 @@ import secondbolt.shape.Point;
  * @param cutting the pieces with their cutting lines
  */
 record LayPieces(CuttingResult cutting) {
+    /** The mirror image of a point of a piece. */
+    static final UnaryOperator<Point> MIRROR = point -> new Point(-point.xMm(), point.yMm());
+
     private static final double DUST_MM = 1e-6;
     private static final double SAME_MM = 0.002;
     private static final double ON_FOLD_MM = 0.02;
@@ -50,8 +53,7 @@ record LayPieces(CuttingResult cutting) {
         int count = cut.map(Piece.Cut::count).orElse(0);
         for (int i = 0; i < count; i++) {
             boolean mirrored = cut.orElseThrow().mirrored() && i % 2 == 1;
-            UnaryOperator<Point> side =
-                    mirrored ? p -> new Point(-p.xMm(), p.yMm()) : UnaryOperator.identity();
+            UnaryOperator<Point> side = mirrored ? MIRROR : UnaryOperator.<Point>identity();
             copies.add(
                     new LayPiece(
                             piece,

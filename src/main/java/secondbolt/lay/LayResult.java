@@ -1,6 +1,7 @@
 package secondbolt.lay;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * All designs worked out.
@@ -22,6 +23,11 @@ public record LayResult(
         others = List.copyOf(others);
         remedies = List.copyOf(remedies);
         open = List.copyOf(open);
+    }
+
+    /** All designs, the chosen one first. */
+    public List<DesignLay> designs() {
+        return Stream.concat(Stream.of(made), others.stream()).toList();
     }
 
     /**

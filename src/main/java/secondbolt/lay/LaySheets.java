@@ -2,13 +2,13 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.Pen;
 import secondbolt.draw.Sketch;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
-import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
@@ -19,17 +19,24 @@ final class LaySheets {
     private static final String TICK = "[  ]";
 
     private final LayResult result;
+    private final Map<String, Drawing> plans;
     private final LayWords words;
     private final Tape tape;
 
-    private LaySheets(LayResult result, Tape tape) {
+    private LaySheets(LayResult result, Map<String, Drawing> plans, Tape tape) {
         this.result = result;
+        this.plans = plans;
         this.tape = tape;
         this.words = new LayWords(tape);
     }
 
-    static List<Sheet> of(LayResult result, Tape tape) {
-        LaySheets sheets = new LaySheets(result, tape);
+    /**
+     * All of them.
+     *
+     * @param plans the drawings of the cutting plans, by the names of their pictures
+     */
+    static List<Sheet> of(LayResult result, Map<String, Drawing> plans, Tape tape) {
+        LaySheets sheets = new LaySheets(result, plans, tape);
         List<Sheet> all = new ArrayList<>();
         List<String> names = new ArrayList<>();
         for (StockLay stock : result.made().stocks()) {
@@ -50,11 +57,10 @@ final class LaySheets {
 
     private Sheet plan(StockLay stock, int cloth, String name) {
         String cloths = stock.cloths().get(cloth).name();
-        List<Outline> cut = Gone.on(result.plan(), stock, cloth);
         return new Sheet(
                 "cutting-plan-" + name,
                 "Cutting plan of " + cloths,
-                LayDrawing.of(stock, cloth, tape, cut),
+                plans.get(LayPage.picture(stock.role(), cloth)),
                 instructions(stock, cloth),
                 warnings(stock, cloth),
                 table(Numbered.on(stock, cloth)));
@@ -113,9 +119,7 @@ final class LaySheets {
 
     private Sheet yardage() {
         List<List<String>> rows = new ArrayList<>();
-        List<DesignLay> all = new ArrayList<>(List.of(result.made()));
-        all.addAll(result.others());
-        for (DesignLay design : all) {
+        for (DesignLay design : result.designs()) {
             for (BoltLength bolt : design.bolts()) {
                 rows.add(
                         List.of(

@@ -1,6 +1,7 @@
 package secondbolt.lay;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +25,19 @@ public final class LayWorksheet implements Worksheet {
     private final LayResult result;
     private final CuttingResult cutting;
     private final Tape tape;
+    private final Map<String, Drawing> plans;
 
     private LayWorksheet(LayResult result, CuttingResult cutting, Tape tape) {
         this.result = result;
         this.cutting = cutting;
         this.tape = tape;
+        Map<String, Drawing> drawn = new LinkedHashMap<>();
+        for (StockLay stock : result.made().stocks()) {
+            for (int i = 0; i < stock.cloths().size(); i++) {
+                drawn.put(LayPage.picture(stock.role(), i), LayDrawing.of(stock, i, tape));
+            }
+        }
+        this.plans = Collections.unmodifiableMap(drawn);
     }
 
     /** Works out the lays of a project. */
@@ -59,20 +68,12 @@ public final class LayWorksheet implements Worksheet {
 
     @Override
     public Map<String, Drawing> pictures() {
-        Map<String, Drawing> pictures = new LinkedHashMap<>();
-        for (StockLay stock : result.made().stocks()) {
-            for (int i = 0; i < stock.cloths().size(); i++) {
-                pictures.put(
-                        LayPage.picture(stock.role(), i),
-                        LayDrawing.of(stock, i, tape, Gone.on(result.plan(), stock, i)));
-            }
-        }
-        return pictures;
+        return plans;
     }
 
     @Override
     public List<Sheet> sheets() {
-        return LaySheets.of(result, tape);
+        return LaySheets.of(result, plans, tape);
     }
 
     @Override
@@ -123,8 +124,7 @@ public final class LayWorksheet implements Worksheet {
     @Override
     public Figures figures() {
         Figures figures = new Figures();
-        figures.inside(result.made().name(), figures(result.made()));
-        result.others().forEach(design -> figures.inside(design.name(), figures(design)));
+        result.designs().forEach(design -> figures.inside(design.name(), figures(design)));
         return figures;
     }
 

@@ -3,61 +3,76 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import secondbolt.cloth.ClothResult;
 import secondbolt.lay.search.Placed;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
+import secondbolt.shape.Point;
 import secondbolt.shape.Region;
 
 /**
- * What is cut already, and what of the wanted copies is still to be cut.
+ * What is cut already, whatever is made of it, and what of the wanted copies is still to be cut.
  *
  * @param plan as the maker wrote it
- * @param wanted all copies of a role
+ * @param copies all copies of all pieces of the pattern
  */
-record SoFar(LayPlan plan, List<LayPiece> wanted) {
-    /** The copies that are still to be cut. */
-    List<LayPiece> rest() {
+record SoFar(LayPlan plan, List<LayPiece> copies) {
+    /** Copies the list. */
+    SoFar {
+        copies = List.copyOf(copies);
+    }
+
+    /** What of the wanted copies is not cut from these cloths yet. */
+    List<LayPiece> rest(List<LayPiece> wanted, List<ClothResult> cloths) {
+        Set<String> names = cloths.stream().map(ClothResult::name).collect(Collectors.toSet());
         List<LayPiece> rest = new ArrayList<>(wanted);
         for (LayPlan.CutAlready cut : plan.soFar()) {
-            copy(rest, cut).ifPresent(rest::remove);
+            if (names.contains(cut.cloth().value())) {
+                rest.stream()
+                        .filter(piece -> isOf(piece, cut))
+                        .filter(piece -> piece.isMirrored() == cut.isMirrored())
+                        .findFirst()
+                        .ifPresent(rest::remove);
+            }
         }
         return rest;
     }
 
-    private static Optional<LayPiece> copy(List<LayPiece> pieces, LayPlan.CutAlready cut) {
-        return pieces.stream().filter(piece -> isCopy(piece, cut)).findFirst();
+    private static boolean isOf(LayPiece piece, LayPlan.CutAlready cut) {
+        return piece.piece().name().equals(cut.piece().value());
     }
 
-    static boolean isCopy(LayPiece piece, LayPlan.CutAlready cut) {
-        return piece.piece().name().equals(cut.piece().value())
-                && piece.isMirrored() == cut.isMirrored();
+    /** The holes in a cloth. */
+    List<Outline> holes(String cloth) {
+        return plan.soFar().stream()
+                .filter(cut -> cut.cloth().value().equals(cloth))
+                .flatMap(cut -> hole(cut).stream())
+                .toList();
+    }
+
+    private Optional<Outline> hole(LayPlan.CutAlready cut) {
+        UnaryOperator<Point> side =
+                cut.isMirrored() ? LayPieces.MIRROR : UnaryOperator.<Point>identity();
+        return copies.stream()
+                .filter(piece -> isOf(piece, cut) && !piece.isMirrored())
+                .findFirst()
+                .map(piece -> lying(piece.outline().map(side), cut));
     }
 
     /** What is gone from a cloth, with the gap round it. */
-    Region cutFrom(String cloth) {
-        List<Region> gone = new ArrayList<>();
-        for (LayPlan.CutAlready cut : plan.soFar()) {
-            if (cut.cloth().value().equals(cloth)) {
-                copy(wanted, cut).ifPresent(piece -> gone.add(grown(piece.outline(), cut)));
-            }
-        }
-        return Region.union(gone);
-    }
-
-    private Region grown(Outline outline, LayPlan.CutAlready cut) {
-        return lying(outline, cut).grown(plan.gapOrUsual().millimetres());
+    Region gone(String cloth) {
+        double gapMm = plan.gapOrUsual().millimetres();
+        return Region.union(holes(cloth).stream().map(hole -> hole.grown(gapMm)).toList());
     }
 
     /** Turned, with its box where she says. */
-    static Outline lying(Outline outline, LayPlan.CutAlready cut) {
-        Placed turned = new Placed(0, 0, cut.turnDegrees(), 0, 0);
-        Box box = turned.lying(outline).box();
-        return new Placed(
-                        0,
-                        0,
-                        cut.turnDegrees(),
-                        cut.at().xMm() - box.leftMm(),
-                        cut.at().yMm() - box.topMm())
-                .lying(outline);
+    private static Outline lying(Outline outline, LayPlan.CutAlready cut) {
+        Outline turned = new Placed(0, 0, cut.turnDegrees(), 0, 0).lying(outline);
+        Box box = turned.box();
+        return turned.map(
+                point -> point.moved(cut.at().xMm() - box.leftMm(), cut.at().yMm() - box.topMm()));
     }
 }

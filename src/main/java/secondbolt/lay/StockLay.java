@@ -5,13 +5,14 @@ import java.util.Optional;
 import secondbolt.cloth.ClothResult;
 import secondbolt.measure.Area;
 import secondbolt.shape.Box;
+import secondbolt.shape.Outline;
 
 /**
  * The pieces of one design on all cloths of one role.
  *
  * @param role of the cloths and the pieces
  * @param cloths with sound cloth, in the order they are used
- * @param wanted all copies that are wanted, those that are cut already too
+ * @param holes what is cut already, for each cloth
  * @param laid the pieces that found a place
  * @param leftOver those that did not
  * @param tooLarge those of them that have room on none of the cloths, were they alone
@@ -22,7 +23,7 @@ import secondbolt.shape.Box;
 public record StockLay(
         String role,
         List<ClothResult> cloths,
-        List<LayPiece> wanted,
+        List<List<Outline>> holes,
         List<LaidPiece> laid,
         List<LayPiece> leftOver,
         List<LayPiece> tooLarge,
@@ -32,7 +33,7 @@ public record StockLay(
     /** Copies the lists. */
     public StockLay {
         cloths = List.copyOf(cloths);
-        wanted = List.copyOf(wanted);
+        holes = List.copyOf(holes);
         laid = List.copyOf(laid);
         leftOver = List.copyOf(leftOver);
         tooLarge = List.copyOf(tooLarge);

@@ -32,6 +32,19 @@ record CutCorner(double leaveMm, List<Point> between, double enterMm) {
     }
 
     /**
+     * All corners of an outline, each after the part of its number.
+     *
+     * @param way 1 if the outline runs clockwise on paper, -1 if against it
+     */
+    static List<CutCorner> round(List<CutEdge> parts, int way) {
+        List<CutCorner> corners = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            corners.add(between(parts.get(i), parts.get((i + 1) % parts.size()), way));
+        }
+        return List.copyOf(corners);
+    }
+
+    /**
      * The corner between two edges.
      *
      * @param way 1 if the outline runs clockwise on paper, -1 if against it

@@ -74,10 +74,7 @@ public final class CuttingLine {
     }
 
     private static CuttingLine joined(List<EdgeLine> edges, List<CutEdge> parts, int way) {
-        List<CutCorner> corners = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            corners.add(CutCorner.between(parts.get(i), parts.get((i + 1) % parts.size()), way));
-        }
+        List<CutCorner> corners = CutCorner.round(parts, way);
         List<Point> points = new ArrayList<>();
         Optional<Point> eaten = Optional.empty();
         for (int i = 0; i < parts.size(); i++) {

@@ -47,10 +47,7 @@ public final class SewnEdges {
             parts.addAll(CutEdge.partsOf(edges.get(i), Allowance.plain(widthsMm.get(i)), way));
             last.add(parts.size());
         }
-        List<CutCorner> corners = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            corners.add(CutCorner.between(parts.get(i), parts.get((i + 1) % parts.size()), way));
-        }
+        List<CutCorner> corners = CutCorner.round(parts, way);
         List<Sewn> sewn = new ArrayList<>();
         for (int i = 0; i < edges.size(); i++) {
             sewn.add(sewn(edges.get(i), parts, corners, i == 0 ? 0 : last.get(i - 1), last.get(i)));

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import secondbolt.cloth.ClothWorksheet;
 import secondbolt.cutting.CuttingCalculation;
 import secondbolt.cutting.CuttingResult;
+import secondbolt.draw.Drawing;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
@@ -357,10 +358,14 @@ class LayWorksheetTest {
                 result(
                         "cloth: {plaid: {size: [130, 200], prewash: done, repeat: {along: 11}}}\n"
                                 + PATTERN);
+        Drawing plan = LayDrawing.of(result.made().stocks().get(0), 0, Tape.CENTIMETRE);
         String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).text();
         assertTrue(told.contains("does not match stripes or checks"), told);
         assertTrue(
-                LaySheets.of(result, Tape.CENTIMETRE).get(0).warnings().contains(told),
+                LaySheets.of(result, Map.of("main-1", plan), Tape.CENTIMETRE)
+                        .get(0)
+                        .warnings()
+                        .contains(told),
                 "on the cutting plan");
     }
 
@@ -373,5 +378,34 @@ class LayWorksheetTest {
         assertFalse(result.made().fits());
         String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).text();
         assertTrue(told.startsWith("The search was stopped before"), told);
+    }
+
+    /** What is cut from the outside cloth is not cut of the lining. */
+    @Test
+    void aPieceCutFromOneClothIsStillWantedOfAnother() {
+        String lined =
+                """
+                cloth:
+                  sheet: {role: main, size: [130, 200], prewash: done}
+                  silk: {role: lining, size: [130, 200], prewash: done}
+                pattern: {pieces: {front: {cut: {main: 1, lining: 1}, rectangle: [28, 58]}}}
+                cut so far: [{piece: front, cloth: sheet, at: [40, 50]}]
+                """;
+        List<StockLay> stocks = result(lined).made().stocks();
+        assertEquals(0, stocks.get(0).laid().size());
+        assertEquals(1, stocks.get(1).laid().size());
+    }
+
+    /** A design that does not use a piece is still laid round the hole it left. */
+    @Test
+    void aHoleStaysInTheClothWhateverIsMade() {
+        LayResult result =
+                result(
+                        cloth(130, 75)
+                                + PATTERN
+                                + "designs: {bag: {uses: [back]}}\n"
+                                + "cut so far: [{piece: front, cloth: sheet, at: [50, 5]}]\n");
+        assertEquals(1, result.made().stocks().get(0).holes().get(0).size());
+        assertFalse(result.made().fits(), "a back of 58 cm has no room beside the hole");
     }
 }

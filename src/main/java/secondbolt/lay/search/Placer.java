@@ -108,21 +108,13 @@ final class Placer {
     }
 
     private void score(int item, int ground, int orientation, double x, double y) {
-        double cx = clampX(ground, orientation, x);
-        double cy = clampY(ground, orientation, y);
+        double cx = scorer.withinX(ground, orientation, x);
+        double cy = scorer.withinY(ground, orientation, y);
         double bound = kept < KEPT ? Double.POSITIVE_INFINITY : costs[KEPT - 1];
         double cost = scorer.cost(item, ground, orientation, cx, cy, bound);
         if (cost < bound) {
             keep(cost, ground, orientation, cx, cy);
         }
-    }
-
-    private double clampX(int ground, int orientation, double x) {
-        return Math.max(scorer.leastX(ground), Math.min(scorer.highestX(ground, orientation), x));
-    }
-
-    private double clampY(int ground, int orientation, double y) {
-        return Math.max(scorer.leastY(ground), Math.min(scorer.highestY(ground, orientation), y));
     }
 
     private void keep(double cost, int ground, int orientation, double x, double y) {
@@ -162,10 +154,10 @@ final class Placer {
             int way = dice.below(4);
             double byX = way == 1 ? 0 : stepX;
             double byY = way == 0 ? 0 : way == 3 ? -stepY : stepY;
-            double ax = clampX(ground, orientation, x + byX);
-            double ay = clampY(ground, orientation, y + byY);
-            double bx = clampX(ground, orientation, x - byX);
-            double by = clampY(ground, orientation, y - byY);
+            double ax = scorer.withinX(ground, orientation, x + byX);
+            double ay = scorer.withinY(ground, orientation, y + byY);
+            double bx = scorer.withinX(ground, orientation, x - byX);
+            double by = scorer.withinY(ground, orientation, y - byY);
             double a = scorer.cost(item, ground, orientation, ax, ay, cost);
             double b = scorer.cost(item, ground, orientation, bx, by, Math.min(a, cost));
             double next = Math.min(a, b);

@@ -94,6 +94,16 @@ final class Scorer {
         return problem.grounds.get(ground).low();
     }
 
+    /** The nearest place across that is within the bounds. */
+    double withinX(int ground, int orientation, double x) {
+        return Math.max(leastX(ground), Math.min(highestX(ground, orientation), x));
+    }
+
+    /** The nearest place along that is within the bounds. */
+    double withinY(int ground, int orientation, double y) {
+        return Math.max(leastY(ground), Math.min(highestY(ground, orientation), y));
+    }
+
     boolean hasRoom(int ground, int orientation) {
         return highestX(ground, orientation) >= leastX(ground)
                 && highestY(ground, orientation) >= leastY(ground);

@@ -251,17 +251,8 @@ final class StripSearch {
         int o = layout.orientation[i];
         Orientation shape = problem.orientations.get(o);
         layout.ground[i] = ground;
-        layout.x[i] =
-                Math.max(
-                        scorer.leastX(ground),
-                        Math.min(scorer.highestX(ground, o), x - shape.widthMm() / 2));
-        layout.y[i] =
-                Math.max(
-                        scorer.leastY(ground),
-                        Math.min(
-                                Math.min(limit[ground], problem.grounds.get(ground).high())
-                                        - shape.heightMm(),
-                                y - shape.heightMm() / 2));
+        layout.x[i] = scorer.withinX(ground, o, x - shape.widthMm() / 2);
+        layout.y[i] = scorer.withinY(ground, o, y - shape.heightMm() / 2);
     }
 
     /** One of the larger half, by area. */
@@ -270,15 +261,11 @@ final class StripSearch {
         int best = dice.below(n);
         for (int i = 0; i < 2; i++) {
             int other = dice.below(n);
-            if (area(other) > area(best)) {
+            if (problem.areaMm2(other) > problem.areaMm2(best)) {
                 best = other;
             }
         }
         return best;
-    }
-
-    private double area(int item) {
-        return problem.orientations.get(problem.choices.get(item)[0]).areaMm2();
     }
 
     /** From the best, by less and less. */
