@@ -55,6 +55,7 @@ class ArchitectureTest {
                     "cutting",
                     "effect",
                     "lay.search",
+                    "lay.plan",
                     "lay");
 
     private static Map<String, Set<String>> mayUse() {
@@ -80,7 +81,8 @@ class ArchitectureTest {
         rooms.put("cutting", with(underTopics, "cloth", "fit", "closure", "hem"));
         rooms.put("effect", with(underTopics, "cloth", "fit", "closure", "hem", "cutting"));
         rooms.put("lay.search", Set.of("shape"));
-        rooms.put("lay", with(underTopics, "lay.search", "cloth", "fit", "cutting"));
+        rooms.put("lay.plan", with(underTopics, "lay.search", "cloth", "fit"));
+        rooms.put("lay", with(underTopics, "lay.plan", "lay.search", "cloth", "fit", "cutting"));
         rooms.put(
                 "project",
                 with(
@@ -93,6 +95,7 @@ class ArchitectureTest {
                         "hem",
                         "cutting",
                         "lay",
+                        "lay.plan",
                         "draw.paper"));
         rooms.put("notebook.site", Set.of("file"));
         rooms.put(

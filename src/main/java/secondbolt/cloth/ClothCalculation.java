@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.file.AcrossAlong;
 import secondbolt.file.Answer;
+import secondbolt.file.Placed;
 import secondbolt.measure.Area;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
@@ -12,6 +13,7 @@ import secondbolt.measure.Mass;
 import secondbolt.measure.Share;
 import secondbolt.shape.Box;
 import secondbolt.shape.ClearRectangles;
+import secondbolt.shape.Point;
 import secondbolt.shape.Region;
 
 /**
@@ -74,8 +76,54 @@ public final class ClothCalculation {
                 keptClear.intersection(whole),
                 sound,
                 noneHidden ? sound : whole.minus(Region.union(unsound)),
+                kept(cloth, placing, whole, sound),
+                repeat(cloth.textile().repeat(), placing),
                 ClearRectangles.greedy(sound, MOST_RECTANGLES, LEAST_SIDE_MM),
                 lengths(sound));
+    }
+
+    /** What is kept clear round a feature is sound for the piece that is made of it. */
+    private static List<ClothYield.Kept> kept(
+            Cloth cloth, Placing placing, Region whole, Region sound) {
+        Length clear = cloth.condition().clearOrZero();
+        List<ClothYield.Kept> kept = new ArrayList<>();
+        for (Flaw feature : cloth.condition().flaws()) {
+            if (feature.keptFor().isEmpty()) {
+                continue;
+            }
+            List<Region> others = new ArrayList<>();
+            for (Flaw other : cloth.condition().flaws()) {
+                if (!edge(other).equals(edge(feature))) {
+                    others.add(placing.finished(other.patch(), clear));
+                }
+            }
+            kept.add(
+                    new ClothYield.Kept(
+                            feature.what(),
+                            edge(feature).orElseThrow(),
+                            placing.drawnIn(feature.patch()).box(),
+                            sound.with(whole.minus(Region.union(others)))));
+        }
+        return kept;
+    }
+
+    private static Optional<String> edge(Flaw feature) {
+        return feature.keptFor().map(Placed::value);
+    }
+
+    private static ClothYield.Repeat repeat(Textile.Repeat repeat, Placing placing) {
+        return new ClothYield.Repeat(
+                repeat.across()
+                        .map(l -> l.times(placing.share().across()).millimetres())
+                        .orElse(0.0),
+                repeat.along().map(l -> l.times(placing.share().along()).millimetres()).orElse(0.0),
+                repeat.begins()
+                        .map(
+                                at ->
+                                        placing.finished(
+                                                new Point(
+                                                        at.across().millimetres(),
+                                                        at.along().millimetres()))));
     }
 
     private static List<ClothYield.EquivalentLength> lengths(Region sound) {

@@ -6,6 +6,7 @@ import secondbolt.file.AcrossAlong;
 import secondbolt.measure.Area;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
+import secondbolt.shape.Point;
 import secondbolt.shape.Region;
 
 /**
@@ -18,6 +19,8 @@ import secondbolt.shape.Region;
  * @param keptClear what no piece may lie on: flaws and features with what is kept clear round them
  * @param sound the rest
  * @param soundForHidden the rest for pieces that are hidden in the finished garment
+ * @param kept the features that the edge of a piece is made of
+ * @param repeat how its pattern repeats
  * @param rectangles the largest clear rectangle, then the largest beside it, and so on
  * @param lengths what it comes to as cloth from a bolt, for each common width
  */
@@ -27,12 +30,42 @@ public record ClothYield(
         Region keptClear,
         Region sound,
         Region soundForHidden,
+        List<Kept> kept,
+        Repeat repeat,
         List<Box> rectangles,
         List<EquivalentLength> lengths) {
     /** Copies the lists. */
     public ClothYield {
+        kept = List.copyOf(kept);
         rectangles = List.copyOf(rectangles);
         lengths = List.copyOf(lengths);
+    }
+
+    /**
+     * A feature that the edge of a piece is made of.
+     *
+     * @param what in the maker's words
+     * @param edge of a piece, as written
+     * @param strip where it lies
+     * @param sound where that piece may lie: the sound cloth and the feature
+     */
+    public record Kept(String what, String edge, Box strip, Region sound) {}
+
+    /**
+     * How a pattern repeats, in millimetres.
+     *
+     * @param acrossMm from one to the next; zero if it does not repeat across
+     * @param alongMm likewise along
+     * @param begins where one begins, if told
+     */
+    public record Repeat(double acrossMm, double alongMm, Optional<Point> begins) {
+        /** A plain cloth. */
+        public static final Repeat NONE = new Repeat(0, 0, Optional.empty());
+
+        /** Whether it repeats at all. */
+        public boolean isAny() {
+            return acrossMm > 0 || alongMm > 0;
+        }
     }
 
     /**

@@ -1,20 +1,24 @@
 package secondbolt.cloth;
 
+import java.util.Optional;
+import secondbolt.file.Placed;
+
 /**
  * A part of the cloth that pieces keep off.
  *
  * @param what in the maker's words
  * @param patch where it lies on the cloth as measured
  * @param kind what pieces may do with it
+ * @param keptFor the edge of a piece that must lie on it, as written; only with a feature
  */
-public record Flaw(String what, Patch patch, Kind kind) {
+public record Flaw(String what, Patch patch, Kind kind, Optional<Placed<String>> keptFor) {
     /** What pieces may do with a flaw or a feature. */
     public enum Kind {
         /** No piece may lie on it. */
         UNSOUND,
         /** Pieces that are hidden in the finished garment may lie on it. */
         HIDDEN_USE,
-        /** Sound, but not wanted in a piece: a border, an old seam. */
+        /** Sound, but wanted in no piece, or in one only: a border, an old hem. */
         FEATURE
     }
 }

@@ -1,6 +1,7 @@
 package secondbolt.cloth;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.AcrossAlong;
 import secondbolt.file.Fields;
@@ -17,9 +18,6 @@ import secondbolt.measure.Length;
 /** The keys of one flaw and of one feature. */
 final class FlawKeys {
     private static final Form<Length> EXTENT = Forms.length(LengthRange.of("1 mm", "20 m"));
-    private static final String NOT_YET =
-            ", which is known but not worked out yet: a feature cannot be kept on a piece's edge";
-
     private static final Key<String> WHAT =
             Key.required("what", Forms.text(60), "What it is, in your words.", "worn thin");
     private static final Key<AcrossAlong<Length>> AT =
@@ -46,15 +44,24 @@ final class FlawKeys {
                     "Whether it is good enough for pieces that are hidden: facings, pocket bags. No"
                             + " if not told.",
                     "yes");
-    private static final Key<String> KEEP =
-            Key.later("keep", "The edge of a piece that must lie on it.");
+    private static final Key<Placed<String>> KEEP =
+            Key.optional(
+                    "keep",
+                    Forms.placed(
+                            Forms.checked(
+                                    Forms.text(120),
+                                    text -> text.indexOf('.') > 0,
+                                    "a straight edge of a piece, such as `pocket.top`")),
+                    "The edge of a piece that is made of it, instead of `use`: that edge lies along"
+                            + " one long side of the feature, and the feature in the piece. No"
+                            + " other piece lies on it.",
+                    "pocket.top");
     private static final Key<String> USE =
             Key.optional(
                     "use",
-                    Forms.either(
-                            Forms.text(60),
-                            MapForm.of("a use", List.of(KEEP), fields -> Optional.empty())),
-                    "`avoid`: no piece may lie on it. So it is taken if not told.",
+                    Forms.choice(Map.of("avoid", "avoid")),
+                    "`avoid`: no piece may lie on it. So it is taken if neither this nor `keep` is"
+                            + " told.",
                     "avoid");
 
     /** A flaw, with the place that says where it lies. */
@@ -62,7 +69,7 @@ final class FlawKeys {
             MapForm.of(
                     "a flaw",
                     List.of(WHAT, AT, SIZE, ROUND, OUTLINE, HIDDEN_USE),
-                    fields -> flaw(fields, kind(fields)));
+                    fields -> flaw(fields, kind(fields), Optional.empty()));
 
     /** A feature, likewise. */
     static final MapForm<Placed<Flaw>> FEATURE =
@@ -78,18 +85,26 @@ final class FlawKeys {
     }
 
     private static Optional<Placed<Flaw>> feature(Fields fields) {
-        Optional<String> use = fields.get(USE).filter(word -> !word.equals("avoid"));
-        if (use.isEmpty()) {
-            return flaw(fields, Flaw.Kind.FEATURE);
+        Optional<Placed<String>> keep = fields.get(KEEP);
+        if (keep.isPresent() && fields.get(USE).isPresent()) {
+            fields.tell(KEEP, "`use` and `keep` together", "one of them");
+            return Optional.empty();
         }
-        boolean keep = use.get().startsWith("keep");
-        fields.tell(USE, "`" + use.get() + "`" + (keep ? NOT_YET : ""), "`avoid`");
-        return Optional.empty();
+        if (keep.isPresent() && fields.get(SIZE).isEmpty()) {
+            fields.tell(
+                    KEEP,
+                    "`keep` on a feature that is no strip",
+                    "`at` and `size` of the strip that becomes the edge");
+            return Optional.empty();
+        }
+        return flaw(fields, Flaw.Kind.FEATURE, keep);
     }
 
-    private static Optional<Placed<Flaw>> flaw(Fields fields, Flaw.Kind kind) {
+    private static Optional<Placed<Flaw>> flaw(
+            Fields fields, Flaw.Kind kind, Optional<Placed<String>> keptFor) {
         String what = fields.require(WHAT);
-        return patch(fields).map(patch -> new Placed<>(new Flaw(what, patch, kind), place(fields)));
+        return patch(fields)
+                .map(patch -> new Placed<>(new Flaw(what, patch, kind, keptFor), place(fields)));
     }
 
     private static Place place(Fields fields) {

@@ -28,16 +28,18 @@ record Placing(Length left, Length top, AcrossAlong<Share> share) {
 
     /** A flaw, drawn in with the cloth, with what is kept clear round it. */
     Region finished(Patch patch, Length clear) {
-        Outline drawnIn =
-                patch.outline()
-                        .map(
-                                p ->
-                                        new Point(
-                                                (p.xMm() - left.millimetres())
-                                                        * share.across().fraction(),
-                                                (p.yMm() - top.millimetres())
-                                                        * share.along().fraction()));
-        return drawnIn.grown(clear.millimetres());
+        return drawnIn(patch).grown(clear.millimetres());
+    }
+
+    /** A flaw, drawn in with the cloth. */
+    Outline drawnIn(Patch patch) {
+        return patch.outline().map(this::finished);
+    }
+
+    Point finished(Point p) {
+        return new Point(
+                (p.xMm() - left.millimetres()) * share.across().fraction(),
+                (p.yMm() - top.millimetres()) * share.along().fraction());
     }
 
     Region measured(Region finished) {

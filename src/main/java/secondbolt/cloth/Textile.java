@@ -1,6 +1,7 @@
 package secondbolt.cloth;
 
 import java.util.Optional;
+import secondbolt.file.AcrossAlong;
 import secondbolt.file.Answer;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
@@ -91,10 +92,13 @@ public record Textile(
      *
      * @param along lengthwise
      * @param across crosswise
+     * @param begins where one of them begins, on the cloth as measured, if told
      */
-    public record Repeat(Optional<Length> along, Optional<Length> across) {
+    public record Repeat(
+            Optional<Length> along, Optional<Length> across, Optional<AcrossAlong<Length>> begins) {
         /** A plain cloth. */
-        public static final Repeat NONE = new Repeat(Optional.empty(), Optional.empty());
+        public static final Repeat NONE =
+                new Repeat(Optional.empty(), Optional.empty(), Optional.empty());
 
         /** Whether there is any. */
         public boolean isAny() {

@@ -3,12 +3,14 @@ package secondbolt.cloth;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.file.AcrossAlong;
 import secondbolt.file.Answer;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Forms;
 import secondbolt.file.Key;
 import secondbolt.file.LengthRange;
+import secondbolt.file.ListForm;
 import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
 import secondbolt.measure.ClothWeight;
@@ -61,17 +63,27 @@ final class TextileKeys {
             Key.optional("along", Forms.length(REPEATS), "Lengthwise, from one to the next.", "12");
     private static final Key<Length> ACROSS =
             Key.optional("across", Forms.length(REPEATS), "Crosswise, from one to the next.", "12");
+    private static final Key<AcrossAlong<Length>> BEGINS =
+            Key.optional(
+                    "begins",
+                    ListForm.acrossAlong(Forms.length(LengthRange.of("0 mm", "20 m"))),
+                    "Where one of them begins, from the left edge and from the top of the cloth as"
+                            + " measured; needed where pieces of several cloths shall match.",
+                    "[3.5, 8]");
     static final Key<Textile.Repeat> REPEAT =
             Key.optional(
                     "repeat",
                     MapForm.of(
                             "a repeat",
-                            List.of(ALONG, ACROSS),
+                            List.of(ALONG, ACROSS, BEGINS),
                             fields ->
                                     Optional.of(
                                             new Textile.Repeat(
-                                                    fields.get(ALONG), fields.get(ACROSS)))),
-                    "The stripes or checks to match.",
+                                                    fields.get(ALONG),
+                                                    fields.get(ACROSS),
+                                                    fields.get(BEGINS)))),
+                    "The stripes or checks to match, on the cloth as measured; `lay` says which"
+                            + " seams match.",
                     "{along: 12, across: 12}");
 
     private TextileKeys() {}

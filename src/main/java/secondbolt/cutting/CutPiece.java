@@ -6,6 +6,7 @@ import secondbolt.fit.NamedEdge;
 import secondbolt.fit.NotchPlace;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
+import secondbolt.measure.Length;
 import secondbolt.shape.CuttingLine;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Outline;
@@ -82,6 +83,16 @@ public record CutPiece(
 
     Point onSewingLine(int number, double alongMm) {
         return beside(number, alongMm, isIncluded ? -widthMm(number) : 0);
+    }
+
+    /**
+     * A point of the sewing line.
+     *
+     * @param edge one of the piece
+     * @param along from the edge's start
+     */
+    public Point sewn(String edge, Length along) {
+        return onSewingLine(number(edge), along.millimetres());
     }
 
     Point onCuttingLine(int number, double alongMm) {

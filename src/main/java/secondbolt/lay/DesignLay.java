@@ -2,6 +2,7 @@ package secondbolt.lay;
 
 import java.util.List;
 import java.util.Optional;
+import secondbolt.lay.plan.Design;
 
 /**
  * A design worked out.
@@ -10,17 +11,23 @@ import java.util.Optional;
  * @param design as she wrote it; nothing if the file tells of none and all pieces are meant
  * @param stocks its lays on the cloths there are, by role
  * @param bolts what it would take from the bolt
+ * @param crossed pieces that cannot be laid, because their cutting line crosses itself
  */
 public record DesignLay(
-        String name, Optional<Design> design, List<StockLay> stocks, List<BoltLength> bolts) {
+        String name,
+        Optional<Design> design,
+        List<StockLay> stocks,
+        List<BoltLength> bolts,
+        List<String> crossed) {
     /** Copies the lists. */
     public DesignLay {
         stocks = List.copyOf(stocks);
         bolts = List.copyOf(bolts);
+        crossed = List.copyOf(crossed);
     }
 
     /** Whether every piece found a place. */
     public boolean fits() {
-        return stocks.stream().allMatch(StockLay::fits);
+        return crossed.isEmpty() && stocks.stream().allMatch(StockLay::fits);
     }
 }

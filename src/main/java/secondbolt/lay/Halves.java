@@ -4,27 +4,26 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.fit.Piece;
+import java.util.function.Predicate;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Region;
 
-/** Pieces that are not seen, cut in two across, with an allowance at the seam for each half. */
+/** Pieces cut in two across, with an allowance at the seam for each half. */
 final class Halves {
     private Halves() {}
 
     /**
-     * All pieces, the hidden ones in halves.
+     * All pieces, some of them in halves.
      *
+     * @param isParted which
      * @param allowanceMm what each half gets at the seam
      */
-    static List<LayPiece> of(List<LayPiece> pieces, double allowanceMm) {
+    static List<LayPiece> of(
+            List<LayPiece> pieces, Predicate<LayPiece> isParted, double allowanceMm) {
         List<LayPiece> parted = new ArrayList<>();
         for (LayPiece piece : pieces) {
-            List<LayPiece> halves =
-                    piece.piece().seen() == Piece.Seen.HIDDEN
-                            ? halves(piece, allowanceMm)
-                            : List.of();
+            List<LayPiece> halves = isParted.test(piece) ? halves(piece, allowanceMm) : List.of();
             parted.addAll(halves.isEmpty() ? List.of(piece) : halves);
         }
         return List.copyOf(parted);
@@ -59,10 +58,13 @@ final class Halves {
                         outline ->
                                 new LayPiece(
                                         piece.piece(),
+                                        Optional.empty(),
                                         piece.copy(),
                                         piece.of(),
                                         piece.isMirrored(),
-                                        piece.isOpened(),
+                                        false,
+                                        piece.layers(),
+                                        outline,
                                         outline,
                                         List.of()));
     }

@@ -16,9 +16,12 @@ import secondbolt.lay.search.Figure;
 import secondbolt.lay.search.Lay;
 import secondbolt.lay.search.LaySearch;
 import secondbolt.lay.search.Placed;
+import secondbolt.lay.search.Rail;
 import secondbolt.lay.search.Shelf;
+import secondbolt.lay.search.Way;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
+import secondbolt.shape.Region;
 
 /**
  * Searches lays, or takes those that were kept. The key is a hash of all that a lay depends on,
@@ -27,7 +30,7 @@ import secondbolt.shape.Point;
  */
 final class KeptLays {
     /** Changed whenever the search may come to another lay for the same input. */
-    private static final String SEARCH = "lay 2";
+    private static final String SEARCH = "lay 3";
 
     private static final double PARTS_A_MM = 1e4;
 
@@ -69,17 +72,32 @@ final class KeptLays {
         StringBuilder all = new StringBuilder(SEARCH);
         all.append('\n').append(effort.word()).append('\n').append(number(gapMm));
         for (Figure figure : figures) {
-            all.append("\nfigure ").append(figure.turns()).append(figure.mayLieOnHidden());
+            all.append("\nfigure ").append(figure.grade());
             all.append(' ').append(number(figure.worth()));
+            figure.ways().forEach(way -> append(all, way));
             append(all, figure.outline());
         }
         for (Bed bed : beds) {
             all.append("\nbed");
-            bed.sound().outlines().forEach(outline -> append(all, outline));
-            all.append("\nhidden");
-            bed.soundForHidden().outlines().forEach(outline -> append(all, outline));
+            for (Region grade : bed.grades()) {
+                all.append("\ngrade");
+                grade.outlines().forEach(outline -> append(all, outline));
+            }
         }
         return hash(all.toString());
+    }
+
+    private static void append(StringBuilder all, Way way) {
+        all.append("\nway ").append(way.turnDegrees()).append(way.isMirrored()).append(way.bed());
+        append(all, way.across());
+        append(all, way.along());
+    }
+
+    private static void append(StringBuilder all, Rail rail) {
+        for (double mm :
+                new double[] {rail.leastMm(), rail.mostMm(), rail.fromMm(), rail.everyMm()}) {
+            all.append(' ').append(number(mm));
+        }
     }
 
     private static void append(StringBuilder all, Outline outline) {
@@ -109,6 +127,8 @@ final class KeptLays {
             text.append(placed.figure())
                     .append(' ')
                     .append(placed.bed())
+                    .append(' ')
+                    .append(placed.isMirrored())
                     .append(' ')
                     .append(placed.turnDegrees())
                     .append(' ')
@@ -140,9 +160,10 @@ final class KeptLays {
                         new Placed(
                                 Integer.parseInt(words.get(0)),
                                 Integer.parseInt(words.get(1)),
-                                Integer.parseInt(words.get(2)),
-                                Double.parseDouble(words.get(3)),
-                                Double.parseDouble(words.get(4)));
+                                Boolean.parseBoolean(words.get(2)),
+                                Integer.parseInt(words.get(3)),
+                                Double.parseDouble(words.get(4)),
+                                Double.parseDouble(words.get(5)));
                 placed.add(one);
                 if (!left.remove(Integer.valueOf(one.figure()))) {
                     return Optional.empty();

@@ -1,7 +1,9 @@
 package secondbolt.lay;
 
+import java.util.ArrayList;
 import java.util.List;
 import secondbolt.lay.search.Placed;
+import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
@@ -14,23 +16,74 @@ import secondbolt.shape.Point;
  * @param placed how it is turned and moved
  */
 public record LaidPiece(LayPiece piece, int cloth, Placed placed) {
-    /** Its cutting line on the cloth. */
+    /** Its cutting line on the cloth as it is spread. */
     public Outline outline() {
         return placed.lying(piece.outline());
     }
 
-    /** The box round it on the cloth. */
+    /** The box round it on the cloth as it is spread. */
     public Box box() {
         return outline().box();
     }
 
-    /** Its pin points on the cloth. */
+    /** Whether the pattern lies face down. */
+    boolean isFaceDown() {
+        return piece.isMirrored() != placed.isMirrored();
+    }
+
+    /** Which side of the pattern lies up, and how many layers are cut. */
+    public String side() {
+        return switch (piece.layers()) {
+            case ON_FOLD -> "on the fold";
+            case BOTH -> "both layers";
+            case UPPER -> "upper layer only, " + face();
+            case SINGLE -> piece.isOpened() ? "opened out" : face();
+        };
+    }
+
+    private String face() {
+        return isFaceDown() ? "pattern face down" : "pattern face up";
+    }
+
+    /** Its pin points on the cloth as it is spread. */
     List<PinPoint> pins() {
         return piece.pins().stream().map(pin -> new PinPoint(pin.where(), on(pin.at()))).toList();
     }
 
-    /** A point of the piece on the cloth. */
+    /** A point of the piece on the cloth as it is spread. */
     Point on(Point point) {
         return placed.at(point);
+    }
+
+    /**
+     * One copy when it is cut.
+     *
+     * @param number of the copy
+     * @param isMirrored whether it is the mirror image
+     * @param outline its cutting line on the cloth laid out single, right side up
+     */
+    record Copy(int number, boolean isMirrored, Outline outline) {}
+
+    /** The copies it makes, on the cloth laid out single. */
+    List<Copy> copies(Spread spread) {
+        double foldMm = spread.fold().map(Length::millimetres).orElse(0.0);
+        Outline lies = placed.lying(piece.full());
+        List<Copy> copies = new ArrayList<>();
+        boolean down = isFaceDown();
+        copies.add(
+                new Copy(
+                        piece.layers() == LayPiece.Layers.BOTH && down
+                                ? piece.copy() + 1
+                                : piece.copy(),
+                        down,
+                        lies.map(p -> p.moved(foldMm, 0))));
+        if (piece.layers() == LayPiece.Layers.BOTH) {
+            copies.add(
+                    new Copy(
+                            down ? piece.copy() : piece.copy() + 1,
+                            !down,
+                            lies.map(p -> new Point(foldMm - p.xMm(), p.yMm()))));
+        }
+        return copies;
     }
 }

@@ -2,7 +2,6 @@ package secondbolt.lay;
 
 import java.util.List;
 import java.util.Optional;
-import secondbolt.cloth.ClothYield;
 import secondbolt.cloth.LabelledSketch;
 import secondbolt.cloth.ScaleRulers;
 import secondbolt.draw.Align;
@@ -43,7 +42,7 @@ final class LayDrawing {
         this.stock = stock;
         this.cloth = cloth;
         this.tape = tape;
-        this.scale = ScaleRulers.scale(yielded().whole().box(), 150, 205);
+        this.scale = ScaleRulers.scale(spread().whole().box(), 150, 205);
     }
 
     /** The picture of one of a stock's cloths, with what is cut from it already. */
@@ -51,8 +50,8 @@ final class LayDrawing {
         return new LayDrawing(stock, cloth, tape).drawing();
     }
 
-    private ClothYield yielded() {
-        return stock.cloths().get(cloth).finished().orElseThrow();
+    private Spread spread() {
+        return stock.spreads().get(cloth);
     }
 
     private Region picture(Region region) {
@@ -64,15 +63,16 @@ final class LayDrawing {
     }
 
     private Drawing drawing() {
-        Region whole = picture(yielded().whole());
+        Region whole = picture(spread().whole());
         fill(whole, Shade.WHITE);
-        hatch(picture(yielded().whole().minus(yielded().soundForHidden())), -45);
-        hatch(picture(yielded().soundForHidden().minus(yielded().sound())), 45);
+        hatch(picture(spread().whole().minus(spread().soundForHidden())), -45);
+        hatch(picture(spread().soundForHidden().minus(spread().sound())), 45);
         line(whole, EDGE);
         Box box = whole.box();
         ScaleRulers.draw(sketch, box, tape, scale);
         around(box);
-        stock.holes().get(cloth).forEach(this::hole);
+        spread().cuts().holes().forEach(this::hole);
+        spread().cuts().spoilt().forEach(o -> line(picture(Region.of(o)), Pen.DASHED));
         List<Numbered> here = Numbered.on(stock, cloth);
         here.forEach(this::piece);
         over();
@@ -87,7 +87,8 @@ final class LayDrawing {
                 new Point(0, box.bottomMm() + 6),
                 SMALL,
                 Align.START);
-        sketch.outside("left", new Point(-12, box.middle().yMm()), SMALL.turned(-90), Align.MIDDLE);
+        String left = spread().fold().isPresent() ? "fold" : "left";
+        sketch.outside(left, new Point(-12, box.middle().yMm()), SMALL.turned(-90), Align.MIDDLE);
         sketch.outside(
                 "right",
                 new Point(box.rightMm() + 5, box.middle().yMm()),

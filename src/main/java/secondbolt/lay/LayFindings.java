@@ -3,7 +3,7 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.cloth.ClothResult;
+import secondbolt.cloth.ClothYield;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
@@ -11,11 +11,6 @@ import secondbolt.worksheet.Finding.Level;
 
 /** What a maker should know of her lay before she cuts. */
 final class LayFindings {
-    /** What a plan says of cloth with stripes or checks. */
-    static final String NOT_MATCHED =
-            "The cutting plan does not match stripes or checks: the repeat of this cloth is not"
-                    + " heeded.";
-
     private final LayResult result;
     private final Tape tape;
     private final List<Finding> findings = new ArrayList<>();
@@ -27,69 +22,152 @@ final class LayFindings {
 
     static List<Finding> of(LayResult result, Tape tape) {
         LayFindings all = new LayFindings(result, tape);
+        if (!result.made().crossed().isEmpty()) {
+            all.add(
+                    result.made().name(),
+                    Level.STOP,
+                    crossed(result.made()),
+                    "Mend the piece first, as told with the pieces.");
+        }
         all.result.made().stocks().forEach(all::stock);
         all.withoutCloth();
         all.result.others().forEach(all::other);
+        all.together();
         all.printedNeed();
         return List.copyOf(all.findings);
     }
 
+    private void add(String what, Level level, String text, String remedy) {
+        findings.add(new Finding(what, level, text, remedy));
+    }
+
     private void stock(StockLay stock) {
         if (!stock.isFinished() && stock.fits()) {
-            findings.add(
-                    new Finding(
-                            stock.role(),
-                            Level.NOTE,
-                            "The search for this lay was stopped; this is the best it had found.",
-                            "Make the notebook again for a plan that uses less."));
+            add(
+                    stock.role(),
+                    Level.NOTE,
+                    "The search for this lay was stopped; this is the best it had found.",
+                    "Make the notebook again for a plan that uses less.");
         }
-        stock.cloths().stream()
-                .filter(LayFindings::repeats)
-                .forEach(
-                        cloth ->
-                                findings.add(
-                                        new Finding(
-                                                cloth.name(),
-                                                Level.WARNING,
-                                                NOT_MATCHED,
-                                                "Before you cut, move the pieces by part of a repeat"
-                                                        + " until the seams that shall match do;"
-                                                        + " leave room for it.")));
-        if (stock.fits()) {
-            return;
+        pattern(stock);
+        oneWay(stock);
+        spoilt(stock);
+        if (!stock.fits()) {
+            add(stock.role(), Level.STOP, noRoom(stock), helps(stock));
+        }
+    }
+
+    /** Stripes and checks: what matches, and what does not. */
+    private void pattern(StockLay stock) {
+        for (int i = 0; i < stock.cloths().size(); i++) {
+            String cloth = stock.cloths().get(i).name();
+            for (String warning : new LayWords(tape).ofPattern(stock, i, result.plan())) {
+                add(
+                        cloth,
+                        Level.WARNING,
+                        warning,
+                        warning.equals(LayWords.NOT_MATCHED)
+                                ? "Write under `lay` which seams match: `match: [[front.side,"
+                                        + " back.side]]`."
+                                : "Write the matches that matter most first.");
+            }
+        }
+        List<String> darts =
+                Matching.belowDarts(
+                        result.plan().rules().matches(),
+                        stock.laid().stream().map(LaidPiece::piece).toList());
+        if (!darts.isEmpty() && stock.spreads().stream().anyMatch(s -> s.repeat().isAny())) {
+            add(
+                    stock.role(),
+                    Level.NOTE,
+                    "What is matched at "
+                            + String.join(", ", darts)
+                            + " matches below the dart and not above it.",
+                    "");
+        }
+    }
+
+    private void oneWay(StockLay stock) {
+        boolean oneWay = stock.spreads().stream().anyMatch(Spread::isOneWay);
+        boolean turned =
+                stock.laid().stream()
+                        .anyMatch(l -> l.placed().turnDegrees() != 0 && !l.piece().isHidden());
+        if (oneWay && turned) {
+            add(
+                    stock.role(),
+                    Level.CAUTION,
+                    "On the cloth that runs one way, pieces across the grain lie with their top to"
+                            + " the right and pieces on the bias with their top up to the right:"
+                            + " they shade otherwise than the rest.",
+                    "Look at it on the cloth first, from where it will be seen.");
+        }
+    }
+
+    private void spoilt(StockLay stock) {
+        for (Spread spread : stock.spreads()) {
+            if (!spread.cuts().spoilt().isEmpty()) {
+                add(
+                        spread.name(),
+                        Level.NOTE,
+                        "What was spoilt is planned anew, and what is cut from it lies inside its"
+                                + " dashed line.",
+                        "Write what is damaged as a flaw of the cloth, if it is not told yet.");
+            }
+        }
+    }
+
+    private String helps(StockLay stock) {
+        if (!stock.isFinished()) {
+            return "Make the notebook again and let it finish.";
         }
         List<String> helps =
                 result.remedies().stream()
                         .filter(r -> r.role().equals(stock.role()) && r.leftOver().isEmpty())
                         .map(LayResult.Remedy::words)
                         .toList();
-        findings.add(
-                new Finding(
-                        stock.role(),
-                        Level.STOP,
-                        noRoom(stock),
-                        !stock.isFinished()
-                                ? "Make the notebook again and let it finish."
-                                : helps.isEmpty()
-                                        ? "What was tried quickly did not help. Cut it with a seam across,"
-                                                + " of another cloth, or choose another design; or try"
-                                                + " `effort: thorough`."
-                                        : "It fits with "
-                                                + String.join(", or with ", helps)
-                                                + "."));
+        String tried =
+                helps.isEmpty()
+                        ? "What was tried quickly did not help. Cut it of another cloth, or choose"
+                                + " another design; or try `effort: thorough`."
+                        : "It fits with " + String.join(", or with ", helps) + ".";
+        return kept(stock) + tried;
     }
 
-    /** Whether a cloth has stripes or checks. */
-    static boolean repeats(ClothResult cloth) {
-        return cloth.cloth().textile().repeat().isAny();
+    /** A piece with an edge on a feature has few places, and none if it has an allowance there. */
+    private static String kept(StockLay stock) {
+        List<String> kept = new ArrayList<>();
+        for (Spread spread : stock.spreads()) {
+            for (ClothYield.Kept feature : spread.kept()) {
+                boolean isLeft =
+                        stock.leftOver().stream().anyMatch(p -> Ways.isOf(p, feature.edge()));
+                if (isLeft) {
+                    kept.add(feature.edge() + " must lie along the " + feature.what());
+                }
+            }
+        }
+        return kept.isEmpty()
+                ? ""
+                : String.join("; ", kept)
+                        + ": at the edge of the cloth it can have no allowance and no hem of its"
+                        + " own, and the piece may have to be turned. ";
     }
 
     /** What is left out, and whether it was looked for to the end. */
     static String noRoom(StockLay stock) {
         String pieces = String.join(", ", LayWords.counted(stock.leftOver()));
+        if (stock.cloths().isEmpty()) {
+            return "There is no sound cloth for " + pieces + ".";
+        }
         return stock.isFinished()
                 ? "There is no room found for " + pieces + tooLarge(stock) + "."
                 : "The search was stopped before these had their place: " + pieces + ".";
+    }
+
+    /** What cannot be laid at all. */
+    static String crossed(DesignLay design) {
+        return "Not laid, because the cutting line crosses itself: "
+                + String.join(", ", design.crossed())
+                + ".";
     }
 
     private static String tooLarge(StockLay stock) {
@@ -130,6 +208,18 @@ final class LayFindings {
                             Level.NOTE,
                             "This design fits on the cloth.",
                             "If you would as soon make it, write `make: " + design.name() + "`."));
+        }
+    }
+
+    private void together() {
+        for (LayResult.Both both : result.together()) {
+            if (both.fits()) {
+                add(
+                        result.made().name(),
+                        Level.NOTE,
+                        both.first() + " and " + both.second() + " can both be made of the cloth.",
+                        "");
+            }
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
+import secondbolt.lay.plan.Design;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 

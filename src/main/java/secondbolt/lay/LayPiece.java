@@ -1,40 +1,84 @@
 package secondbolt.lay;
 
 import java.util.List;
+import java.util.Optional;
+import secondbolt.cutting.CutPiece;
 import secondbolt.fit.Piece;
 import secondbolt.shape.Outline;
 
 /**
- * One copy of a piece, as it is laid.
+ * One copy of a piece, or two that are cut at once, as it is laid.
  *
  * @param piece the piece
- * @param copy which copy, from 1
- * @param of how many there are
- * @param isMirrored whether it is the mirror image
+ * @param cut it with its cutting line; nothing if it is known by tape only
+ * @param copy which copy, from 1; the first of two
+ * @param of how many copies there are
+ * @param isMirrored whether the copy is the mirror image
  * @param isOpened whether it is drawn on the fold and opened out
- * @param outline its cutting line, mirrored or opened if it is
+ * @param layers how many layers are cut for it
+ * @param outline what is laid: the cutting line, mirrored or opened if it is; a half on the fold
+ * @param full the cutting line of the copy when it is cut; the same but for a half on the fold
  * @param pins two points of it that are found on the paper piece
  */
 public record LayPiece(
         Piece piece,
+        Optional<CutPiece> cut,
         int copy,
         int of,
         boolean isMirrored,
         boolean isOpened,
+        Layers layers,
         Outline outline,
+        Outline full,
         List<PinPoint> pins) {
     /** Copies the points. */
     public LayPiece {
         pins = List.copyOf(pins);
     }
 
-    /** Its name, with its number where there are several. */
-    public String words() {
-        return of > 1 ? piece.name() + " " + copy : piece.name();
+    /** How many layers of cloth are cut for it. */
+    public enum Layers {
+        /** The cloth lies single. */
+        SINGLE,
+        /** Both layers at once: two copies, one the mirror image of the other. */
+        BOTH,
+        /** Both layers on the fold: one copy. */
+        ON_FOLD,
+        /** Only the upper of two layers: one copy. */
+        UPPER
     }
 
-    /** Which side of the pattern lies up. */
-    public String side() {
-        return isOpened ? "opened out" : isMirrored ? "pattern face down" : "pattern face up";
+    /** The same with other pins. */
+    LayPiece with(List<PinPoint> newPins) {
+        return new LayPiece(
+                piece, cut, copy, of, isMirrored, isOpened, layers, outline, full, newPins);
+    }
+
+    /** The same cut from so many layers. */
+    LayPiece with(Layers newLayers) {
+        return new LayPiece(
+                piece, cut, copy, of, isMirrored, isOpened, newLayers, outline, full, pins);
+    }
+
+    /** Its name, with its number where there are several. */
+    public String words() {
+        String number = layers == Layers.BOTH ? copy + " and " + (copy + 1) : "" + copy;
+        return of > 1 ? piece.name() + " " + number : piece.name();
+    }
+
+    /** How many copies it makes. */
+    public int copies() {
+        return layers == Layers.BOTH ? 2 : 1;
+    }
+
+    /** How much cloth it takes, all layers together. */
+    double areaMm2() {
+        boolean two = layers == Layers.BOTH || layers == Layers.ON_FOLD;
+        return outline.areaMm2() * (two ? 2 : 1);
+    }
+
+    /** Whether it is hidden in wear. */
+    boolean isHidden() {
+        return piece.seen() == Piece.Seen.HIDDEN;
     }
 }

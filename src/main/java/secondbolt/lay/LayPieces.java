@@ -35,33 +35,49 @@ record LayPieces(CuttingResult cutting) {
         List<LayPiece> all = new ArrayList<>();
         for (CutPiece cut : cutting.pieces()) {
             if (isWanted.test(cut.name()) && cut.crossing().isEmpty()) {
-                all.addAll(copies(cut.piece(), role, outline(cut), pins(cut), cut.piece().fold()));
+                all.addAll(copies(cut.piece(), Optional.of(cut), role, outline(cut), pins(cut)));
             }
         }
         for (Piece taped : cutting.taped()) {
             if (isWanted.test(taped.name())) {
-                all.addAll(copies(taped, role, box(taped), List.of(), Optional.empty()));
+                all.addAll(copies(taped, Optional.empty(), role, box(taped), List.of()));
             }
         }
         return all;
     }
 
+    /** Those of these pieces that cannot be laid: their cutting line crosses itself. */
+    List<String> crossed(Predicate<String> isWanted) {
+        return cutting.pieces().stream()
+                .filter(cut -> isWanted.test(cut.name()) && cut.crossing().isPresent())
+                .map(CutPiece::name)
+                .toList();
+    }
+
     private static List<LayPiece> copies(
-            Piece piece, String role, Outline outline, List<PinPoint> pins, Optional<String> fold) {
+            Piece piece,
+            Optional<CutPiece> cutPiece,
+            String role,
+            Outline outline,
+            List<PinPoint> pins) {
         List<LayPiece> copies = new ArrayList<>();
         Optional<Piece.Cut> cut = Optional.ofNullable(piece.cuts().get(role));
         int count = cut.map(Piece.Cut::count).orElse(0);
         for (int i = 0; i < count; i++) {
             boolean mirrored = cut.orElseThrow().mirrored() && i % 2 == 1;
             UnaryOperator<Point> side = mirrored ? MIRROR : UnaryOperator.<Point>identity();
+            Outline lies = outline.map(side);
             copies.add(
                     new LayPiece(
                             piece,
+                            cutPiece,
                             i + 1,
                             count,
                             mirrored,
-                            fold.isPresent(),
-                            outline.map(side),
+                            cutPiece.isPresent() && piece.fold().isPresent(),
+                            LayPiece.Layers.SINGLE,
+                            lies,
+                            lies,
                             pins.stream()
                                     .map(p -> new PinPoint(p.where(), side.apply(p.at())))
                                     .toList()));
@@ -71,7 +87,7 @@ record LayPieces(CuttingResult cutting) {
 
     /** The cutting line, opened out at the fold if it has one. */
     private static Outline outline(CutPiece cut) {
-        Optional<EdgeLine> fold = cut.piece().fold().flatMap(cut.shape()::find);
+        Optional<EdgeLine> fold = fold(cut);
         if (fold.isEmpty()) {
             return plain(cut.cut());
         }
@@ -83,6 +99,16 @@ record LayPieces(CuttingResult cutting) {
             opened.add(mirrored(half.get(i), from, to));
         }
         return plain(new Outline(opened));
+    }
+
+    /** The edge on the fold, if there is one. */
+    static Optional<EdgeLine> fold(CutPiece cut) {
+        return cut.piece().fold().flatMap(cut.shape()::find);
+    }
+
+    /** The cutting line of the half as drawn; that of the whole if it has no fold. */
+    static Outline half(CutPiece cut) {
+        return plain(cut.cut());
     }
 
     /** Round the half from one end of the fold to the other, both with it. */
@@ -127,7 +153,8 @@ record LayPieces(CuttingResult cutting) {
         return new Outline(corners);
     }
 
-    private static Point mirrored(Point point, Point from, Point to) {
+    /** The mirror image of a point at the line through two others. */
+    static Point mirrored(Point point, Point from, Point to) {
         double dx = to.xMm() - from.xMm();
         double dy = to.yMm() - from.yMm();
         double t =

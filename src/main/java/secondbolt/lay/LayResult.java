@@ -2,6 +2,7 @@ package secondbolt.lay;
 
 import java.util.List;
 import java.util.stream.Stream;
+import secondbolt.lay.plan.LayPlan;
 
 /**
  * All designs worked out.
@@ -9,6 +10,7 @@ import java.util.stream.Stream;
  * @param plan as the maker wrote it
  * @param made the design the notebook works out
  * @param others the other designs, looked at quickly
+ * @param together every two designs that fit each by itself, made both
  * @param remedies what was tried because not all pieces fit
  * @param open names of cloths whose size or shrinkage is not known
  */
@@ -16,11 +18,13 @@ public record LayResult(
         LayPlan plan,
         DesignLay made,
         List<DesignLay> others,
+        List<Both> together,
         List<Remedy> remedies,
         List<String> open) {
     /** Copies the lists. */
     public LayResult {
         others = List.copyOf(others);
+        together = List.copyOf(together);
         remedies = List.copyOf(remedies);
         open = List.copyOf(open);
     }
@@ -28,6 +32,25 @@ public record LayResult(
     /** All designs, the chosen one first. */
     public List<DesignLay> designs() {
         return Stream.concat(Stream.of(made), others.stream()).toList();
+    }
+
+    /**
+     * Two designs made from the same cloth.
+     *
+     * @param first its name
+     * @param second its name
+     * @param stocks their lays, by role; empty if there is plainly not so much cloth
+     */
+    public record Both(String first, String second, List<StockLay> stocks) {
+        /** Copies the lists. */
+        public Both {
+            stocks = List.copyOf(stocks);
+        }
+
+        /** Whether both can be made. */
+        public boolean fits() {
+            return !stocks.isEmpty() && stocks.stream().allMatch(StockLay::fits);
+        }
     }
 
     /**

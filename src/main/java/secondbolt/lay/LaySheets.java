@@ -66,22 +66,21 @@ final class LaySheets {
                 table(Numbered.on(stock, cloth)));
     }
 
-    private static List<String> warnings(StockLay stock, int cloth) {
+    private List<String> warnings(StockLay stock, int cloth) {
         List<String> warnings = new ArrayList<>();
         if (!stock.fits()) {
             warnings.add("Do not cut. " + LayFindings.noRoom(stock));
         }
-        if (LayFindings.repeats(stock.cloths().get(cloth))) {
-            warnings.add(LayFindings.NOT_MATCHED);
+        if (!result.made().crossed().isEmpty()) {
+            warnings.add("Do not cut. " + LayFindings.crossed(result.made()));
         }
+        warnings.addAll(words.ofPattern(stock, cloth, result.plan()));
         return warnings;
     }
 
     private List<String> instructions(StockLay stock, int cloth) {
         List<String> steps = new ArrayList<>();
-        steps.add(
-                "Lay the trimmed and washed cloth out single, right side up. All distances are from"
-                        + " its left edge and from its top.");
+        steps.add(words.spread(stock.spreads().get(cloth)));
         steps.add(
                 "Pin each paper piece at its two points first, then along its grain line; a piece"
                         + " with its pattern face down is a mirror image.");

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
+import secondbolt.lay.plan.Design;
+import secondbolt.lay.plan.LayPlan;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -17,6 +19,11 @@ import secondbolt.shape.Box;
  * @param tape to print with
  */
 record LayWords(Tape tape) {
+    /** What a plan says of cloth with stripes or checks. */
+    static final String NOT_MATCHED =
+            "The cutting plan does not match stripes or checks: the repeat of this cloth is not"
+                    + " heeded.";
+
     /** A length on the cloth. */
     String length(double mm) {
         return tape.print(Length.ofComputedMillimetres(mm));
@@ -42,6 +49,43 @@ record LayWords(Tape tape) {
                 .orElse("nothing in one piece");
     }
 
+    /** What of a cloth's stripes or checks does not match; nothing if all does. */
+    List<String> ofPattern(StockLay stock, int cloth, LayPlan plan) {
+        if (!stock.spreads().get(cloth).repeat().isAny()) {
+            return List.of();
+        }
+        if (plan.rules().matches().isEmpty()) {
+            return List.of(NOT_MATCHED);
+        }
+        return stock.givenUp().stream()
+                .map(
+                        g ->
+                                "No match of "
+                                        + g.match().words()
+                                        + " "
+                                        + g.way()
+                                        + ": the matches before it rule it out by "
+                                        + tape.printSmall(g.off())
+                                        + ".")
+                .toList();
+    }
+
+    /** How a cloth is spread before it is cut, and where distances on it are measured from. */
+    String spread(Spread spread) {
+        return spread.fold()
+                .map(
+                        fold ->
+                                "Fold the trimmed and washed cloth along its length, "
+                                        + tape.print(fold)
+                                        + " from its left edge, the right side out. All distances"
+                                        + " are from the fold and from its top. What is cut of the"
+                                        + " upper layer only: lift it, and leave the lower layer"
+                                        + " whole.")
+                .orElse(
+                        "Lay the trimmed and washed cloth out single, right side up. All distances"
+                                + " are from its left edge and from its top.");
+    }
+
     /** Which side is up, and where the pattern's top points. */
     static String lies(LaidPiece laid) {
         String top =
@@ -55,13 +99,13 @@ record LayWords(Tape tape) {
                     case 225 -> "top down to the left";
                     default -> "top up to the left";
                 };
-        return laid.piece().side() + ", " + top;
+        return laid.side() + ", " + top;
     }
 
     /** Pieces by name, with how many of each. */
     static List<String> counted(List<LayPiece> pieces) {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        pieces.forEach(piece -> counts.merge(piece.piece().name(), 1, Integer::sum));
+        pieces.forEach(piece -> counts.merge(piece.piece().name(), piece.copies(), Integer::sum));
         List<String> words = new ArrayList<>();
         counts.forEach((name, count) -> words.add(count == 1 ? name : name + " (" + count + ")"));
         return words;

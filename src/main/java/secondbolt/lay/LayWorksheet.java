@@ -6,10 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import secondbolt.cloth.ClothResult;
 import secondbolt.cutting.CuttingResult;
 import secondbolt.draw.Drawing;
 import secondbolt.fit.Piece;
+import secondbolt.lay.plan.LayPlan;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
@@ -84,7 +86,7 @@ public final class LayWorksheet implements Worksheet {
     @Override
     public List<Assumed> assumed() {
         List<Assumed> assumed = new ArrayList<>();
-        if (result.plan().gap().isEmpty()) {
+        if (result.plan().rules().gap().isEmpty()) {
             assumed.add(
                     new Assumed(
                             "the gap between two cutting lines",
@@ -98,6 +100,7 @@ public final class LayWorksheet implements Worksheet {
                             tape == Tape.INCH ? "2 in in all" : "5 cm in all",
                             "a trade convention: 5 cm off 150 cm, 2 in off 60 in"));
         }
+        assumed.addAll(assumedOfInterfacing());
         List<String> taped = cutting.taped().stream().map(Piece::name).toList();
         if (!taped.isEmpty()) {
             assumed.add(
@@ -106,6 +109,30 @@ public final class LayWorksheet implements Worksheet {
                             "the box with the seam allowance all round",
                             "known by tape only; common practice, no source"));
         }
+        return assumed;
+    }
+
+    private List<Assumed> assumedOfInterfacing() {
+        boolean asked =
+                result.made().bolts().stream()
+                        .anyMatch(bolt -> bolt.role().equals(BoltSearch.INTERFACING));
+        if (!asked) {
+            return List.of();
+        }
+        List<Assumed> assumed = new ArrayList<>();
+        if (result.plan().interfacing().isEmpty()) {
+            assumed.add(
+                    new Assumed(
+                            "the width of the interfacing",
+                            "usual widths",
+                            "sold 20 in wide and wider; write `interfacing: {width: …}`"));
+        }
+        assumed.add(
+                new Assumed(
+                        "how long the interfacing is",
+                        "all of its width used, one layer",
+                        "sewn-in kinds may need a little for shrinkage; common practice, no"
+                                + " source"));
         return assumed;
     }
 
@@ -132,20 +159,16 @@ public final class LayWorksheet implements Worksheet {
         List<Figures> placed = new ArrayList<>();
         List<Figures> left = new ArrayList<>();
         List<Figures> remnants = new ArrayList<>();
-        Figures used = new Figures();
+        double used = 0;
+        double sound = 0;
         for (StockLay stock : design.stocks()) {
-            stock.laid().forEach(laid -> placed.add(figures(laid, stock)));
-            stock.leftOver()
-                    .forEach(
-                            piece ->
-                                    left.add(
-                                            new Figures()
-                                                    .text("piece", piece.piece().name())
-                                                    .count("copy", piece.copy())));
+            stock.laid().forEach(laid -> placed.addAll(figures(laid, stock)));
+            stock.leftOver().forEach(piece -> left.addAll(figures(piece)));
             for (int i = 0; i < stock.cloths().size(); i++) {
                 remnants.add(remnant(stock.cloths().get(i), stock.remnants().get(i)));
             }
-            used.text(stock.role(), LayWords.percent(LayPage.share(stock)));
+            used += stock.used().squareMillimetres();
+            sound += stock.sound().squareMillimetres();
         }
         List<Figures> bolts =
                 design.bolts().stream()
@@ -161,20 +184,36 @@ public final class LayWorksheet implements Worksheet {
                 .claim("fits", design.fits())
                 .list("placed", placed)
                 .list("left_over", left)
-                .inside("used_share", used)
+                .share("used", sound > 0 ? used / sound : 0)
                 .list("remnants", remnants)
                 .list("bolt_lengths", bolts);
     }
 
-    private static Figures figures(LaidPiece laid, StockLay stock) {
-        return new Figures()
-                .text("piece", laid.piece().piece().name())
-                .count("copy", laid.piece().copy())
-                .text("cloth", stock.cloths().get(laid.cloth()).name())
-                .count("turn_deg", laid.placed().turnDegrees())
-                .claim("mirrored", laid.piece().isMirrored())
-                .claim("opened", laid.piece().isOpened())
-                .points("outline", laid.outline().corners());
+    /** The copies it makes, on the cloth laid out single. */
+    private static List<Figures> figures(LaidPiece laid, StockLay stock) {
+        Spread spread = stock.spreads().get(laid.cloth());
+        return laid.copies(spread).stream()
+                .map(
+                        copy ->
+                                new Figures()
+                                        .text("piece", laid.piece().piece().name())
+                                        .count("copy", copy.number())
+                                        .text("cloth", spread.name())
+                                        .count("turn_deg", laid.placed().turnDegrees())
+                                        .claim("mirrored", copy.isMirrored())
+                                        .claim("opened", laid.piece().isOpened())
+                                        .points("outline", copy.outline().corners()))
+                .toList();
+    }
+
+    private static List<Figures> figures(LayPiece piece) {
+        return IntStream.range(piece.copy(), piece.copy() + piece.copies())
+                .mapToObj(
+                        copy ->
+                                new Figures()
+                                        .text("piece", piece.piece().name())
+                                        .count("copy", copy))
+                .toList();
     }
 
     private static Figures remnant(ClothResult cloth, Optional<Box> box) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import secondbolt.cloth.ClothResult;
+import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.search.Placed;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
@@ -25,12 +26,12 @@ record SoFar(LayPlan plan, List<LayPiece> copies) {
         copies = List.copyOf(copies);
     }
 
-    /** What of the wanted copies is not cut from these cloths yet. */
+    /** What of the wanted copies is not cut from these cloths yet, or was spoilt. */
     List<LayPiece> rest(List<LayPiece> wanted, List<ClothResult> cloths) {
         Set<String> names = cloths.stream().map(ClothResult::name).collect(Collectors.toSet());
         List<LayPiece> rest = new ArrayList<>(wanted);
         for (LayPlan.CutAlready cut : plan.soFar()) {
-            if (names.contains(cut.cloth().value())) {
+            if (names.contains(cut.cloth().value()) && !cut.isSpoilt()) {
                 rest.stream()
                         .filter(piece -> isOf(piece, cut))
                         .filter(piece -> piece.isMirrored() == cut.isMirrored())
@@ -45,15 +46,19 @@ record SoFar(LayPlan plan, List<LayPiece> copies) {
         return piece.piece().name().equals(cut.piece().value());
     }
 
-    /** The holes in a cloth. */
-    List<Outline> holes(String cloth) {
+    /** What is cut from a cloth. */
+    Spread.Cuts cuts(String cloth) {
+        return new Spread.Cuts(cut(cloth, false), cut(cloth, true));
+    }
+
+    private List<Outline> cut(String cloth, boolean spoilt) {
         return plan.soFar().stream()
-                .filter(cut -> cut.cloth().value().equals(cloth))
-                .flatMap(cut -> hole(cut).stream())
+                .filter(cut -> cut.cloth().value().equals(cloth) && cut.isSpoilt() == spoilt)
+                .flatMap(cut -> outline(cut).stream())
                 .toList();
     }
 
-    private Optional<Outline> hole(LayPlan.CutAlready cut) {
+    private Optional<Outline> outline(LayPlan.CutAlready cut) {
         UnaryOperator<Point> side =
                 cut.isMirrored() ? LayPieces.MIRROR : UnaryOperator.<Point>identity();
         return copies.stream()
@@ -62,15 +67,21 @@ record SoFar(LayPlan plan, List<LayPiece> copies) {
                 .map(piece -> lying(piece.outline().map(side), cut));
     }
 
-    /** What is gone from a cloth, with the gap round it. */
+    /** What is gone from a cloth, with the gap round it; of a spoilt piece the gap alone. */
     Region gone(String cloth) {
         double gapMm = plan.gapOrUsual().millimetres();
-        return Region.union(holes(cloth).stream().map(hole -> hole.grown(gapMm)).toList());
+        Spread.Cuts cuts = cuts(cloth);
+        List<Region> gone = new ArrayList<>();
+        cuts.holes().forEach(hole -> gone.add(hole.grown(gapMm)));
+        for (Outline piece : cuts.spoilt()) {
+            gone.add(piece.grown(gapMm).minus(Region.of(piece)));
+        }
+        return Region.union(gone);
     }
 
     /** Turned, with its box where she says. */
     private static Outline lying(Outline outline, LayPlan.CutAlready cut) {
-        Outline turned = new Placed(0, 0, cut.turnDegrees(), 0, 0).lying(outline);
+        Outline turned = new Placed(0, 0, false, cut.turnDegrees(), 0, 0).lying(outline);
         Box box = turned.box();
         return turned.map(
                 point -> point.moved(cut.at().xMm() - box.leftMm(), cut.at().yMm() - box.topMm()));

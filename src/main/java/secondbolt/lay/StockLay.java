@@ -5,35 +5,37 @@ import java.util.Optional;
 import secondbolt.cloth.ClothResult;
 import secondbolt.measure.Area;
 import secondbolt.shape.Box;
-import secondbolt.shape.Outline;
 
 /**
  * The pieces of one design on all cloths of one role.
  *
  * @param role of the cloths and the pieces
  * @param cloths with sound cloth, in the order they are used
- * @param holes what is cut already, for each cloth
+ * @param spreads each of them as it is spread for cutting
  * @param laid the pieces that found a place
  * @param leftOver those that did not
  * @param tooLarge those of them that have room on none of the cloths, were they alone
  * @param remnants the largest clear rectangle beside the pieces, for each cloth
  * @param sound how much sound cloth there is
+ * @param givenUp matches that others rule out
  * @param isFinished whether the search ran to its end
  */
 public record StockLay(
         String role,
         List<ClothResult> cloths,
-        List<List<Outline>> holes,
+        List<Spread> spreads,
         List<LaidPiece> laid,
         List<LayPiece> leftOver,
         List<LayPiece> tooLarge,
         List<Optional<Box>> remnants,
         Area sound,
+        List<Matching.GivenUp> givenUp,
         boolean isFinished) {
     /** Copies the lists. */
     public StockLay {
         cloths = List.copyOf(cloths);
-        holes = List.copyOf(holes);
+        spreads = List.copyOf(spreads);
+        givenUp = List.copyOf(givenUp);
         laid = List.copyOf(laid);
         leftOver = List.copyOf(leftOver);
         tooLarge = List.copyOf(tooLarge);
@@ -45,10 +47,21 @@ public record StockLay(
         return leftOver.isEmpty();
     }
 
+    /** Whether any of the cloths has places for hidden pieces only. */
+    boolean hasHiddenCloth() {
+        return spreads.stream()
+                .anyMatch(s -> s.soundForHidden().areaMm2() > s.sound().areaMm2() + 1);
+    }
+
+    /** Whether the cloth is folded for cutting. */
+    public boolean isFolded() {
+        return spreads.stream().anyMatch(spread -> spread.fold().isPresent());
+    }
+
     /** The area of what is laid. */
     public Area used() {
         return Area.ofComputedSquareMillimetres(
-                laid.stream().mapToDouble(l -> l.piece().outline().areaMm2()).sum());
+                laid.stream().mapToDouble(l -> l.piece().areaMm2()).sum());
     }
 
     /** The largest of the remnants; nothing if there is none. */

@@ -1,12 +1,13 @@
 package secondbolt.lay;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import secondbolt.fit.Piece;
+import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.plan.Match;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -15,66 +16,132 @@ import secondbolt.measure.Tape;
  *
  * @param plan as she wrote it
  * @param gap between two cutting lines
+ * @param isFolded whether the cloth is folded
  * @param free pieces that may lie any way
+ * @param onHidden pieces that may lie on cloth for hidden use though they are not told to be hidden
+ * @param matches where stripes or checks meet
  */
-record Trial(LayPlan plan, Length gap, Set<String> free) {
+record Trial(
+        LayPlan plan,
+        Length gap,
+        boolean isFolded,
+        Set<String> free,
+        Set<String> onHidden,
+        List<Match> matches) {
     private static final List<Integer> ANY = List.of(0, 45, 90, 135, 180, 225, 270, 315);
 
     static Trial asWritten(LayPlan plan) {
-        return new Trial(plan, plan.gapOrUsual(), Set.of());
+        return new Trial(
+                plan,
+                plan.gapOrUsual(),
+                plan.isFolded(),
+                Set.of(),
+                Set.of(),
+                plan.rules().matches());
     }
 
-    /** What else can be tried, by the words that tell of it. */
-    static Map<String, Trial> others(LayPlan plan, List<LayPiece> pieces, Tape tape) {
+    /** Interfacing lies single; nonwoven has no grain. */
+    static Trial ofInterfacing(LayPlan plan, List<LayPiece> pieces, boolean anyWay) {
+        return new Trial(
+                plan,
+                plan.gapOrUsual(),
+                false,
+                anyWay ? names(pieces) : Set.of(),
+                Set.of(),
+                List.of());
+    }
+
+    private Trial with(Length newGap) {
+        return new Trial(plan, newGap, isFolded, free, onHidden, matches);
+    }
+
+    private Trial single() {
+        return new Trial(plan, gap, false, free, onHidden, matches);
+    }
+
+    private Trial freeing(Set<String> pieces) {
+        return new Trial(plan, gap, isFolded, pieces, onHidden, matches);
+    }
+
+    private Trial onHidden(Set<String> pieces) {
+        return new Trial(plan, gap, isFolded, free, pieces, matches);
+    }
+
+    private Trial without(Match match) {
+        List<Match> rest = matches.stream().filter(m -> !m.equals(match)).toList();
+        return new Trial(plan, gap, isFolded, free, onHidden, rest);
+    }
+
+    /**
+     * What else can be tried, by the words that tell of it.
+     *
+     * @param lay what did not fit
+     * @param pieces all that are wanted
+     */
+    static Map<String, Trial> others(LayPlan plan, StockLay lay, List<LayPiece> pieces, Tape tape) {
         Map<String, Trial> others = new LinkedHashMap<>();
+        Trial written = asWritten(plan);
         Length gap = plan.gapOrUsual();
         Length half = gap.dividedBy(2);
+        if (plan.isFolded()) {
+            others.put("the cloth in a single layer", written.single());
+        }
         if (gap.isPositive()) {
             others.put(
                     "a gap of " + tape.printSmall(half) + " instead of " + tape.printSmall(gap),
-                    new Trial(plan, half, Set.of()));
+                    written.with(half));
         }
-        Set<String> hidden = new TreeSet<>();
-        for (LayPiece piece : pieces) {
-            boolean unseen = piece.piece().seen() == Piece.Seen.HIDDEN;
-            if (unseen && plan.grain(piece.piece()) != Piece.Grain.ANY) {
-                hidden.add(piece.piece().name());
-            }
-        }
-        if (!hidden.isEmpty()) {
+        grains(plan, lay, pieces).forEach((words, set) -> others.put(words, written.freeing(set)));
+        Set<String> seen = names(lay.leftOver().stream().filter(p -> !p.isHidden()).toList());
+        if (!seen.isEmpty() && lay.hasHiddenCloth()) {
             others.put(
-                    "the hidden pieces (" + String.join(", ", hidden) + ") at any grain",
-                    new Trial(plan, gap, hidden));
+                    String.join(", ", seen) + " on cloth for hidden pieces, if nobody sees it",
+                    written.onHidden(seen));
         }
-        Set<String> small = small(plan, pieces);
-        if (!small.isEmpty()) {
-            others.put(
-                    "the small pieces (" + String.join(", ", small) + ") at any grain",
-                    new Trial(plan, gap, small));
+        for (Match match : written.matches()) {
+            others.put("no match of " + match.words(), written.without(match));
         }
         return others;
     }
 
-    /** Pieces of less than a tenth of the largest, seen or not. */
-    private static Set<String> small(LayPlan plan, List<LayPiece> pieces) {
-        double most = pieces.stream().mapToDouble(p -> p.outline().areaMm2()).max().orElse(0);
-        Set<String> small = new TreeSet<>();
-        for (LayPiece piece : pieces) {
-            if (piece.outline().areaMm2() * 10 < most
-                    && plan.grain(piece.piece()) != Piece.Grain.ANY) {
-                small.add(piece.piece().name());
-            }
+    private static Map<String, Set<String>> grains(
+            LayPlan plan, StockLay lay, List<LayPiece> pieces) {
+        Map<String, Set<String>> grains = new LinkedHashMap<>();
+        List<LayPiece> bound =
+                pieces.stream().filter(p -> plan.grain(p.piece()) != Piece.Grain.ANY).toList();
+        Set<String> hidden = names(bound.stream().filter(LayPiece::isHidden).toList());
+        if (!hidden.isEmpty()) {
+            grains.put(
+                    "the hidden pieces (" + String.join(", ", hidden) + ") at any grain", hidden);
         }
-        return small;
+        double most = pieces.stream().mapToDouble(LayPiece::areaMm2).max().orElse(0);
+        Set<String> small = names(bound.stream().filter(p -> p.areaMm2() * 10 < most).toList());
+        // On a one-way cloth a piece that is seen shades when it is turned.
+        boolean oneWay = lay.spreads().stream().anyMatch(Spread::isOneWay);
+        if (!small.isEmpty() && !oneWay) {
+            grains.put("the small pieces (" + String.join(", ", small) + ") at any grain", small);
+        }
+        return grains;
+    }
+
+    private static Set<String> names(List<LayPiece> pieces) {
+        Set<String> names = new TreeSet<>();
+        pieces.forEach(piece -> names.add(piece.piece().name()));
+        return names;
+    }
+
+    /** Whether a piece may lie on cloth for hidden use. */
+    boolean mayLieOnHidden(LayPiece piece) {
+        return piece.isHidden() || onHidden.contains(piece.piece().name());
     }
 
     /**
-     * How a piece may be turned.
-     *
-     * @param oneWay whether the cloth has a top and a bottom
+     * How a piece may be turned. On a one-way cloth all pieces of one grain lie the same way, so
+     * that they shade alike; only what nobody sees may be turned about.
      */
-    List<Integer> turns(Piece piece, boolean oneWay) {
-        Piece.Grain grain = free.contains(piece.name()) ? Piece.Grain.ANY : plan.grain(piece);
+    List<Integer> turns(LayPiece piece, boolean oneWay) {
+        Piece.Grain grain =
+                free.contains(piece.piece().name()) ? Piece.Grain.ANY : plan.grain(piece.piece());
         List<Integer> turns =
                 switch (grain) {
                     case ALONG -> List.of(0, 180);
@@ -82,16 +149,7 @@ record Trial(LayPlan plan, Length gap, Set<String> free) {
                     case BIAS -> List.of(45, 135, 225, 315);
                     case ANY -> ANY;
                 };
-        return oneWay ? oneWay(grain, turns) : turns;
-    }
-
-    /** With a nap every piece lies with its top up, or aslant, never down. */
-    private static List<Integer> oneWay(Piece.Grain grain, List<Integer> turns) {
-        if (grain == Piece.Grain.ALONG) {
-            return List.of(0);
-        }
-        List<Integer> kept = new ArrayList<>(turns);
-        kept.removeIf(turn -> turn > 90 && turn < 270);
-        return kept;
+        boolean anyWay = grain == Piece.Grain.ANY && piece.isHidden();
+        return oneWay && !anyWay ? turns.subList(0, 1) : turns;
     }
 }

@@ -12,7 +12,7 @@ import secondbolt.fit.Alteration;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.size.Wearer;
 import secondbolt.hem.Hem;
-import secondbolt.lay.LayPlan;
+import secondbolt.lay.plan.LayPlan;
 
 /**
  * A project, as the maker wrote it: nothing in it is computed.

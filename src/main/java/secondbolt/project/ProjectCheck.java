@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import secondbolt.closure.Closure;
 import secondbolt.closure.ClosureCheck;
 import secondbolt.file.Fields;
@@ -18,9 +17,9 @@ import secondbolt.fit.Pattern;
 import secondbolt.hem.HemAllowances;
 import secondbolt.hem.HemCheck;
 import secondbolt.hem.HemSection;
-import secondbolt.lay.LayCheck;
-import secondbolt.lay.LayPlan;
-import secondbolt.lay.LaySection;
+import secondbolt.lay.plan.LayCheck;
+import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.plan.LaySection;
 import secondbolt.measure.Tape;
 
 /** Checks what one section of a project says of another. */
@@ -71,11 +70,7 @@ final class ProjectCheck {
     private void pattern(Pattern pattern) {
         troubles.addAll(FitCheck.of(pattern, project.alterations(), tape));
         troubles.addAll(HemCheck.of(project.hems(), pattern, tape));
-        troubles.addAll(
-                LayCheck.of(
-                        project.lay(),
-                        pattern,
-                        project.cloths().map(Map::keySet).orElse(Set.of())));
+        troubles.addAll(LayCheck.of(project.lay(), pattern, project.cloths().orElse(Map.of())));
     }
 
     /** A closure on edges of the pattern must name some that are there, and fit on them. */

@@ -16,7 +16,7 @@ import secondbolt.fit.AlterationSection;
 import secondbolt.fit.PatternSection;
 import secondbolt.fit.size.WearerSection;
 import secondbolt.hem.HemSection;
-import secondbolt.lay.LaySection;
+import secondbolt.lay.plan.LaySection;
 import secondbolt.measure.Tape;
 
 /** The root of the project file: the hand-written list of its sections. */
@@ -65,8 +65,8 @@ public final class ProjectSection {
                             LaySection.MAKE,
                             LaySection.LAY,
                             LaySection.CUT_SO_FAR,
+                            LaySection.INTERFACING,
                             Key.later("dye", "Cloth, colour and bath."),
-                            Key.later("interfacing", "What stiffens which piece."),
                             Key.later("supplies", "What must be bought."),
                             Key.later("currency", "The money prices are in."),
                             Key.later("hours", "Time spent."),

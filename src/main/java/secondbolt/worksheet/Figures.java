@@ -83,6 +83,12 @@ public final class Figures {
         return this;
     }
 
+    /** Puts a share, 0 to 1, rounded to a thousandth, under {@code key_share}. */
+    public Figures share(String key, double share) {
+        values.put(key + "_share", Math.rint(share * 1000) / 1000);
+        return this;
+    }
+
     /** Puts a position or a size {@code [across, along]} under {@code key_mm}. */
     public Figures acrossAlong(String key, Optional<Point> value) {
         values.put(key + "_mm", value.map(p -> List.of(p.xMm(), p.yMm())).orElse(null));

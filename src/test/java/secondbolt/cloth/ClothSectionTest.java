@@ -40,10 +40,12 @@ class ClothSectionTest {
                 "flaws: [{what: tear, outline: [[0, 0], [10, 10], [10, 0], [0, 10]]}] | 5:35 an"
                         + " outline that crosses or touches itself at [5 cm, 5 cm]",
                 "features: [{what: hem, at: [9, 9], size: [2, 2], use: 'keep: pocket.top'}] | 5:59"
-                        + " `keep: pocket.top`, which is known but not worked out yet: a feature"
-                        + " cannot be kept on a piece's edge",
-                "features: [{what: hem, at: [9, 9], size: [2, 2], keep: pocket.top}] | 5:54 `keep`,"
-                        + " which this version does not work out yet",
+                        + " `keep: pocket.top`",
+                "features: [{what: hem, at: [9, 9], size: [2, 2], keep: pocket}] | 5:60 `pocket`",
+                "features: [{what: hem, at: [9, 9], round: 2, keep: pocket.top}] | 5:56 `keep` on a"
+                        + " feature that is no strip",
+                "features: [{what: hem, at: [9, 9], size: [2, 2], use: avoid, keep: pocket.top}] |"
+                        + " 5:72 `use` and `keep` together",
                 "edges: {left: a very long account of what this edge once was} | 5:19 text of 46"
                         + " letters",
                 "nap: two-way | 5:10 `two-way`",

@@ -405,7 +405,7 @@ class LayWorksheetTest {
                                 + PATTERN
                                 + "designs: {bag: {uses: [back]}}\n"
                                 + "cut so far: [{piece: front, cloth: sheet, at: [50, 5]}]\n");
-        assertEquals(1, result.made().stocks().get(0).holes().get(0).size());
+        assertEquals(1, result.made().stocks().get(0).spreads().get(0).cuts().holes().size());
         assertFalse(result.made().fits(), "a back of 58 cm has no room beside the hole");
     }
 }

@@ -1,18 +1,33 @@
 package secondbolt.lay.search;
 
+import java.util.List;
 import secondbolt.shape.Box;
 import secondbolt.shape.Region;
 
 /**
  * A cloth to lay on.
  *
- * @param sound where any figure may lie
- * @param soundForHidden where figures may lie that are hidden in wear
+ * @param grades where figures may lie, by the number of their grade; at least one, and all beds of
+ *     a lay have equally many
  */
-public record Bed(Region sound, Region soundForHidden) {
-    /** A whole cloth, so wide and so long. */
+public record Bed(List<Region> grades) {
+    /** Copies the regions. */
+    public Bed {
+        grades = List.copyOf(grades);
+    }
+
+    /** A bed with one region for each grade. */
+    public static Bed of(Region... grades) {
+        return new Bed(List.of(grades));
+    }
+
+    /** A whole cloth, so wide and so long, good for figures of the first grade. */
     public static Bed whole(double widthMm, double lengthMm) {
-        Region whole = Region.of(new Box(0, 0, widthMm, lengthMm));
-        return new Bed(whole, whole);
+        return of(Region.of(new Box(0, 0, widthMm, lengthMm)));
+    }
+
+    /** Where any figure may lie at all. */
+    public Region any() {
+        return grades.size() == 1 ? grades.get(0) : Region.union(grades);
     }
 }

@@ -6,17 +6,17 @@ import secondbolt.shape.Outline;
 /**
  * A shape to be laid, once.
  *
- * @param outline its line, mirrored already if it is a mirror image
- * @param turns the degrees it may be turned by, from across towards along; at least one
- * @param mayLieOnHidden whether it may lie on what is good enough for hidden pieces
+ * @param outline its line, mirrored already if it must be a mirror image
+ * @param ways how it may lie; at least one
+ * @param grade the number of the region of every bed that it may lie on
  * @param worth how much it matters that it is laid, beside the others
  */
-public record Figure(Outline outline, List<Integer> turns, boolean mayLieOnHidden, double worth) {
-    /** Copies the turns. */
+public record Figure(Outline outline, List<Way> ways, int grade, double worth) {
+    /** Copies the ways. */
     public Figure {
-        turns = List.copyOf(turns);
-        if (turns.isEmpty()) {
-            throw new IllegalArgumentException("a figure needs one turn or more");
+        ways = List.copyOf(ways);
+        if (ways.isEmpty()) {
+            throw new IllegalArgumentException("a figure needs one way to lie or more");
         }
     }
 }

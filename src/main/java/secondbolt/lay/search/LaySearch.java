@@ -74,7 +74,7 @@ public final class LaySearch {
         Problem problem = Problem.of(figures, grounds(), shelf);
         List<Integer> wanted = new ArrayList<>();
         for (int i = 0; i < figures.size(); i++) {
-            if (problem.hasRoom(i)) {
+            if (problem.hasRoom(i, beds.size())) {
                 wanted.add(i);
             }
         }
@@ -94,7 +94,7 @@ public final class LaySearch {
 
     /** More than the whole area can never lie on it. */
     private void dropToTheArea(List<Integer> wanted) {
-        double sound = beds.stream().mapToDouble(b -> b.soundForHidden().areaMm2()).sum();
+        double sound = beds.stream().mapToDouble(b -> b.any().areaMm2()).sum();
         double area = wanted.stream().mapToDouble(i -> figures.get(i).outline().areaMm2()).sum();
         List<Integer> cheapest = new ArrayList<>(wanted);
         cheapest.sort(Comparator.comparingDouble(i -> figures.get(i).worth()));
@@ -111,8 +111,8 @@ public final class LaySearch {
         double area = wanted.stream().mapToDouble(i -> figures.get(i).outline().areaMm2()).sum();
         double sound = 0;
         for (int count = 1; count < beds.size(); count++) {
-            sound += beds.get(count - 1).sound().areaMm2();
-            if (area <= sound * 0.9) {
+            sound += beds.get(count - 1).any().areaMm2();
+            if (area <= sound * 0.9 && haveRoom(problem, wanted, count)) {
                 StripSearch search = search(problem, wanted, count, crew);
                 if (search.start(stop(effort / 4, search))) {
                     return shortened(wanted, search);
@@ -124,6 +124,10 @@ public final class LaySearch {
             return shortened(wanted, search);
         }
         return best(problem, wanted, crew);
+    }
+
+    private static boolean haveRoom(Problem problem, List<Integer> items, int bedCount) {
+        return items.stream().allMatch(item -> problem.hasRoom(item, bedCount));
     }
 
     private StripSearch search(Problem problem, List<Integer> items, int bedCount, Crew crew) {
@@ -172,19 +176,18 @@ public final class LaySearch {
 
     private List<Placed> placed(Problem problem, Laid laid) {
         List<Placed> placed = new ArrayList<>();
-        List<Ground> grounds = problem.grounds;
         for (int i = 0; i < laid.items().size(); i++) {
-            Orientation lies = problem.orientations.get(laid.layout().orientation[i]);
+            Stance stance = problem.stances.get(laid.layout().stance[i]);
             int bed = laid.layout().ground[i];
-            Box box = beds.get(bed).soundForHidden().box();
-            Ground ground = grounds.get(bed);
+            Ground ground = problem.grounds.get(bed);
             placed.add(
                     new Placed(
                             laid.items().get(i),
                             bed,
-                            lies.turnDegrees(),
-                            laid.layout().x[i] - ground.left() + box.leftMm() - lies.leftMm(),
-                            laid.layout().y[i] - ground.low() + box.topMm() - lies.lowMm()));
+                            stance.way().isMirrored(),
+                            stance.way().turnDegrees(),
+                            laid.layout().x[i] - ground.originX() - stance.lies().leftMm(),
+                            laid.layout().y[i] - ground.originY() - stance.lies().lowMm()));
         }
         return placed;
     }
@@ -194,16 +197,17 @@ public final class LaySearch {
         List<Ground> grounds = new ArrayList<>();
         double left = 0;
         for (Bed bed : beds) {
-            Box box = bed.soundForHidden().box();
+            Box box = bed.any().box();
+            double at = left;
             grounds.add(
                     new Ground(
                             left,
                             0,
                             left + Parts.rounded(box.widthMm()),
                             Parts.rounded(box.heightMm()),
-                            List.of(
-                                    outside(bed.sound(), box, left),
-                                    outside(bed.soundForHidden(), box, left))));
+                            left - box.leftMm(),
+                            -box.topMm(),
+                            bed.grades().stream().map(g -> outside(g, box, at)).toList()));
             left += Parts.rounded(box.widthMm()) + BESIDE_MM;
         }
         return grounds;

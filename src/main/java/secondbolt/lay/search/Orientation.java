@@ -64,6 +64,11 @@ record Orientation(
         return List.copyOf(parts);
     }
 
+    /** A point turned over, left to right. */
+    static Point mirrored(Point point) {
+        return new Point(-point.xMm(), point.yMm());
+    }
+
     /** A point turned about the origin. */
     static Point turned(Point point, int degrees) {
         double cos = cos(degrees);

@@ -8,11 +8,13 @@ import secondbolt.shape.Point;
  *
  * @param figure its number
  * @param bed the number of the bed
- * @param turnDegrees by how much it is turned about its origin, from across towards along
+ * @param isMirrored whether it is turned over first, left to right
+ * @param turnDegrees by how much it is then turned about its origin, from across towards along
  * @param acrossMm how far it is then moved across
  * @param alongMm how far it is then moved along
  */
-public record Placed(int figure, int bed, int turnDegrees, double acrossMm, double alongMm) {
+public record Placed(
+        int figure, int bed, boolean isMirrored, int turnDegrees, double acrossMm, double alongMm) {
     /** An outline of the figure as it lies. */
     public Outline lying(Outline outline) {
         return outline.map(this::at);
@@ -20,6 +22,7 @@ public record Placed(int figure, int bed, int turnDegrees, double acrossMm, doub
 
     /** A point of the figure as it lies. */
     public Point at(Point point) {
-        return Orientation.turned(point, turnDegrees).moved(acrossMm, alongMm);
+        Point up = isMirrored ? Orientation.mirrored(point) : point;
+        return Orientation.turned(up, turnDegrees).moved(acrossMm, alongMm);
     }
 }

@@ -14,7 +14,7 @@ final class Placer {
     private final int grounds;
     private final double[] costs = new double[KEPT];
     private final int[] keptGrounds = new int[KEPT];
-    private final int[] orientations = new int[KEPT];
+    private final int[] stanceOf = new int[KEPT];
     private final double[] xs = new double[KEPT];
     private final double[] ys = new double[KEPT];
     private int kept;
@@ -34,7 +34,7 @@ final class Placer {
         kept = 0;
         Layout layout = scorer.layout;
         int[] choices = scorer.problem.choices.get(item);
-        keep(was, layout.ground[item], layout.orientation[item], layout.x[item], layout.y[item]);
+        keep(was, layout.ground[item], layout.stance[item], layout.x[item], layout.y[item]);
         for (int i = 0; i < NEAR; i++) {
             nearBy(item, choices);
         }
@@ -55,37 +55,36 @@ final class Placer {
             }
         }
         if (at >= 0) {
-            scorer.move(item, keptGrounds[at], orientations[at], x, y);
+            scorer.move(item, keptGrounds[at], stanceOf[at], x, y);
         }
     }
 
     private void nearBy(int item, int[] choices) {
         Layout layout = scorer.layout;
         int ground = layout.ground[item];
-        int orientation = choices[dice.below(choices.length)];
-        if (!scorer.hasRoom(ground, orientation)) {
+        int stance = choices[dice.below(choices.length)];
+        if (!scorer.hasRoom(ground, stance)) {
             return;
         }
-        Orientation shape = scorer.orientations().get(orientation);
-        Orientation is = scorer.orientations().get(layout.orientation[item]);
+        Stance shape = scorer.problem.stances.get(stance);
+        Stance is = scorer.problem.stances.get(layout.stance[item]);
         double middleX = layout.x[item] + is.widthMm() / 2;
         double middleY = layout.y[item] + is.heightMm() / 2;
         double x = middleX - shape.widthMm() / 2 + (dice.share() - 0.5) * shape.widthMm();
         double y = middleY - shape.heightMm() / 2 + (dice.share() - 0.5) * shape.heightMm();
-        score(item, ground, orientation, x, y);
+        score(item, ground, stance, x, y);
     }
 
     private void anywhere(int item, int[] choices) {
         int ground = ground();
-        int orientation = choices[dice.below(choices.length)];
-        if (!scorer.hasRoom(ground, orientation)) {
+        int stance = choices[dice.below(choices.length)];
+        if (!scorer.hasRoom(ground, stance)) {
             return;
         }
-        double lowX = scorer.leastX(ground);
-        double lowY = scorer.leastY(ground);
-        double x = lowX + dice.share() * (scorer.highestX(ground, orientation) - lowX);
-        double y = lowY + dice.share() * (scorer.highestY(ground, orientation) - lowY);
-        score(item, ground, orientation, x, y);
+        Bounds bounds = scorer.bounds(ground, stance);
+        double x = bounds.atShareX(dice.share());
+        double y = bounds.atShareY(dice.share(), scorer.limit[ground]);
+        score(item, ground, stance, x, y);
     }
 
     private int ground() {
@@ -107,17 +106,17 @@ final class Placer {
         return count - 1;
     }
 
-    private void score(int item, int ground, int orientation, double x, double y) {
-        double cx = scorer.withinX(ground, orientation, x);
-        double cy = scorer.withinY(ground, orientation, y);
+    private void score(int item, int ground, int stance, double x, double y) {
+        double cx = scorer.withinX(ground, stance, x);
+        double cy = scorer.withinY(ground, stance, y);
         double bound = kept < KEPT ? Double.POSITIVE_INFINITY : costs[KEPT - 1];
-        double cost = scorer.cost(item, ground, orientation, cx, cy, bound);
+        double cost = scorer.cost(item, ground, stance, cx, cy, bound);
         if (cost < bound) {
-            keep(cost, ground, orientation, cx, cy);
+            keep(cost, ground, stance, cx, cy);
         }
     }
 
-    private void keep(double cost, int ground, int orientation, double x, double y) {
+    private void keep(double cost, int ground, int stance, double x, double y) {
         int at = kept < KEPT ? kept++ : KEPT - 1;
         while (at > 0 && costs[at - 1] > cost) {
             copy(at - 1, at);
@@ -125,7 +124,7 @@ final class Placer {
         }
         costs[at] = cost;
         keptGrounds[at] = ground;
-        orientations[at] = orientation;
+        stanceOf[at] = stance;
         xs[at] = x;
         ys[at] = y;
     }
@@ -133,7 +132,7 @@ final class Placer {
     private void copy(int from, int to) {
         costs[to] = costs[from];
         keptGrounds[to] = keptGrounds[from];
-        orientations[to] = orientations[from];
+        stanceOf[to] = stanceOf[from];
         xs[to] = xs[from];
         ys[to] = ys[from];
     }
@@ -141,11 +140,12 @@ final class Placer {
     /** Along one axis or slantwise, longer while it helps and shorter when it does not. */
     private void descend(int item, int which) {
         int ground = keptGrounds[which];
-        int orientation = orientations[which];
-        Orientation shape = scorer.orientations().get(orientation);
+        int stance = stanceOf[which];
+        Stance shape = scorer.problem.stances.get(stance);
         double size = Math.min(shape.widthMm(), shape.heightMm());
-        double stepX = size * 0.12;
-        double stepY = stepX;
+        Bounds bounds = scorer.bounds(ground, stance);
+        double stepX = Math.max(size * 0.12, bounds.across().everyMm());
+        double stepY = Math.max(size * 0.12, bounds.along().everyMm());
         double least = size * 0.0005;
         double x = xs[which];
         double y = ys[which];
@@ -154,12 +154,12 @@ final class Placer {
             int way = dice.below(4);
             double byX = way == 1 ? 0 : stepX;
             double byY = way == 0 ? 0 : way == 3 ? -stepY : stepY;
-            double ax = scorer.withinX(ground, orientation, x + byX);
-            double ay = scorer.withinY(ground, orientation, y + byY);
-            double bx = scorer.withinX(ground, orientation, x - byX);
-            double by = scorer.withinY(ground, orientation, y - byY);
-            double a = scorer.cost(item, ground, orientation, ax, ay, cost);
-            double b = scorer.cost(item, ground, orientation, bx, by, Math.min(a, cost));
+            double ax = scorer.withinX(ground, stance, x + byX);
+            double ay = scorer.withinY(ground, stance, y + byY);
+            double bx = scorer.withinX(ground, stance, x - byX);
+            double by = scorer.withinY(ground, stance, y - byY);
+            double a = scorer.cost(item, ground, stance, ax, ay, cost);
+            double b = scorer.cost(item, ground, stance, bx, by, Math.min(a, cost));
             double next = Math.min(a, b);
             boolean better = next < cost;
             if (better) {

@@ -1,41 +1,84 @@
 package secondbolt.lay.search;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * What is to be laid, with all that is worked out once for the search: the fields of every two
- * orientations, made when they are first asked for.
+ * shapes, made when they are first asked for.
  */
 final class Problem {
-    final List<Orientation> orientations;
+    final List<Stance> stances;
     final List<int[]> choices;
-    final int[] quality;
+    final int[] grade;
     final List<Ground> grounds;
     final double reachMm;
+    private final List<Orientation> shapes;
     private final Shelf shelf;
     private final AtomicReferenceArray<Field> between;
     private final AtomicReferenceArray<Optional<Field>> rooms;
 
-    private Problem(
-            List<Orientation> orientations,
-            List<int[]> choices,
-            int[] quality,
-            List<Ground> grounds,
-            Shelf shelf,
-            AtomicReferenceArray<Field> between,
-            AtomicReferenceArray<Optional<Field>> rooms) {
-        this.orientations = orientations;
+    private Problem(Problem all, List<int[]> choices, int[] grade) {
+        this.stances = all.stances;
+        this.shapes = all.shapes;
+        this.grounds = all.grounds;
+        this.reachMm = all.reachMm;
+        this.shelf = all.shelf;
+        this.between = all.between;
+        this.rooms = all.rooms;
         this.choices = choices;
-        this.quality = quality;
-        this.grounds = grounds;
+        this.grade = grade;
+    }
+
+    private Problem(List<Figure> figures, List<Ground> grounds, Shelf shelf) {
+        IdentityHashMap<Orientation, Integer> knownShapes = new IdentityHashMap<>();
+        Map<Map.Entry<Integer, Way>, Integer> known = new HashMap<>();
+        List<Orientation> allShapes = new ArrayList<>();
+        List<Stance> allStances = new ArrayList<>();
+        List<int[]> all = new ArrayList<>();
+        for (Figure figure : figures) {
+            int[] choice = new int[figure.ways().size()];
+            for (int i = 0; i < choice.length; i++) {
+                Way way = figure.ways().get(i);
+                Orientation lies = shelf.orientation(figure.outline(), way);
+                int shape = number(knownShapes, lies, allShapes);
+                choice[i] =
+                        known.computeIfAbsent(
+                                Map.entry(shape, way),
+                                key -> {
+                                    allStances.add(new Stance(shape, lies, way));
+                                    return allStances.size() - 1;
+                                });
+            }
+            all.add(choice);
+        }
+        this.stances = List.copyOf(allStances);
+        this.shapes = List.copyOf(allShapes);
+        this.choices = List.copyOf(all);
+        this.grade = figures.stream().mapToInt(Figure::grade).toArray();
+        this.grounds = List.copyOf(grounds);
         this.shelf = shelf;
         this.reachMm = shelf.reachMm();
-        this.between = between;
-        this.rooms = rooms;
+        int n = shapes.size();
+        int grades = grounds.get(0).outside().size();
+        this.between = new AtomicReferenceArray<>(n * n);
+        this.rooms = new AtomicReferenceArray<>(n * grounds.size() * grades);
+    }
+
+    private static int number(
+            IdentityHashMap<Orientation, Integer> known, Orientation lies, List<Orientation> all) {
+        Integer number = known.get(lies);
+        if (number == null) {
+            number = all.size();
+            known.put(lies, number);
+            all.add(lies);
+        }
+        return number;
     }
 
     /**
@@ -46,43 +89,15 @@ final class Problem {
      * @param shelf what is worked out for the figures already
      */
     static Problem of(List<Figure> figures, List<Ground> grounds, Shelf shelf) {
-        IdentityHashMap<Orientation, Integer> known = new IdentityHashMap<>();
-        List<Orientation> orientations = new ArrayList<>();
-        List<int[]> choices = new ArrayList<>();
-        for (Figure figure : figures) {
-            int[] choice = new int[figure.turns().size()];
-            for (int i = 0; i < choice.length; i++) {
-                Orientation lies = shelf.orientation(figure.outline(), figure.turns().get(i));
-                if (!known.containsKey(lies)) {
-                    known.put(lies, orientations.size());
-                    orientations.add(lies);
-                }
-                choice[i] = known.get(lies);
-            }
-            choices.add(choice);
-        }
-        int n = orientations.size();
-        int qualities = grounds.get(0).outside().size();
-        return new Problem(
-                List.copyOf(orientations),
-                List.copyOf(choices),
-                figures.stream().mapToInt(f -> f.mayLieOnHidden() ? 1 : 0).toArray(),
-                List.copyOf(grounds),
-                shelf,
-                new AtomicReferenceArray<>(n * n),
-                new AtomicReferenceArray<>(n * grounds.size() * qualities));
+        return new Problem(figures, grounds, shelf);
     }
 
     /** The same with some of the items, in this order, which are numbered anew. */
     Problem only(List<Integer> items) {
         return new Problem(
-                orientations,
+                this,
                 items.stream().map(choices::get).toList(),
-                items.stream().mapToInt(i -> quality[i]).toArray(),
-                grounds,
-                shelf,
-                between,
-                rooms);
+                items.stream().mapToInt(i -> grade[i]).toArray());
     }
 
     int items() {
@@ -90,34 +105,34 @@ final class Problem {
     }
 
     double areaMm2(int item) {
-        return orientations.get(choices.get(item)[0]).areaMm2();
+        return stances.get(choices.get(item)[0]).lies().areaMm2();
     }
 
-    /** Where the second must not be put, beside the first at the origin. */
+    /** Where the second shape must not be put, beside the first at the origin. */
     Field between(int first, int second) {
-        int at = first * orientations.size() + second;
+        int at = first * shapes.size() + second;
         Field field = between.get(at);
         if (field == null) {
-            field = shelf.between(orientations.get(first), orientations.get(second));
+            field = shelf.between(shapes.get(first), shapes.get(second));
             between.set(at, field);
         }
         return field;
     }
 
-    /** Where an orientation must not be put on a ground; nothing if its whole box is sound. */
-    Optional<Field> room(int ground, int orientation, int ofQuality) {
-        int qualities = grounds.get(0).outside().size();
-        int at = (ground * qualities + ofQuality) * orientations.size() + orientation;
+    /** Where a shape must not be put on a ground; nothing if its whole box is sound. */
+    Optional<Field> room(int ground, int shape, int ofGrade) {
+        int grades = grounds.get(0).outside().size();
+        int at = (ground * grades + ofGrade) * shapes.size() + shape;
         Optional<Field> room = rooms.get(at);
         if (room == null) {
-            room = make(grounds.get(ground), orientations.get(orientation), ofQuality);
+            room = make(grounds.get(ground), shapes.get(shape), ofGrade);
             rooms.set(at, room);
         }
         return room;
     }
 
-    private static Optional<Field> make(Ground ground, Orientation shape, int ofQuality) {
-        List<Convex> outside = ground.outside().get(ofQuality);
+    private static Optional<Field> make(Ground ground, Orientation shape, int ofGrade) {
+        List<Convex> outside = ground.outside().get(ofGrade);
         if (outside.isEmpty()) {
             return Optional.empty();
         }
@@ -130,23 +145,21 @@ final class Problem {
         return Optional.of(Field.within(outside, shape.bare(), box));
     }
 
-    /** Whether an item can lie anywhere at all, were it alone. */
-    boolean hasRoom(int item) {
-        for (int ground = 0; ground < grounds.size(); ground++) {
-            Ground bed = grounds.get(ground);
-            for (int orientation : choices.get(item)) {
-                Orientation shape = orientations.get(orientation);
-                boolean fits =
-                        shape.widthMm() <= bed.right() - bed.left()
-                                && shape.heightMm() <= bed.high() - bed.low();
-                if (fits
-                        && room(ground, orientation, quality[item])
-                                .map(Field::hasFree)
-                                .orElse(true)) {
+    /** Whether an item can lie anywhere on the first grounds at all, were it alone. */
+    boolean hasRoom(int item, int firstGrounds) {
+        for (int ground = 0; ground < firstGrounds; ground++) {
+            for (int stance : choices.get(item)) {
+                if (hasRoom(item, ground, stances.get(stance))) {
                     return true;
                 }
             }
         }
         return false;
+    }
+
+    private boolean hasRoom(int item, int ground, Stance stance) {
+        Bounds bounds = Bounds.of(grounds.get(ground), ground, stance);
+        return bounds.hasPlace(grounds.get(ground).high())
+                && room(ground, stance.shape(), grade[item]).map(Field::hasFree).orElse(true);
     }
 }

@@ -1,7 +1,6 @@
 package secondbolt.lay.search;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,7 +16,8 @@ final class Scorer {
     final Layout layout;
     final double[] limit;
     private final int n;
-    private final Orientation[] shapes;
+    private final Stance[] stances;
+    private final Bounds[] bounds;
     private final double[] weight;
     private final double[] loss;
     private final double[] roomWeight;
@@ -32,7 +32,8 @@ final class Scorer {
         this.limit = limit.clone();
         n = problem.items();
         layout = new Layout(n);
-        shapes = problem.orientations.toArray(new Orientation[0]);
+        stances = problem.stances.toArray(new Stance[0]);
+        bounds = bounds(problem);
         weight = new double[n * n];
         loss = new double[n * n];
         roomWeight = new double[n];
@@ -40,13 +41,24 @@ final class Scorer {
         scale = new double[n];
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
-            Orientation shape = shapes[problem.choices.get(i)[0]];
-            scale[i] = Math.sqrt(Math.sqrt(shape.areaMm2()));
-            least = Math.min(least, Math.sqrt(shape.areaMm2()));
+            double size = Math.sqrt(problem.areaMm2(i));
+            scale[i] = Math.sqrt(size);
+            least = Math.min(least, size);
         }
         dustMm = least * 1e-9;
         reachMm = problem.reachMm;
         resetWeights();
+    }
+
+    private static Bounds[] bounds(Problem problem) {
+        int count = problem.stances.size();
+        Bounds[] all = new Bounds[count * problem.grounds.size()];
+        for (int i = 0; i < all.length; i++) {
+            int ground = i / count;
+            Stance stance = problem.stances.get(i % count);
+            all[i] = Bounds.of(problem.grounds.get(ground), ground, stance);
+        }
+        return all;
     }
 
     void resetWeights() {
@@ -76,44 +88,30 @@ final class Scorer {
         }
     }
 
-    /** The greatest place of an orientation's low left corner on a ground. */
-    double highestX(int ground, int orientation) {
-        return problem.grounds.get(ground).right() - shapes[orientation].widthMm();
-    }
-
-    double highestY(int ground, int orientation) {
-        return Math.min(limit[ground], problem.grounds.get(ground).high())
-                - shapes[orientation].heightMm();
-    }
-
-    double leastX(int ground) {
-        return problem.grounds.get(ground).left();
-    }
-
-    double leastY(int ground) {
-        return problem.grounds.get(ground).low();
+    /** Where a stance may lie on a ground. */
+    Bounds bounds(int ground, int stance) {
+        return bounds[ground * stances.length + stance];
     }
 
     /** The nearest place across that is within the bounds. */
-    double withinX(int ground, int orientation, double x) {
-        return Math.max(leastX(ground), Math.min(highestX(ground, orientation), x));
+    double withinX(int ground, int stance, double x) {
+        return bounds(ground, stance).withinX(x);
     }
 
     /** The nearest place along that is within the bounds. */
-    double withinY(int ground, int orientation, double y) {
-        return Math.max(leastY(ground), Math.min(highestY(ground, orientation), y));
+    double withinY(int ground, int stance, double y) {
+        return bounds(ground, stance).withinY(y, limit[ground]);
     }
 
-    boolean hasRoom(int ground, int orientation) {
-        return highestX(ground, orientation) >= leastX(ground)
-                && highestY(ground, orientation) >= leastY(ground);
+    boolean hasRoom(int ground, int stance) {
+        return bounds(ground, stance).hasPlace(limit[ground]);
     }
 
     /** What an item would cost at a place; anything from the bound on if it reaches it. */
-    double cost(int item, int ground, int orientation, double x, double y, double bound) {
+    double cost(int item, int ground, int stance, double x, double y, double bound) {
         steps++;
-        Orientation shape = shapes[orientation];
-        double cost = roomWeight[item] * roomDepth(item, ground, orientation, x, y);
+        Stance shape = stances[stance];
+        double cost = roomWeight[item] * roomDepth(item, ground, stance, x, y);
         double left = x - reachMm;
         double low = y - reachMm;
         double right = x + shape.widthMm() + reachMm;
@@ -125,11 +123,11 @@ final class Scorer {
             if (j == item || ox >= right || oy >= high) {
                 continue;
             }
-            Orientation other = shapes[layout.orientation[j]];
+            Stance other = stances[layout.stance[j]];
             if (ox + other.widthMm() <= left || oy + other.heightMm() <= low) {
                 continue;
             }
-            double depth = depth(item, orientation, x, y, j, ox, oy);
+            double depth = depth(item, stance, x, y, j, ox, oy);
             if (depth > 0) {
                 cost += weight[row + j] * depth;
             }
@@ -137,25 +135,19 @@ final class Scorer {
         return cost;
     }
 
-    private double depth(
-            int item, int orientation, double x, double y, int j, double ox, double oy) {
-        int other = layout.orientation[j];
+    private double depth(int item, int stance, double x, double y, int j, double ox, double oy) {
+        int shape = stances[stance].shape();
+        int other = stances[layout.stance[j]].shape();
         double depth =
-                orientation <= other
-                        ? problem.between(orientation, other).depthMm(ox - x, oy - y)
-                        : problem.between(other, orientation).depthMm(x - ox, y - oy);
+                shape <= other
+                        ? problem.between(shape, other).depthMm(ox - x, oy - y)
+                        : problem.between(other, shape).depthMm(x - ox, y - oy);
         return depth <= dustMm ? 0 : depth * scale[item] * scale[j];
     }
 
-    private double roomDepth(int item, int ground, int orientation, double x, double y) {
-        double beyondX =
-                Math.max(
-                        leastX(ground) - x,
-                        x - Math.max(leastX(ground), highestX(ground, orientation)));
-        double beyondY = Math.max(leastY(ground) - y, y - highestY(ground, orientation));
-        double tooWide = leastX(ground) - highestX(ground, orientation);
-        double depth = Math.max(0, beyondX) + Math.max(0, beyondY) + Math.max(0, tooWide);
-        Optional<Field> room = problem.room(ground, orientation, problem.quality[item]);
+    private double roomDepth(int item, int ground, int stance, double x, double y) {
+        double depth = bounds(ground, stance).beyondMm(x, y, limit[ground]);
+        Optional<Field> room = problem.room(ground, stances[stance].shape(), problem.grade[item]);
         if (room.isPresent()) {
             depth += room.get().depthMm(x, y);
         }
@@ -182,31 +174,31 @@ final class Scorer {
         return false;
     }
 
-    void move(int item, int ground, int orientation, double x, double y) {
+    void move(int item, int ground, int stance, double x, double y) {
         layout.ground[item] = ground;
-        layout.orientation[item] = orientation;
+        layout.stance[item] = stance;
         layout.x[item] = x;
         layout.y[item] = y;
         refresh(item);
     }
 
     private void refresh(int item) {
-        int orientation = layout.orientation[item];
+        int stance = layout.stance[item];
         double x = layout.x[item];
         double y = layout.y[item];
-        Orientation shape = shapes[orientation];
-        roomLoss[item] = roomDepth(item, layout.ground[item], orientation, x, y);
+        Stance shape = stances[stance];
+        roomLoss[item] = roomDepth(item, layout.ground[item], stance, x, y);
         for (int j = 0; j < n; j++) {
             double ox = layout.x[j];
             double oy = layout.y[j];
-            Orientation other = shapes[layout.orientation[j]];
+            Stance other = stances[layout.stance[j]];
             boolean near =
                     j != item
                             && ox < x + shape.widthMm() + reachMm
                             && oy < y + shape.heightMm() + reachMm
                             && ox + other.widthMm() > x - reachMm
                             && oy + other.heightMm() > y - reachMm;
-            double depth = near ? depth(item, orientation, x, y, j, ox, oy) : 0;
+            double depth = near ? depth(item, stance, x, y, j, ox, oy) : 0;
             loss[item * n + j] = depth;
             loss[j * n + item] = depth;
         }
@@ -261,9 +253,5 @@ final class Scorer {
         return share > 0
                 ? weight * (LEAST_GROWTH + (MOST_GROWTH - LEAST_GROWTH) * share)
                 : Math.max(1, weight * DECAY);
-    }
-
-    List<Orientation> orientations() {
-        return problem.orientations;
     }
 }

@@ -51,9 +51,11 @@ public final class Shelf {
         return 2 * gapMm + 4 * toleranceMm;
     }
 
-    Orientation orientation(Outline outline, int turn) {
+    Orientation orientation(Outline outline, Way way) {
+        Outline up = way.isMirrored() ? outline.map(Orientation::mirrored) : outline;
         return orientations.computeIfAbsent(
-                new Kind(outline, turn), kind -> Orientation.of(outline, turn, gapMm, toleranceMm));
+                new Kind(up, way.turnDegrees()),
+                kind -> Orientation.of(kind.outline(), kind.turn(), gapMm, toleranceMm));
     }
 
     Field between(Orientation first, Orientation second) {

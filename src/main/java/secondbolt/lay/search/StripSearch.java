@@ -80,22 +80,18 @@ final class StripSearch {
     private void scatter(Layout layout, int item) {
         int[] choices = problem.choices.get(item);
         layout.ground[item] = 0;
-        layout.orientation[item] = choices[0];
-        layout.x[item] = problem.grounds.get(0).left();
-        layout.y[item] = problem.grounds.get(0).low();
+        layout.stance[item] = choices[0];
+        placeAtStart(layout, item);
         Scorer scorer = separation.first();
         for (int tries = 0; tries < 100; tries++) {
             int ground = dice.below(grounds);
-            int orientation = choices[dice.below(choices.length)];
-            if (scorer.hasRoom(ground, orientation)) {
-                double lowX = scorer.leastX(ground);
-                double lowY = scorer.leastY(ground);
+            int stance = choices[dice.below(choices.length)];
+            if (scorer.hasRoom(ground, stance)) {
+                Bounds bounds = scorer.bounds(ground, stance);
                 layout.ground[item] = ground;
-                layout.orientation[item] = orientation;
-                layout.x[item] =
-                        lowX + dice.share() * (scorer.highestX(ground, orientation) - lowX);
-                layout.y[item] =
-                        lowY + dice.share() * (scorer.highestY(ground, orientation) - lowY);
+                layout.stance[item] = stance;
+                layout.x[item] = bounds.atShareX(dice.share());
+                layout.y[item] = bounds.atShareY(dice.share(), scorer.limit[ground]);
                 return;
             }
         }
@@ -114,10 +110,7 @@ final class StripSearch {
                 reach =
                         Math.max(
                                 reach,
-                                layout.y[i]
-                                        + problem.orientations
-                                                .get(layout.orientation[i])
-                                                .heightMm());
+                                layout.y[i] + problem.stances.get(layout.stance[i]).heightMm());
             }
         }
         return reach;
@@ -127,34 +120,43 @@ final class StripSearch {
      * Everything within the shorter ground; what is too long for it is turned, or goes elsewhere.
      */
     private void into(Layout layout, double newLimit) {
-        double low = problem.grounds.get(shrinking).low();
+        Scorer scorer = separation.first();
         for (int i = 0; i < problem.items(); i++) {
             if (layout.ground[i] != shrinking) {
                 continue;
             }
-            if (height(layout.orientation[i]) > newLimit - low) {
-                layout.orientation[i] = lowest(i);
+            if (!scorer.bounds(shrinking, layout.stance[i]).hasPlace(newLimit)) {
+                layout.stance[i] = lowest(i);
             }
-            if (height(layout.orientation[i]) > newLimit - low) {
-                layout.ground[i] = 0;
-                layout.x[i] = problem.grounds.get(0).left();
-                layout.y[i] = problem.grounds.get(0).low();
+            Bounds bounds = scorer.bounds(shrinking, layout.stance[i]);
+            if (bounds.hasPlace(newLimit)) {
+                layout.x[i] = bounds.withinX(layout.x[i]);
+                layout.y[i] = bounds.withinY(layout.y[i], newLimit);
             } else {
-                double highest = newLimit - height(layout.orientation[i]);
-                layout.y[i] = Math.max(low, Math.min(layout.y[i], highest));
+                layout.ground[i] = 0;
+                placeAtStart(layout, i);
             }
         }
     }
 
-    private double height(int orientation) {
-        return problem.orientations.get(orientation).heightMm();
+    /** In the corner of the first ground, or as near as it may lie. */
+    private void placeAtStart(Layout layout, int item) {
+        Ground first = problem.grounds.get(0);
+        Bounds bounds = separation.first().bounds(0, layout.stance[item]);
+        boolean has = bounds.hasPlace(limit[0]);
+        layout.x[item] = has ? bounds.withinX(first.left()) : first.left();
+        layout.y[item] = has ? bounds.withinY(first.low(), limit[0]) : first.low();
     }
 
-    /** The orientation of an item that takes least length. */
+    private double height(int stance) {
+        return problem.stances.get(stance).heightMm();
+    }
+
+    /** The stance of an item that takes least length. */
     private int lowest(int item) {
         int lowest = problem.choices.get(item)[0];
-        for (int orientation : problem.choices.get(item)) {
-            lowest = height(orientation) < height(lowest) ? orientation : lowest;
+        for (int stance : problem.choices.get(item)) {
+            lowest = height(stance) < height(lowest) ? stance : lowest;
         }
         return lowest;
     }
@@ -239,17 +241,20 @@ final class StripSearch {
     }
 
     private double middleX(Layout layout, int i) {
-        return layout.x[i] + problem.orientations.get(layout.orientation[i]).widthMm() / 2;
+        return layout.x[i] + problem.stances.get(layout.stance[i]).widthMm() / 2;
     }
 
     private double middleY(Layout layout, int i) {
-        return layout.y[i] + problem.orientations.get(layout.orientation[i]).heightMm() / 2;
+        return layout.y[i] + problem.stances.get(layout.stance[i]).heightMm() / 2;
     }
 
     private void put(Layout layout, int i, int ground, double x, double y) {
         Scorer scorer = separation.first();
-        int o = layout.orientation[i];
-        Orientation shape = problem.orientations.get(o);
+        int o = layout.stance[i];
+        if (!scorer.hasRoom(ground, o)) {
+            return;
+        }
+        Stance shape = problem.stances.get(o);
         layout.ground[i] = ground;
         layout.x[i] = scorer.withinX(ground, o, x - shape.widthMm() / 2);
         layout.y[i] = scorer.withinY(ground, o, y - shape.heightMm() / 2);

@@ -86,7 +86,7 @@ public final class LayBenchmark {
                 List<Integer> turns =
                         ((List<?>) piece.get("rotations"))
                                 .stream().map(r -> (int) number(r)).toList();
-                Figure figure = new Figure(outline, turns, false, outline.areaMm2());
+                Figure figure = new Figure(outline, Way.turned(turns), 0, outline.areaMm2());
                 IntStream.range(0, (int) number(piece.get("demand")))
                         .forEach(i -> figures.add(figure));
             }
@@ -123,7 +123,7 @@ public final class LayBenchmark {
     private static Found search(Instance instance, double seconds) {
         long began = System.nanoTime();
         double longest = instance.area() / instance.width() / 0.6;
-        Ground ground = new Ground(0, 0, instance.width(), longest, List.of(List.of(), List.of()));
+        Ground ground = new Ground(0, 0, instance.width(), longest, 0, 0, List.of(List.of()));
         Problem problem = Problem.of(instance.figures(), List.of(ground), new Shelf(0, 0));
         try (Crew crew = Crew.of(WORKERS - 1)) {
             StripSearch search = new StripSearch(problem, 1, WORKERS, 1, crew);
@@ -144,11 +144,12 @@ public final class LayBenchmark {
     private static void check(Instance instance, Problem problem, Layout layout) {
         List<Placed> placed = new ArrayList<>();
         for (int i = 0; i < instance.figures().size(); i++) {
-            Orientation lies = problem.orientations.get(layout.orientation[i]);
+            Orientation lies = problem.stances.get(layout.stance[i]).lies();
             placed.add(
                     new Placed(
                             i,
                             0,
+                            false,
                             lies.turnDegrees(),
                             layout.x[i] - lies.leftMm(),
                             layout.y[i] - lies.lowMm()));
@@ -177,7 +178,7 @@ public final class LayBenchmark {
                                                 new Point(160, 0),
                                                 new Point(200, along),
                                                 new Point(0, along)));
-                figures.add(new Figure(outline, List.of(0, 180), false, 1));
+                figures.add(new Figure(outline, Way.turned(List.of(0, 180)), 0, 1));
             }
             run(new Instance(1500, figures), copies + " pcs", seconds / 2);
         }

@@ -18,6 +18,7 @@ public final class LayChecker {
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final double MOST_OVERLAP_MM2 = 0.01;
     private static final double SLACK_MM = 1e-3;
+    private static final double STEP_SLACK_MM = 0.05;
 
     private LayChecker() {}
 
@@ -32,16 +33,13 @@ public final class LayChecker {
                 faults.add("figure " + placed.figure() + " is there twice");
             }
             there[placed.figure()] = true;
-            if (!figure.turns().contains(placed.turnDegrees())) {
-                faults.add("figure " + placed.figure() + " is turned by " + placed.turnDegrees());
+            if (figure.ways().stream().noneMatch(way -> isSo(placed, way))) {
+                faults.add("figure " + placed.figure() + " lies in no way it may: " + placed);
             }
             Geometry shape = lying(figure.outline(), placed);
             lying.add(shape);
             Bed bed = beds.get(placed.bed());
-            Geometry sound =
-                    union(
-                            (figure.mayLieOnHidden() ? bed.soundForHidden() : bed.sound())
-                                    .outlines());
+            Geometry sound = union(bed.grades().get(figure.grade()).outlines());
             double beyond = OverlayNGRobust.overlay(shape, sound, OverlayNG.DIFFERENCE).getArea();
             if (beyond > MOST_OVERLAP_MM2) {
                 faults.add("figure " + placed.figure() + " lies " + beyond + " mm² off the cloth");
@@ -74,6 +72,22 @@ public final class LayChecker {
         return faults;
     }
 
+    /** Whether it is turned as a way says, and lies between its bounds and on one of its steps. */
+    private static boolean isSo(Placed placed, Way way) {
+        return way.turnDegrees() == placed.turnDegrees()
+                && way.isMirrored() == placed.isMirrored()
+                && (way.bed().isEmpty() || way.bed().getAsInt() == placed.bed())
+                && isOn(way.across(), placed.acrossMm())
+                && isOn(way.along(), placed.alongMm());
+    }
+
+    private static boolean isOn(Rail rail, double at) {
+        double steps = rail.everyMm() > 0 ? (at - rail.fromMm()) / rail.everyMm() : 0;
+        return at >= rail.leastMm() - STEP_SLACK_MM
+                && at <= rail.mostMm() + STEP_SLACK_MM
+                && Math.abs(steps - Math.rint(steps)) * rail.everyMm() <= STEP_SLACK_MM;
+    }
+
     private static void pair(
             Placed a,
             Geometry first,
@@ -97,6 +111,9 @@ public final class LayChecker {
 
     private static Geometry lying(Outline outline, Placed placed) {
         AffineTransformation move = new AffineTransformation();
+        if (placed.isMirrored()) {
+            move.scale(-1, 1);
+        }
         move.rotate(Math.toRadians(placed.turnDegrees()));
         move.translate(placed.acrossMm(), placed.alongMm());
         return move.transform(polygon(outline));

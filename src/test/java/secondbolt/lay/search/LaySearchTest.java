@@ -30,7 +30,7 @@ class LaySearchTest {
     }
 
     private static Figure along(Outline outline) {
-        return new Figure(outline, List.of(0, 180), false, outline.areaMm2());
+        return new Figure(outline, Way.turned(List.of(0, 180)), 0, outline.areaMm2());
     }
 
     private static Lay lay(List<Figure> figures, List<Bed> beds, double gapMm, long steps) {
@@ -86,7 +86,7 @@ class LaySearchTest {
         }
         Region worn = Region.of(new Box(w * 0.4, h * 0.1, w * 0.3, h * 0.2));
         Region holes = Region.union(flaws);
-        return new Bed(whole.minus(holes).minus(worn), whole.minus(holes));
+        return Bed.of(whole.minus(holes).minus(worn), whole.minus(holes));
     }
 
     private static final List<List<Integer>> GRAINS =
@@ -112,8 +112,8 @@ class LaySearchTest {
                 figures.add(
                         new Figure(
                                 outline,
-                                GRAINS.get(random.nextInt(GRAINS.size())),
-                                random.nextInt(4) == 0,
+                                Way.turned(GRAINS.get(random.nextInt(GRAINS.size()))),
+                                random.nextInt(4) == 0 ? 1 : 0,
                                 outline.areaMm2()));
             }
             double gapMm = random.nextInt(3) * 2.5;
@@ -162,9 +162,10 @@ class LaySearchTest {
     void theLeastWorthIsLeftOut() {
         List<Figure> figures = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
-            figures.add(new Figure(rectangle(290, 390), List.of(0), false, i == 2 ? 1 : 100));
+            figures.add(
+                    new Figure(rectangle(290, 390), Way.turned(List.of(0)), 0, i == 2 ? 1 : 100));
         }
-        figures.add(new Figure(rectangle(290, 390), List.of(0), false, 100));
+        figures.add(new Figure(rectangle(290, 390), Way.turned(List.of(0)), 0, 100));
         Lay lay = lay(figures, List.of(Bed.whole(600, 800)), 0, STEPS);
         assertEquals(List.of(2), lay.leftOver());
     }
@@ -172,9 +173,9 @@ class LaySearchTest {
     @Test
     void aHiddenPieceMayLieOnWornClothAndAnotherMayNot() {
         Region whole = Region.of(new Box(0, 0, 300, 300));
-        Bed worn = new Bed(whole.minus(Region.of(new Box(0, 0, 300, 200))), whole);
+        Bed worn = Bed.of(whole.minus(Region.of(new Box(0, 0, 300, 200))), whole);
         Outline facing = rectangle(250, 250);
-        Figure hidden = new Figure(facing, List.of(0, 180), true, 1);
+        Figure hidden = new Figure(facing, Way.turned(List.of(0, 180)), 1, 1);
         assertTrue(lay(List.of(hidden), List.of(worn), 3, STEPS).leftOver().isEmpty());
         assertFalse(lay(List.of(along(facing)), List.of(worn), 3, STEPS).leftOver().isEmpty());
     }

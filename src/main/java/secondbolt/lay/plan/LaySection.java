@@ -1,5 +1,6 @@
-package secondbolt.lay;
+package secondbolt.lay.plan;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,10 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Point;
 
-/** The sections {@code lay}, {@code designs}, {@code make} and {@code cut so far}. */
+/**
+ * The sections {@code lay}, {@code designs}, {@code make}, {@code cut so far} and {@code
+ * interfacing}.
+ */
 public final class LaySection {
     private static final Form<Placed<String>> NAME = Forms.placed(Forms.text(60));
 
@@ -38,12 +42,13 @@ public final class LaySection {
                     "How much is tried: quick for a first look, steady if not told, thorough for a"
                             + " cloth that is barely enough (minutes).",
                     "steady");
-    private static final Key<String> LAYERS =
+    private static final Key<Placed<LayPlan.Layers>> LAYERS =
             Key.optional(
                     "layers",
-                    Forms.choice(Map.of("single", "single")),
-                    "How the cloth lies when it is cut. Worn cloth is cut single, so that every"
-                            + " flaw is seen.",
+                    Forms.placed(Forms.choice(LayPlan.Layers.values(), LayPlan.Layers::word)),
+                    "How the cloth lies when it is cut: single, so that every flaw is seen, if not"
+                            + " told; or folded lengthwise, the right side out, where a flaw of"
+                            + " either layer is a flaw of both.",
                     "single");
     private static final Key<Placed<Piece.Grain>> GRAIN =
             Key.required(
@@ -63,26 +68,90 @@ public final class LaySection {
                     "Pieces that may lie otherwise than the pattern says.",
                     "{collar: {grain: any}}");
 
+    private static final Form<Placed<PiecePart>> PART =
+            Forms.placed(
+                    Forms.parsed(
+                            "an edge or a mark of a piece, such as `front.side`",
+                            PiecePart::parse));
+    private static final Key<List<Match>> MATCH =
+            Key.optional(
+                    "match",
+                    ListForm.of(
+                            "places that match",
+                            Forms.map(
+                                    ListForm.of("the two that meet", PART, 2, 2),
+                                    two -> new Match(two.get(0), two.get(1))),
+                            0,
+                            30),
+                    "Where the cloth's stripes or checks run on from one piece into the other, the"
+                            + " most important first: two edges that are sewn together meet at"
+                            + " their lowest notches, or at their lower ends; a mark meets as it"
+                            + " is.",
+                    "[[front.side, back.side]]");
+    private static final Key<Length> BOLT_WIDTH =
+            Key.required(
+                    "width", Forms.length(LengthRange.of("20 cm", "4 m")), "Of the bolt.", "150");
+    private static final Key<BigDecimal> PRICE =
+            Key.optional(
+                    "price",
+                    Forms.number("0", "100000"),
+                    "Of a metre; of a yard where the units are inches.",
+                    "14.90");
+    private static final Key<NewCloth> NEW_CLOTH =
+            Key.optional(
+                    "new cloth",
+                    MapForm.of(
+                            "new cloth",
+                            List.of(BOLT_WIDTH, PRICE),
+                            fields ->
+                                    Optional.of(
+                                            new NewCloth(
+                                                    fields.require(BOLT_WIDTH),
+                                                    fields.get(PRICE)))),
+                    "Cloth as a shop sells it, to compare with: how much it would take, and what"
+                            + " is saved.",
+                    "{width: 150, price: 14.90}");
+
     /** The section of this name. */
-    public static final Key<Lay> LAY =
+    public static final Key<LayPlan.Rules> LAY =
             Key.optional(
                     "lay",
                     MapForm.of(
                             "a lay",
-                            List.of(
-                                    GAP,
-                                    EFFORT,
-                                    LAYERS,
-                                    PIECES,
-                                    Key.later("match", "Notches kept at one place of the repeat.")),
+                            List.of(GAP, EFFORT, LAYERS, PIECES, MATCH, NEW_CLOTH),
                             fields ->
                                     Optional.of(
-                                            new Lay(
+                                            new LayPlan.Rules(
                                                     fields.get(GAP),
                                                     fields.get(EFFORT),
-                                                    fields.get(PIECES).orElse(Map.of())))),
+                                                    fields.get(LAYERS),
+                                                    fields.get(PIECES).orElse(Map.of()),
+                                                    fields.get(MATCH).orElse(List.of()),
+                                                    fields.get(NEW_CLOTH)))),
                     "How pieces are laid on the cloth.",
                     "{gap: 3 mm, effort: steady}");
+
+    private static final Key<Boolean> NONWOVEN =
+            Key.optional(
+                    "nonwoven",
+                    Forms.yesOrNo(),
+                    "Whether it has no grain, so that pieces may lie any way. No if not told.",
+                    "yes");
+
+    /** The section of this name. */
+    public static final Key<Interfacing> INTERFACING =
+            Key.optional(
+                    "interfacing",
+                    MapForm.of(
+                            "interfacing",
+                            List.of(BOLT_WIDTH, NONWOVEN),
+                            fields ->
+                                    Optional.of(
+                                            new Interfacing(
+                                                    fields.require(BOLT_WIDTH),
+                                                    fields.get(NONWOVEN).orElse(false)))),
+                    "What stiffens the pieces that are cut of `interfacing`.",
+                    "{width: 90}");
 
     private static final Key<List<Placed<String>>> USES =
             Key.required(
@@ -152,6 +221,13 @@ public final class LaySection {
             Key.optional("turn", Forms.whole(0, 359), "How far it was turned, in degrees.", "180");
     private static final Key<Boolean> MIRRORED =
             Key.optional("mirrored", Forms.yesOrNo(), "Whether it is the mirror image.", "yes");
+    private static final Key<Boolean> SPOILT =
+            Key.optional(
+                    "spoilt",
+                    Forms.yesOrNo(),
+                    "Whether something went wrong with it: it is cut again, and other pieces may be"
+                            + " cut from it. What is damaged is a flaw of the cloth.",
+                    "yes");
 
     /** The section of this name. */
     public static final Key<List<LayPlan.CutAlready>> CUT_SO_FAR =
@@ -161,7 +237,7 @@ public final class LaySection {
                             "pieces that are cut",
                             MapForm.of(
                                     "a piece that is cut",
-                                    List.of(PIECE, CLOTH, AT, TURN, MIRRORED),
+                                    List.of(PIECE, CLOTH, AT, TURN, MIRRORED, SPOILT),
                                     LaySection::cut),
                             0,
                             200),
@@ -170,28 +246,14 @@ public final class LaySection {
 
     private LaySection() {}
 
-    /**
-     * The section {@code lay} alone.
-     *
-     * @param gap if told
-     * @param effort if told
-     * @param grains by piece
-     */
-    public record Lay(
-            Optional<Length> gap,
-            Optional<Effort> effort,
-            Map<String, Placed<Piece.Grain>> grains) {}
-
-    /** All four together. */
+    /** All five together. */
     public static LayPlan plan(Fields fields) {
-        Optional<Lay> lay = fields.get(LAY);
         return new LayPlan(
-                lay.flatMap(Lay::gap),
-                lay.flatMap(Lay::effort),
-                lay.map(Lay::grains).orElse(Map.of()),
+                fields.get(LAY).orElse(LayPlan.Rules.NONE),
                 fields.get(DESIGNS).orElse(Map.of()),
                 fields.get(MAKE),
-                fields.get(CUT_SO_FAR).orElse(List.of()));
+                fields.get(CUT_SO_FAR).orElse(List.of()),
+                fields.get(INTERFACING));
     }
 
     private static Optional<Design> design(Fields fields) {
@@ -231,6 +293,7 @@ public final class LaySection {
                         fields.require(CLOTH),
                         new Point(at.across().millimetres(), at.along().millimetres()),
                         fields.get(TURN).orElse(0),
-                        fields.get(MIRRORED).orElse(false)));
+                        fields.get(MIRRORED).orElse(false),
+                        fields.get(SPOILT).orElse(false)));
     }
 }

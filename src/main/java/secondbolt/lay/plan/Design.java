@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.plan;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -27,7 +27,7 @@ public record Design(
     }
 
     /** Whether it needs a piece. */
-    boolean needs(String piece) {
+    public boolean needs(String piece) {
         return uses.stream().anyMatch(use -> use.value().equals(piece));
     }
 }

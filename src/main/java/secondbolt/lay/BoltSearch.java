@@ -1,0 +1,132 @@
+package secondbolt.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.cloth.BoltWidth;
+import secondbolt.lay.plan.Interfacing;
+import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.search.Effort;
+import secondbolt.lay.search.Lay;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * How long cloth from the bolt would have to be, with the nap and the pattern of the cloth there
+ * is.
+ */
+final class BoltSearch {
+    static final String INTERFACING = "interfacing";
+
+    private final KeptLays lays;
+    private final LayPlan plan;
+    private final Tape tape;
+
+    BoltSearch(KeptLays lays, LayPlan plan, Tape tape) {
+        this.lays = lays;
+        this.plan = plan;
+        this.tape = tape;
+    }
+
+    /**
+     * The lengths at all widths that are asked for, the narrow ones first.
+     *
+     * @param wanted single copies
+     * @param like a cloth whose nap and pattern the bolt has
+     */
+    List<BoltLength> lengths(String role, List<LayPiece> wanted, Optional<Spread> like) {
+        return role.equals(INTERFACING) ? interfacing(wanted) : cloth(role, wanted, like);
+    }
+
+    /**
+     * The selvages take 5 cm, or 2 in, in all.
+     *
+     * <p>Source: 5 cm off 150 cm, or 2 in off 60 in (a trade convention, lesson on yardage).
+     */
+    private List<BoltLength> cloth(String role, List<LayPiece> wanted, Optional<Spread> like) {
+        Length selvages = tape == Tape.INCH ? Length.ofInches(2, 1) : Length.ofMillimetres(50);
+        List<BoltLength> lengths = new ArrayList<>();
+        for (Length width : widths(role)) {
+            Trial trial = Trial.asWritten(plan);
+            lengths.add(length(role, width, width.minus(selvages), wanted, like, trial));
+        }
+        return lengths;
+    }
+
+    private List<Length> widths(String role) {
+        List<Length> widths = new ArrayList<>();
+        for (BoltWidth bolt : BoltWidth.COMMON) {
+            if (bolt.tape() == tape) {
+                widths.add(bolt.width());
+            }
+        }
+        plan.rules()
+                .newCloth()
+                .map(cloth -> cloth.width())
+                .filter(width -> role.equals("main") && !widths.contains(width))
+                .ifPresent(widths::add);
+        widths.sort(null);
+        return widths;
+    }
+
+    /** Interfacing has no selvage that is left, and lies single. */
+    private List<BoltLength> interfacing(List<LayPiece> wanted) {
+        List<Length> widths =
+                plan.interfacing().map(told -> List.of(told.width())).orElse(usualInterfacing());
+        boolean anyWay = plan.interfacing().map(Interfacing::isNonwoven).orElse(false);
+        Trial trial = Trial.ofInterfacing(plan, wanted, anyWay);
+        return widths.stream()
+                .map(w -> length(INTERFACING, w, w, wanted, Optional.empty(), trial))
+                .toList();
+    }
+
+    /**
+     * Widths that interfacing is sold in.
+     *
+     * <p>Source: 20 in and upward (Interfacings, EM014, Washington State University Extension); 36
+     * and 45 in, and the metric neighbours, are from memory.
+     */
+    private List<Length> usualInterfacing() {
+        return tape == Tape.INCH
+                ? List.of(Length.ofInches(20, 1), Length.ofInches(36, 1), Length.ofInches(45, 1))
+                : List.of(Length.ofMillimetres(500), Length.ofMillimetres(900));
+    }
+
+    private BoltLength length(
+            String role,
+            Length width,
+            Length cuttable,
+            List<LayPiece> single,
+            Optional<Spread> like,
+            Trial trial) {
+        double area = single.stream().mapToDouble(LayPiece::areaMm2).sum();
+        double longest =
+                single.stream()
+                        .map(p -> p.outline().box())
+                        .mapToDouble(b -> Math.max(b.widthMm(), b.heightMm()))
+                        .max()
+                        .orElse(0);
+        double repeat = like.map(s -> s.repeat().alongMm()).orElse(0.0);
+        double lengthMm = 2 * area / cuttable.millimetres() + 2 * longest + single.size() * repeat;
+        Spread bolt = Spread.fromBolt(cuttable, lengthMm, like);
+        Stock stock = new Stock(role, List.of(trial.isFolded() ? bolt.folded() : bolt));
+        List<LayPiece> wanted = trial.isFolded() ? Doubled.of(single) : single;
+        Lay lay = StockSearch.search(lays, stock, wanted, trial, Effort.QUICK).lay();
+        if (!lay.leftOver().isEmpty()) {
+            return new BoltLength(role, width, cuttable, Optional.empty(), Optional.empty());
+        }
+        double reach =
+                lay.placed().stream()
+                        .mapToDouble(
+                                p -> p.lying(wanted.get(p.figure()).outline()).box().bottomMm())
+                        .max()
+                        .orElse(0);
+        Length length = Length.ofComputedMillimetres(reach).roundedUpTo(Length.ofMillimetres(1));
+        return new BoltLength(
+                role,
+                width,
+                cuttable,
+                Optional.of(length),
+                Optional.of(length.roundedUpTo(tape.shopStep())));
+    }
+}

@@ -1,0 +1,202 @@
+package secondbolt.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import secondbolt.cloth.ClothYield;
+import secondbolt.fit.Piece;
+import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.plan.Match;
+import secondbolt.lay.plan.PiecePart;
+import secondbolt.lay.search.Placed;
+import secondbolt.measure.Length;
+import secondbolt.shape.Outline;
+import secondbolt.shape.Point;
+
+/**
+ * Which pieces must lie at the same place of the repeat as which others, so that stripes or checks
+ * run on over their seams.
+ *
+ * <p>Two pieces match where the places at which they meet, on the sewing line, are whole repeats
+ * apart on the cloth. All matched pieces lie the same way up, since few checks look the same upside
+ * down. Common practice, no source.
+ */
+final class Matching {
+    /** Nothing matches. */
+    static final Matching NONE = new Matching(LayPlan.NONE, List.of(), ClothYield.Repeat.NONE);
+
+    /** What a maker may be out by and not see it; common practice, no source. */
+    private static final double SEEN_MM = 1;
+
+    private final LayPlan plan;
+    private final List<LayPiece> pieces;
+    private final ClothYield.Repeat repeat;
+    private final int[] group;
+    private final double[] x;
+    private final double[] y;
+    private final List<List<PinPoint>> points = new ArrayList<>();
+    private final List<GivenUp> givenUp = new ArrayList<>();
+
+    private Matching(LayPlan plan, List<LayPiece> pieces, ClothYield.Repeat repeat) {
+        this.plan = plan;
+        this.pieces = pieces;
+        this.repeat = repeat;
+        group = new int[pieces.size()];
+        x = new double[group.length];
+        y = new double[group.length];
+        for (int i = 0; i < group.length; i++) {
+            group[i] = i;
+            points.add(new ArrayList<>());
+        }
+    }
+
+    /**
+     * A match that another one before it rules out.
+     *
+     * @param match which
+     * @param way across or along
+     * @param off by how much the lines miss each other there
+     */
+    record GivenUp(Match match, String way, Length off) {}
+
+    /**
+     * Matches pieces.
+     *
+     * @param trial how pieces may lie, and which match
+     * @param pieces single copies
+     * @param repeat of the cloth
+     */
+    static Matching of(Trial trial, List<LayPiece> pieces, ClothYield.Repeat repeat) {
+        Matching matching = new Matching(trial.plan(), List.copyOf(pieces), repeat);
+        if (repeat.isAny()) {
+            trial.matches().forEach(matching::match);
+        }
+        return matching;
+    }
+
+    /** What could not be matched. */
+    List<GivenUp> givenUp() {
+        return List.copyOf(givenUp);
+    }
+
+    /** Where a piece meets others, to pin it by. */
+    List<PinPoint> points(int piece) {
+        return points.get(piece);
+    }
+
+    /** Whether any piece is matched. */
+    boolean isAny() {
+        return points.stream().anyMatch(p -> !p.isEmpty());
+    }
+
+    /** Whether a piece is matched with another. */
+    boolean isMatched(int piece) {
+        return piece < points.size() && !points.get(piece).isEmpty();
+    }
+
+    /** The repeat that is heeded. */
+    ClothYield.Repeat repeat() {
+        return repeat;
+    }
+
+    /** How a matched piece is turned. */
+    int turn(int piece) {
+        return turn(pieces.get(piece));
+    }
+
+    private int turn(LayPiece piece) {
+        return plan.grain(piece.piece()) == Piece.Grain.ACROSS ? 90 : 0;
+    }
+
+    /** The largest piece that is matched with this one, or with one that is. */
+    int leader(int piece) {
+        int leader = piece;
+        for (int i = 0; i < group.length; i++) {
+            boolean larger = pieces.get(i).areaMm2() > pieces.get(leader).areaMm2();
+            leader = group[i] == group[piece] && larger ? i : leader;
+        }
+        return leader;
+    }
+
+    /** How far a piece is moved where its leader is not moved, but for whole repeats. */
+    Point fromLeader(int piece) {
+        int leader = leader(piece);
+        return new Point(x[piece] - x[leader], y[piece] - y[leader]);
+    }
+
+    /** The box of a piece as it is turned. */
+    Outline turned(int piece) {
+        return turned(pieces.get(piece)).lying(pieces.get(piece).outline());
+    }
+
+    private Placed turned(LayPiece piece) {
+        return new Placed(0, 0, false, turn(piece), 0, 0);
+    }
+
+    private void match(Match match) {
+        Meeting meeting = Meeting.of(match, pieces);
+        for (Meeting.Pair pair : meeting.pairs()) {
+            join(match, pair);
+        }
+    }
+
+    private void join(Match match, Meeting.Pair pair) {
+        int a = pair.first().piece();
+        int b = pair.second().piece();
+        Point at = turned(pieces.get(a)).at(pair.first().at());
+        Point other = turned(pieces.get(b)).at(pair.second().at());
+        double dx = x[a] + at.xMm() - other.xMm() - x[b];
+        double dy = y[a] + at.yMm() - other.yMm() - y[b];
+        if (group[a] == group[b]) {
+            tellOff(match, "across", off(dx, repeat.acrossMm()));
+            tellOff(match, "along", off(dy, repeat.alongMm()));
+        } else {
+            int old = group[b];
+            for (int i = 0; i < group.length; i++) {
+                if (group[i] == old) {
+                    group[i] = group[a];
+                    x[i] += dx;
+                    y[i] += dy;
+                }
+            }
+        }
+        pin(a, pair.first(), match.first().value());
+        pin(b, pair.second(), match.second().value());
+    }
+
+    private void pin(int piece, Meeting.Spot spot, PiecePart part) {
+        PinPoint pin = new PinPoint("match, " + part.part(), spot.at());
+        if (!points.get(piece).contains(pin)) {
+            points.get(piece).add(pin);
+        }
+    }
+
+    private static double off(double by, double everyMm) {
+        return everyMm > 0 ? Math.abs(by - Math.rint(by / everyMm) * everyMm) : 0;
+    }
+
+    private void tellOff(Match match, String way, double offMm) {
+        boolean told =
+                givenUp.stream().anyMatch(g -> g.match().equals(match) && g.way().equals(way));
+        if (offMm > SEEN_MM && !told) {
+            givenUp.add(new GivenUp(match, way, Length.ofComputedMillimetres(offMm)));
+        }
+    }
+
+    /** The seams that match below a dart only. */
+    static List<String> belowDarts(List<Match> matches, List<LayPiece> pieces) {
+        List<String> below = new ArrayList<>();
+        for (Match match : matches) {
+            for (PiecePart part : List.of(match.first().value(), match.second().value())) {
+                boolean hasDart =
+                        pieces.stream()
+                                .filter(p -> p.piece().name().equals(part.piece()))
+                                .flatMap(p -> p.piece().features().darts().stream())
+                                .anyMatch(dart -> dart.edge().equals(part.part()));
+                if (hasDart && !below.contains(part.toString())) {
+                    below.add(part.toString());
+                }
+            }
+        }
+        return below;
+    }
+}

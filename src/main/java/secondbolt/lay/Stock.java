@@ -1,0 +1,37 @@
+package secondbolt.lay;
+
+import java.util.List;
+import secondbolt.lay.search.Bed;
+
+/**
+ * All cloths of one role, in the order they are used.
+ *
+ * @param role of the cloths
+ * @param spreads on each of which a piece could lie
+ */
+record Stock(String role, List<Spread> spreads) {
+    /** Copies the list. */
+    Stock {
+        spreads = List.copyOf(spreads);
+    }
+
+    /** The edges of pieces that are made of a feature, as written. */
+    List<String> keptEdges() {
+        return spreads.stream()
+                .flatMap(s -> s.kept().stream())
+                .map(k -> k.edge())
+                .distinct()
+                .toList();
+    }
+
+    /** The cloths as the search sees them. */
+    List<Bed> beds() {
+        List<String> edges = keptEdges();
+        return spreads.stream().map(spread -> spread.bed(edges)).toList();
+    }
+
+    /** Whether the cloths are folded for cutting. */
+    boolean isFolded() {
+        return spreads.stream().anyMatch(spread -> spread.fold().isPresent());
+    }
+}

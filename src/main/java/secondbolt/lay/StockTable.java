@@ -1,0 +1,127 @@
+package secondbolt.lay;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.cloth.ClothResult;
+import secondbolt.lay.search.Effort;
+import secondbolt.lay.search.Lay;
+import secondbolt.measure.Area;
+import secondbolt.shape.Box;
+import secondbolt.shape.ClearRectangles;
+import secondbolt.shape.Region;
+
+/**
+ * Spreads the cloths of a role and lays pieces on them, round what is cut already.
+ *
+ * @param soFar what is cut
+ * @param lays searches them
+ */
+record StockTable(SoFar soFar, KeptLays lays) {
+    /** Those of the cloths that a piece could lie on, the largest first. */
+    private List<Spread> spreads(List<ClothResult> cloths, boolean folded) {
+        return cloths.stream()
+                .map(cloth -> Spread.single(cloth, soFar))
+                .map(spread -> folded ? spread.folded() : spread)
+                .filter(Spread::isUsable)
+                .sorted(Comparator.comparingDouble((Spread s) -> -s.sound().areaMm2()))
+                .toList();
+    }
+
+    /** The nap and pattern that cloth from the bolt should have, as the largest of these. */
+    Optional<Spread> likeOf(List<ClothResult> cloths) {
+        return spreads(cloths, false).stream().findFirst();
+    }
+
+    /** Whether pieces are larger than all sound cloth, so that no lay need be looked for. */
+    boolean isTooMuch(List<ClothResult> cloths, List<LayPiece> wanted) {
+        double area =
+                soFar.rest(wanted, cloths).stream().mapToDouble(p -> p.outline().areaMm2()).sum();
+        return area
+                > spreads(cloths, false).stream()
+                        .mapToDouble(s -> s.soundForHidden().areaMm2())
+                        .sum();
+    }
+
+    /**
+     * Lays pieces.
+     *
+     * @param cloths whose size is known
+     * @param wanted single copies, those that are cut already among them
+     */
+    StockLay lay(
+            String role,
+            List<ClothResult> cloths,
+            List<LayPiece> wanted,
+            Trial trial,
+            Effort effort) {
+        Stock stock = new Stock(role, spreads(cloths, trial.isFolded()));
+        List<LayPiece> single = soFar.rest(wanted, cloths);
+        List<LayPiece> rest = trial.isFolded() ? Doubled.of(single) : single;
+        StockSearch.Found found = StockSearch.search(lays, stock, rest, trial, effort);
+        Lay lay = found.lay();
+        List<LaidPiece> laid =
+                lay.placed().stream()
+                        .map(
+                                p ->
+                                        new LaidPiece(
+                                                pinned(rest, p.figure(), found.matching()),
+                                                p.bed(),
+                                                p))
+                        .toList();
+        List<LayPiece> leftOver = lay.leftOver().stream().map(rest::get).toList();
+        return new StockLay(
+                role,
+                cloths(stock),
+                stock.spreads(),
+                laid,
+                leftOver,
+                leftOver.stream().filter(p -> isTooLarge(p, stock)).toList(),
+                remnants(stock, laid),
+                Area.ofComputedSquareMillimetres(
+                        stock.spreads().stream().mapToDouble(Spread::soundAreaMm2).sum()),
+                found.matching().givenUp(),
+                lay.isFinished());
+    }
+
+    private static List<ClothResult> cloths(Stock stock) {
+        return stock.spreads().stream().flatMap(s -> s.cloth().stream()).toList();
+    }
+
+    /** With the places where it meets others. */
+    private static LayPiece pinned(List<LayPiece> pieces, int number, Matching matching) {
+        LayPiece piece = pieces.get(number);
+        if (!matching.isAny() || !matching.isMatched(number)) {
+            return piece;
+        }
+        List<PinPoint> pins = new ArrayList<>(piece.pins());
+        pins.addAll(matching.points(number));
+        return piece.with(pins);
+    }
+
+    /** Whether a piece is longer, or wider, than every cloth, whichever way it is turned. */
+    private static boolean isTooLarge(LayPiece piece, Stock stock) {
+        Box box = piece.outline().box();
+        double longest = Math.max(box.widthMm(), box.heightMm());
+        return !stock.spreads().isEmpty()
+                && stock.spreads().stream()
+                        .map(spread -> spread.soundForHidden().box())
+                        .allMatch(bed -> longest > Math.max(bed.widthMm(), bed.heightMm()));
+    }
+
+    private static List<Optional<Box>> remnants(Stock stock, List<LaidPiece> laid) {
+        List<Optional<Box>> remnants = new ArrayList<>();
+        for (int i = 0; i < stock.spreads().size(); i++) {
+            int number = i;
+            List<Region> here =
+                    laid.stream()
+                            .filter(l -> l.cloth() == number)
+                            .map(l -> Region.of(l.outline()))
+                            .toList();
+            Region left = stock.spreads().get(i).sound().minus(Region.union(here));
+            remnants.add(ClearRectangles.largest(left).filter(box -> box.areaMm2() > 0));
+        }
+        return remnants;
+    }
+}
