@@ -35,7 +35,7 @@ final class KeptLays {
     private static final double PARTS_A_MM = 1e4;
 
     /** How much larger than it is a figure may be taken to be. */
-    private static final double TOLERANCE_MM = 0.8;
+    static final double TOLERANCE_MM = 0.8;
 
     private final LayDesk desk;
     private final Map<Double, Shelf> shelves = new HashMap<>();

@@ -18,6 +18,11 @@ import secondbolt.shape.Point;
  * @param share of a repeat that it lies from that corner
  */
 record Phase(Stock stock, Matching matching, int corner, List<Integer> beds, double share) {
+    /**
+     * The search takes a piece for so much wider than it is, which must not reach off the cloth.
+     */
+    private static final double IN_MM = KeptLays.TOLERANCE_MM;
+
     /** Copies the numbers. */
     Phase {
         beds = List.copyOf(beds);
@@ -29,8 +34,8 @@ record Phase(Stock stock, Matching matching, int corner, List<Integer> beds, dou
         Box leader = matching.turned(matching.leader(piece)).box();
         Point by = matching.fromLeader(piece);
         ClothYield.Repeat repeat = matching.repeat();
-        double x = cloth.leftMm() - leader.leftMm() + share * repeat.acrossMm() + by.xMm();
-        double y = cloth.topMm() - leader.topMm() + share * repeat.alongMm() + by.yMm();
+        double x = IN_MM + cloth.leftMm() - leader.leftMm() + share * repeat.acrossMm() + by.xMm();
+        double y = IN_MM + cloth.topMm() - leader.topMm() + share * repeat.alongMm() + by.yMm();
         Point from = begins(corner);
         List<Way> ways = new ArrayList<>();
         for (int bed : beds) {

@@ -61,7 +61,11 @@ final class Remedies {
             Predicate<LayPiece> isParted,
             String which,
             Again again) {
-        List<LayPiece> parted = Halves.of(wanted, isParted, cutting.allowance().millimetres());
+        List<LayPiece> parted =
+                Halves.of(
+                        wanted,
+                        piece -> isParted.test(piece) && !stock.isKept(piece),
+                        cutting.allowance().millimetres());
         return parted.size() > wanted.size()
                 ? List.of(
                         remedy(

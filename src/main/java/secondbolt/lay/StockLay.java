@@ -53,6 +53,13 @@ public record StockLay(
                 .anyMatch(s -> s.soundForHidden().areaMm2() > s.sound().areaMm2() + 1);
     }
 
+    /** Whether an edge of a piece is made of a feature of one of the cloths. */
+    boolean isKept(LayPiece piece) {
+        return spreads.stream()
+                .flatMap(spread -> spread.kept().stream())
+                .anyMatch(feature -> Ways.isOf(piece, feature.edge()));
+    }
+
     /** Whether the cloth is folded for cutting. */
     public boolean isFolded() {
         return spreads.stream().anyMatch(spread -> spread.fold().isPresent());

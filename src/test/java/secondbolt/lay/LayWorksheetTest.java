@@ -8,73 +8,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import secondbolt.cloth.ClothWorksheet;
-import secondbolt.cutting.CuttingCalculation;
-import secondbolt.cutting.CuttingResult;
 import secondbolt.draw.Drawing;
-import secondbolt.file.ProjectFileReader;
-import secondbolt.file.source.Mistakes;
-import secondbolt.file.source.SourceFile;
-import secondbolt.fit.FitCalculation;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.project.Project;
-import secondbolt.project.ProjectSection;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 
 /** What a maker reads of her lay; lengths worked by hand for plain rectangles. */
 class LayWorksheetTest {
-    private static final LayDesk DESK = LayDesk.inMemory();
-
-    private static Optional<Project> read(String text, Mistakes mistakes) {
-        return ProjectFileReader.read(
-                SourceFile.of("test.yaml", "title: Test\nunits: cm\n" + text),
-                ProjectSection.ROOT,
-                ProjectSection.UNITS,
-                mistakes);
-    }
-
-    private static Project project(String text) {
-        Mistakes mistakes = new Mistakes();
-        return read(text, mistakes)
-                .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
-    }
-
-    private static List<String> mistakes(String text) {
-        Mistakes mistakes = new Mistakes();
-        read(text, mistakes);
-        return mistakes.inOrder().stream()
-                .map(m -> m.place().line() + ":" + m.place().column() + " " + m.found())
-                .toList();
-    }
-
-    private static LayResult result(String text) {
-        return result(text, DESK);
-    }
-
-    private static LayResult result(String text, LayDesk desk) {
-        Project project = project(text);
-        CuttingResult cutting =
-                CuttingCalculation.work(
-                        FitCalculation.work(
-                                project.pattern().orElseThrow(),
-                                project.alterations(),
-                                Tape.CENTIMETRE),
-                        project.hems(),
-                        Tape.CENTIMETRE);
-        return LayCalculation.work(
-                project.cloths()
-                        .map(c -> ClothWorksheet.of(c, Tape.CENTIMETRE).results())
-                        .orElse(List.of()),
-                cutting,
-                project.lay(),
-                Tape.CENTIMETRE,
-                desk);
-    }
-
     private static final String PATTERN =
             """
             pattern:
@@ -91,7 +33,7 @@ class LayWorksheetTest {
 
     @Test
     void aPieceOnTheFoldIsOpenedOutAndAPairIsMirrored() {
-        LayResult result = result(cloth(130, 200) + PATTERN);
+        LayResult result = LayText.result(cloth(130, 200) + PATTERN);
         List<LaidPiece> laid = result.made().stocks().get(0).laid();
         assertEquals(5, laid.size());
         LaidPiece back = laid.stream().filter(l -> l.piece().isOpened()).findFirst().orElseThrow();
@@ -106,7 +48,7 @@ class LayWorksheetTest {
         List<Boolean> fits = new ArrayList<>();
         List<Double> shares = new ArrayList<>();
         for (int along = 200; along >= 80; along -= 20) {
-            LayResult result = result(cloth(130, along) + PATTERN);
+            LayResult result = LayText.result(cloth(130, along) + PATTERN);
             StockLay stock = result.made().stocks().get(0);
             fits.add(stock.fits());
             shares.add(LayPage.share(stock));
@@ -129,7 +71,7 @@ class LayWorksheetTest {
     /** Where little has room, it is the body pieces that are laid. */
     @Test
     void theLargestPiecesAreLaidFirst() {
-        StockLay stock = result(cloth(130, 62) + PATTERN).made().stocks().get(0);
+        StockLay stock = LayText.result(cloth(130, 62) + PATTERN).made().stocks().get(0);
         assertTrue(stock.laid().stream().anyMatch(l -> l.piece().piece().name().equals("back")));
         assertTrue(stock.laid().stream().anyMatch(l -> l.piece().piece().name().equals("front")));
     }
@@ -137,7 +79,7 @@ class LayWorksheetTest {
     /** Facings are left out before fronts. */
     @Test
     void bodyPiecesGoBeforeHiddenOnes() {
-        StockLay stock = result(cloth(130, 122) + PATTERN).made().stocks().get(0);
+        StockLay stock = LayText.result(cloth(130, 122) + PATTERN).made().stocks().get(0);
         for (LayPiece left : stock.leftOver()) {
             assertEquals("facing", left.piece().name());
         }
@@ -150,7 +92,7 @@ class LayWorksheetTest {
     @Test
     void lengthsFromTheBoltAreThoseWorkedByHand() {
         LayResult result =
-                result(
+                LayText.result(
                         """
                         pattern:
                           seam allowance: {of: 1, included: true}
@@ -170,7 +112,7 @@ class LayWorksheetTest {
     @Test
     void aPieceWiderThanTheBoltIsToldAndNotLaid() {
         LayResult result =
-                result(
+                LayText.result(
                         """
                         pattern:
                           seam allowance: {of: 1, included: true}
@@ -183,7 +125,7 @@ class LayWorksheetTest {
     @Test
     void aPieceLargerThanEveryClothStops() {
         LayResult result =
-                result(
+                LayText.result(
                         cloth(60, 80)
                                 + "pattern: {pieces: {cape: {cut: 1, rectangle: [40, 130]}}}\n");
         assertEquals(1, result.made().stocks().get(0).tooLarge().size());
@@ -194,19 +136,21 @@ class LayWorksheetTest {
     @Test
     void aFlawOverAllLeavesNothingToLayOn() {
         LayResult result =
-                result(
+                LayText.result(
                         "cloth: {rag: {size: [60, 80], prewash: done, flaws: [{what: mildew, at:"
                                 + " [30, 40], size: [60, 80]}]}}\n"
                                 + PATTERN);
-        assertTrue(result.made().stocks().isEmpty());
-        assertEquals(1, LayFindings.of(result, Tape.CENTIMETRE).size());
+        assertFalse(result.made().fits());
+        assertEquals(
+                "There is no sound cloth for front (2), back, facing (2).",
+                LayFindings.of(result, Tape.CENTIMETRE).get(0).text());
     }
 
     /** What is cut stays where it is, and the rest keeps off it. */
     @Test
     void piecesCutSoFarStayAndTheRestIsPlannedRoundThem() {
         LayResult result =
-                result(
+                LayText.result(
                         cloth(130, 200)
                                 + PATTERN
                                 + "cut so far: [{piece: front, cloth: sheet, at: [40, 50]}]\n");
@@ -221,7 +165,7 @@ class LayWorksheetTest {
     @Test
     void aNapKeepsEveryTopUp() {
         LayResult result =
-                result(
+                LayText.result(
                         "cloth: {blanket: {size: [130, 200], prewash: done, nap: one-way}}\n"
                                 + PATTERN);
         for (LaidPiece laid : result.made().stocks().get(0).laid()) {
@@ -231,7 +175,8 @@ class LayWorksheetTest {
 
     @Test
     void pinPointsAreTheCornersOfThePaperPiece() {
-        for (LaidPiece laid : result(cloth(130, 200) + PATTERN).made().stocks().get(0).laid()) {
+        for (LaidPiece laid :
+                LayText.result(cloth(130, 200) + PATTERN).made().stocks().get(0).laid()) {
             assertEquals(2, laid.pins().size());
             Point top = laid.pins().get(0).at();
             Point bottom = laid.pins().get(1).at();
@@ -243,31 +188,13 @@ class LayWorksheetTest {
     void keptLaysAreTheSameAsSearchedOnes() {
         LayDesk kept = LayDesk.inMemory();
         String text = cloth(130, 140) + PATTERN;
-        Project project = project(text);
-        List<String> first = placed(project, kept);
-        assertEquals(first, placed(project, kept));
-        assertEquals(first, placed(project, LayDesk.inMemory()));
+        List<String> first = placed(text, kept);
+        assertEquals(first, placed(text, kept));
+        assertEquals(first, placed(text, LayDesk.inMemory()));
     }
 
-    private static List<String> placed(Project project, LayDesk desk) {
-        CuttingResult cutting =
-                CuttingCalculation.work(
-                        FitCalculation.work(
-                                project.pattern().orElseThrow(), List.of(), Tape.CENTIMETRE),
-                        Map.of(),
-                        Tape.CENTIMETRE);
-        return LayCalculation.work(
-                        ClothWorksheet.of(project.cloths().orElseThrow(), Tape.CENTIMETRE)
-                                .results(),
-                        cutting,
-                        project.lay(),
-                        Tape.CENTIMETRE,
-                        desk)
-                .made()
-                .stocks()
-                .get(0)
-                .laid()
-                .stream()
+    private static List<String> placed(String text, LayDesk desk) {
+        return LayText.result(text, desk, Tape.CENTIMETRE).made().stocks().get(0).laid().stream()
                 .map(l -> l.piece().words() + " " + l.placed())
                 .toList();
     }
@@ -275,7 +202,7 @@ class LayWorksheetTest {
     @Test
     void namesThatAreNotThereAreMistakesAtTheirPlaces() {
         List<String> told =
-                mistakes(
+                LayText.mistakes(
                         cloth(130, 200)
                                 + PATTERN
                                 + "designs: {a: {uses: [frnt]}}\nmake: shirt\ncut so far:\n"
@@ -292,7 +219,7 @@ class LayWorksheetTest {
     @Test
     void aHiddenPieceInTwoPartsIsTried() {
         LayResult result =
-                result(
+                LayText.result(
                         cloth(60, 60)
                                 + "pattern:\n  seam allowance: {of: 1, included: true}\n"
                                 + "  pieces: {facing: {cut: 1, seen: hidden, rectangle: [20, 80]}}\n");
@@ -314,7 +241,7 @@ class LayWorksheetTest {
     @Test
     void lengthsAtOtherWidthsAgreeWithTheConversionChart() {
         LayResult result =
-                result(
+                LayText.result(
                         """
                         pattern:
                           seam allowance: {of: 1.5, included: false}
@@ -343,7 +270,7 @@ class LayWorksheetTest {
     /** No lay is shorter than the area of the pieces over the width. */
     @Test
     void noLengthBeatsTheArea() {
-        LayResult result = result(PATTERN);
+        LayResult result = LayText.result(PATTERN);
         double areaMm2 = 2 * 300 * 600 + 580 * 600 + 2 * 80 * 600;
         for (BoltLength bolt : result.made().bolts()) {
             double least = areaMm2 / bolt.cuttable().millimetres();
@@ -355,7 +282,7 @@ class LayWorksheetTest {
     @Test
     void aRepeatThatIsNotHeededIsWarnedOf() {
         LayResult result =
-                result(
+                LayText.result(
                         "cloth: {plaid: {size: [130, 200], prewash: done, repeat: {along: 11}}}\n"
                                 + PATTERN);
         Drawing plan = LayDrawing.of(result.made().stocks().get(0), 0, Tape.CENTIMETRE);
@@ -374,7 +301,7 @@ class LayWorksheetTest {
     void aStoppedSearchIsNotTakenForWantOfRoom() {
         LayDesk stopped = new LayDesk(LayDesk.inMemory().keeper(), 2, (share, bestMm) -> false);
         String many = PATTERN.replace("cut: 2, seen: hidden", "cut: 40, seen: hidden");
-        LayResult result = result(cloth(130, 206) + many, stopped);
+        LayResult result = LayText.result(cloth(130, 206) + many, stopped, Tape.CENTIMETRE);
         assertFalse(result.made().fits());
         String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).text();
         assertTrue(told.startsWith("The search was stopped before"), told);
@@ -391,7 +318,7 @@ class LayWorksheetTest {
                 pattern: {pieces: {front: {cut: {main: 1, lining: 1}, rectangle: [28, 58]}}}
                 cut so far: [{piece: front, cloth: sheet, at: [40, 50]}]
                 """;
-        List<StockLay> stocks = result(lined).made().stocks();
+        List<StockLay> stocks = LayText.result(lined).made().stocks();
         assertEquals(0, stocks.get(0).laid().size());
         assertEquals(1, stocks.get(1).laid().size());
     }
@@ -400,7 +327,7 @@ class LayWorksheetTest {
     @Test
     void aHoleStaysInTheClothWhateverIsMade() {
         LayResult result =
-                result(
+                LayText.result(
                         cloth(130, 75)
                                 + PATTERN
                                 + "designs: {bag: {uses: [back]}}\n"

@@ -1,0 +1,68 @@
+package secondbolt.lay;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.cloth.ClothWorksheet;
+import secondbolt.cutting.CuttingCalculation;
+import secondbolt.cutting.CuttingResult;
+import secondbolt.file.ProjectFileReader;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.fit.FitCalculation;
+import secondbolt.measure.Tape;
+import secondbolt.project.Project;
+import secondbolt.project.ProjectSection;
+
+/** Project files of a few lines, read and laid. */
+final class LayText {
+    private static final LayDesk DESK = LayDesk.inMemory();
+
+    private LayText() {}
+
+    private static Optional<Project> read(String text, Tape units, Mistakes mistakes) {
+        return ProjectFileReader.read(
+                SourceFile.of("test.yaml", "title: Test\nunits: " + units.symbol() + "\n" + text),
+                ProjectSection.ROOT,
+                ProjectSection.UNITS,
+                mistakes);
+    }
+
+    static Project project(String text, Tape units) {
+        Mistakes mistakes = new Mistakes();
+        return read(text, units, mistakes)
+                .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
+    }
+
+    /** What is wrong with a file, as line:column and what was found. */
+    static List<String> mistakes(String text) {
+        Mistakes mistakes = new Mistakes();
+        read(text, Tape.CENTIMETRE, mistakes);
+        return mistakes.inOrder().stream()
+                .map(m -> m.place().line() + ":" + m.place().column() + " " + m.found())
+                .toList();
+    }
+
+    static LayResult result(String text) {
+        return result(text, DESK, Tape.CENTIMETRE);
+    }
+
+    static LayResult inInches(String text) {
+        return result(text, DESK, Tape.INCH);
+    }
+
+    static LayResult result(String text, LayDesk desk, Tape units) {
+        Project project = project(text, units);
+        CuttingResult cutting =
+                CuttingCalculation.work(
+                        FitCalculation.work(
+                                project.pattern().orElseThrow(), project.alterations(), units),
+                        project.hems(),
+                        units);
+        return LayCalculation.work(
+                project.cloths().map(c -> ClothWorksheet.of(c, units).results()).orElse(List.of()),
+                cutting,
+                project.lay(),
+                units,
+                desk);
+    }
+}
