@@ -47,7 +47,7 @@ public record LaidPiece(LayPiece piece, int cloth, Placed placed) {
 
     /** Its pin points on the cloth as it is spread. */
     List<PinPoint> pins() {
-        return piece.pins().stream().map(pin -> new PinPoint(pin.where(), on(pin.at()))).toList();
+        return piece.pins().stream().map(pin -> pin.moved(on(pin.at()))).toList();
     }
 
     /** A point of the piece on the cloth as it is spread. */

@@ -18,12 +18,6 @@ import secondbolt.shape.Region;
 
 /** Draws the pieces on one cloth, trimmed and washed, to scale. */
 final class LayDrawing {
-    /** What the kinds of line mean. */
-    static final String CAPTION =
-            "The trimmed and washed cloth, right side up. Hatched: no piece (strokes rising), hidden"
-                    + " pieces only (strokes falling). Arrows: how the pattern's length lies. Dots:"
-                    + " the two points to pin first. Long dashes: what stays over in one piece.";
-
     private static final double HATCH_MM = 1.5;
     private static final double NUMBER_ROOM_MM = 3;
     private static final double LONGEST_ARROW_MM = 14;
@@ -48,6 +42,23 @@ final class LayDrawing {
     /** The picture of one of a stock's cloths, with what is cut from it already. */
     static Drawing of(StockLay stock, int cloth, Tape tape) {
         return new LayDrawing(stock, cloth, tape).drawing();
+    }
+
+    /** What the kinds of line on the picture mean. */
+    static String caption(StockLay stock, int cloth) {
+        Spread spread = stock.spreads().get(cloth);
+        StringBuilder words = new StringBuilder("The trimmed and washed cloth, ");
+        words.append(spread.fold().isPresent() ? "folded, " : "")
+                .append("right side up. Hatched: no piece (strokes rising), hidden pieces only")
+                .append(" (strokes falling). Arrows: how the pattern's length lies. Dots: the two")
+                .append(" points to pin first. Long dashes: what stays over in one piece.");
+        if (!spread.cuts().spoilt().isEmpty() || !spread.cuts().holes().isEmpty()) {
+            words.append(" Short dashes: cut already.");
+        }
+        if (stock.laid().stream().flatMap(l -> l.pins().stream()).anyMatch(PinPoint::isMatch)) {
+            words.append(" Crosses: where the pattern of the cloth meets another piece.");
+        }
+        return words.toString();
     }
 
     private Spread spread() {
@@ -123,7 +134,18 @@ final class LayDrawing {
         line(region, Pen.PLAIN);
         arrow(numbered.laid(), region);
         for (PinPoint pin : numbered.laid().pins()) {
-            sketch.marks().fill(Path.polygon(dot(picture(pin.at()))), Shade.BLACK);
+            if (pin.isMatch()) {
+                cross(picture(pin.at()));
+            } else {
+                sketch.marks().fill(Path.polygon(dot(picture(pin.at()))), Shade.BLACK);
+            }
+        }
+    }
+
+    private void cross(Point at) {
+        for (double slant : List.of(1.0, -1.0)) {
+            sketch.marks()
+                    .line(at.moved(-1.2, -1.2 * slant), at.moved(1.2, 1.2 * slant), Pen.PLAIN);
         }
     }
 

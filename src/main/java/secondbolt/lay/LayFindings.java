@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothYield;
+import secondbolt.lay.plan.Match;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
@@ -72,6 +73,7 @@ final class LayFindings {
                                 : "Write the matches that matter most first.");
             }
         }
+        matched(stock);
         List<String> darts =
                 Matching.belowDarts(
                         result.plan().rules().matches(),
@@ -84,6 +86,25 @@ final class LayFindings {
                             + String.join(", ", darts)
                             + " matches below the dart and not above it.",
                     "");
+        }
+    }
+
+    private void matched(StockLay stock) {
+        boolean any =
+                stock.laid().stream().flatMap(l -> l.pins().stream()).anyMatch(PinPoint::isMatch);
+        if (any) {
+            add(
+                    stock.role(),
+                    Level.NOTE,
+                    "Matched on the sewing line, at the crosses of the plan: "
+                            + String.join(
+                                    "; ",
+                                    result.plan().rules().matches().stream()
+                                            .map(Match::words)
+                                            .toList())
+                            + ". All matched pieces lie with their top up.",
+                    "Woven checks are never quite even: before you cut, lay each piece so that its"
+                            + " cross meets the same line as the piece it is sewn to.");
         }
     }
 

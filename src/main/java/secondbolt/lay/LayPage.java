@@ -31,6 +31,11 @@ final class LayPage {
                 page.leftOver(),
                 page.remedies(),
                 page.designs(),
+                result.plan().rules().newCloth().isEmpty()
+                        ? ""
+                        : result.plan().rules().newCloth().flatMap(c -> c.price()).isPresent()
+                                ? "Cost saved"
+                                : "New cloth instead",
                 page.bolts());
     }
 
@@ -63,6 +68,18 @@ final class LayPage {
                             LayWords.percent(share(stock)),
                             tape.print(stock.used()) + " of " + tape.print(stock.sound())));
         }
+        if (result.others().isEmpty()) {
+            words.newCloth(result.made(), result.plan())
+                    .ifPresent(
+                            cloth ->
+                                    facts.add(
+                                            new LayView.Fact(
+                                                    "New cloth instead",
+                                                    cloth,
+                                                    words.saved(result.made(), result.plan())
+                                                            .map(saved -> "saves " + saved)
+                                                            .orElse(""))));
+        }
         return facts;
     }
 
@@ -79,8 +96,8 @@ final class LayPage {
                         new LayView.OneCloth(
                                 stock.cloths().get(i).name(),
                                 picture(stock.role(), i),
-                                LayDrawing.CAPTION,
-                                words.over(stock.remnants().get(i)),
+                                LayDrawing.caption(stock, i),
+                                words.over(stock, i),
                                 Numbered.on(stock, i).stream().map(this::row).toList()));
             }
         }
@@ -127,26 +144,53 @@ final class LayPage {
         if (result.others().isEmpty()) {
             return List.of();
         }
-        return result.designs().stream().map(this::design).toList();
+        List<LayView.DesignRow> rows = new ArrayList<>();
+        result.designs().forEach(design -> rows.add(design(design)));
+        result.together().forEach(both -> rows.add(both(both)));
+        return rows;
     }
 
     private LayView.DesignRow design(DesignLay design) {
+        List<ClothResult> cloths = new ArrayList<>();
+        design.stocks().forEach(stock -> cloths.addAll(stock.cloths()));
+        String saved =
+                words.saved(design, result.plan())
+                        .or(() -> words.newCloth(design, result.plan()))
+                        .orElse("");
+        return row(
+                design.name(),
+                design.stocks(),
+                design.crossed(),
+                words.suits(design.design(), cloths),
+                saved);
+    }
+
+    private LayView.DesignRow both(LayResult.Both both) {
+        String name = both.first() + " and " + both.second();
+        return both.stocks().isEmpty()
+                ? new LayView.DesignRow(name, "does not: more than all sound cloth", "", "", "", "")
+                : row(name, both.stocks(), List.of(), "", "");
+    }
+
+    private LayView.DesignRow row(
+            String name, List<StockLay> stocks, List<String> crossed, String suits, String saved) {
         List<String> used = new ArrayList<>();
         List<String> over = new ArrayList<>();
-        List<ClothResult> cloths = new ArrayList<>();
-        for (StockLay stock : design.stocks()) {
-            String of = design.stocks().size() > 1 ? stock.role() + " " : "";
+        for (StockLay stock : stocks) {
+            String of = stocks.size() > 1 ? stock.role() + " " : "";
             used.add(of + LayWords.percent(share(stock)));
             over.add(of + stock.largestRemnant().map(words::size).orElse("nothing"));
-            cloths.addAll(stock.cloths());
         }
-        List<LayPiece> out = design.stocks().stream().flatMap(s -> s.leftOver().stream()).toList();
+        List<LayPiece> out = stocks.stream().flatMap(s -> s.leftOver().stream()).toList();
+        List<String> missing = new ArrayList<>(crossed);
+        missing.addAll(LayWords.counted(out));
         return new LayView.DesignRow(
-                design.name(),
-                design.fits() ? "fits" : "does not: " + String.join(", ", LayWords.counted(out)),
+                name,
+                missing.isEmpty() ? "fits" : "does not: " + String.join(", ", missing),
                 String.join(", ", used),
                 String.join(", ", over),
-                words.suits(design.design(), cloths));
+                suits,
+                saved);
     }
 
     private List<LayView.Bolt> bolts() {

@@ -78,9 +78,7 @@ record LayPieces(CuttingResult cutting) {
                             LayPiece.Layers.SINGLE,
                             lies,
                             lies,
-                            pins.stream()
-                                    .map(p -> new PinPoint(p.where(), side.apply(p.at())))
-                                    .toList()));
+                            pins.stream().map(p -> p.moved(side.apply(p.at()))).toList()));
         }
         return copies;
     }
@@ -212,7 +210,8 @@ record LayPieces(CuttingResult cutting) {
                             .isPresent();
             if (cut.piece().fold().isEmpty() || onFold) {
                 corners.add(
-                        new PinPoint(before.name() + " and " + edge.name(), edge.line().start()));
+                        PinPoint.corner(
+                                before.name() + " and " + edge.name(), edge.line().start()));
             }
         }
         return corners;

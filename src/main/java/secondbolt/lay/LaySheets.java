@@ -69,10 +69,10 @@ final class LaySheets {
     private List<String> warnings(StockLay stock, int cloth) {
         List<String> warnings = new ArrayList<>();
         if (!stock.fits()) {
-            warnings.add("Do not cut. " + LayFindings.noRoom(stock));
+            warnings.add("DO NOT CUT. " + LayFindings.noRoom(stock));
         }
         if (!result.made().crossed().isEmpty()) {
-            warnings.add("Do not cut. " + LayFindings.crossed(result.made()));
+            warnings.add("DO NOT CUT. " + LayFindings.crossed(result.made()));
         }
         warnings.addAll(words.ofPattern(stock, cloth, result.plan()));
         return warnings;
@@ -85,7 +85,7 @@ final class LaySheets {
                 "Pin each paper piece at its two points first, then along its grain line; a piece"
                         + " with its pattern face down is a mirror image.");
         steps.add("Pin every piece before you cut the first. Tick each off when it is cut.");
-        steps.add("Stays over in one piece: " + words.over(stock.remnants().get(cloth)) + ".");
+        steps.add("Stays over in one piece: " + words.over(stock, cloth) + ".");
         return steps;
     }
 
@@ -97,7 +97,10 @@ final class LaySheets {
             List<PinPoint> pins = laid.pins();
             if (pins.isEmpty()) {
                 Box box = laid.box();
-                pins = List.of(new PinPoint("box round it", new Point(box.leftMm(), box.topMm())));
+                pins =
+                        List.of(
+                                PinPoint.corner(
+                                        "box round it", new Point(box.leftMm(), box.topMm())));
             }
             for (int i = 0; i < pins.size(); i++) {
                 PinPoint pin = pins.get(i);
@@ -134,12 +137,7 @@ final class LaySheets {
                 "yardage-summary",
                 "Yardage summary",
                 bars(),
-                List.of(
-                        "What the altered pieces would take from a bolt, cut single, without nap,"
-                                + " repeat or flaw.",
-                        "Add one repeat of a pattern that must match for each piece that must"
-                                + " match it, and for a nap buy by a lay with all tops up.",
-                        "Cloth that still shrinks needs so much more before it is washed."),
+                words.yardage(result),
                 List.of(),
                 table);
     }

@@ -11,6 +11,7 @@ import java.util.List;
  * @param leftOver what found no place; empty if everything did
  * @param remedies what was tried, with what came of it
  * @param designs one row for each design, if there are several
+ * @param saved the heading of what a design saves; empty if the maker tells of no new cloth
  * @param bolts lengths from the bolt, by design and role
  */
 public record LayView(
@@ -20,6 +21,7 @@ public record LayView(
         List<String> leftOver,
         List<Fact> remedies,
         List<DesignRow> designs,
+        String saved,
         List<Bolt> bolts) {
     /**
      * A labelled value.
@@ -71,8 +73,10 @@ public record LayView(
      * @param used the share of sound cloth it takes
      * @param over the largest remnant
      * @param suits what the cloth's weight says
+     * @param saved what new cloth would cost, or how much it would be
      */
-    public record DesignRow(String name, String fits, String used, String over, String suits) {}
+    public record DesignRow(
+            String name, String fits, String used, String over, String suits, String saved) {}
 
     /**
      * Lengths from the bolt.

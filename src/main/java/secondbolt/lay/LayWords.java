@@ -1,5 +1,8 @@
 package secondbolt.lay;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +11,7 @@ import java.util.Optional;
 import secondbolt.cloth.ClothResult;
 import secondbolt.lay.plan.Design;
 import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.plan.NewCloth;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -37,16 +41,60 @@ record LayWords(Tape tape) {
     }
 
     /** What stays over of a cloth, in one piece. */
-    String over(Optional<Box> remnant) {
-        return remnant.map(
-                        box ->
-                                size(box)
-                                        + ", beginning "
-                                        + length(box.leftMm())
-                                        + " from the left and "
-                                        + length(box.topMm())
-                                        + " from the top")
+    String over(StockLay stock, int cloth) {
+        boolean folded = stock.spreads().get(cloth).fold().isPresent();
+        return stock.remnants()
+                .get(cloth)
+                .map(box -> size(box) + (folded ? ", double" : "") + where(box, folded))
                 .orElse("nothing in one piece");
+    }
+
+    private String where(Box box, boolean folded) {
+        return ", beginning "
+                + length(box.leftMm())
+                + (folded ? " from the fold and " : " from the left and ")
+                + length(box.topMm())
+                + " from the top";
+    }
+
+    /** What a design would take of new cloth, if the maker tells of such cloth. */
+    Optional<String> newCloth(DesignLay design, LayPlan plan) {
+        return plan.rules()
+                .newCloth()
+                .flatMap(
+                        cloth ->
+                                bought(design, cloth)
+                                        .map(
+                                                length ->
+                                                        tape.printShop(length)
+                                                                + " of "
+                                                                + tape.print(cloth.width())));
+    }
+
+    /** What is saved by not buying it, if its price is told. */
+    Optional<String> saved(DesignLay design, LayPlan plan) {
+        return plan.rules()
+                .newCloth()
+                .flatMap(
+                        cloth ->
+                                bought(design, cloth)
+                                        .flatMap(l -> cloth.price().map(price -> cost(l, price))));
+    }
+
+    private static Optional<Length> bought(DesignLay design, NewCloth cloth) {
+        return design.bolts().stream()
+                .filter(bolt -> bolt.role().equals("main") && bolt.width().equals(cloth.width()))
+                .findFirst()
+                .flatMap(BoltLength::toBuy);
+    }
+
+    /** By the metre, or by the yard of 36 in. */
+    private String cost(Length length, BigDecimal price) {
+        Length unit = tape == Tape.INCH ? Length.ofInches(36, 1) : Length.ofMillimetres(1000);
+        BigDecimal units =
+                BigDecimal.valueOf(length.millimetres())
+                        .divide(BigDecimal.valueOf(unit.millimetres()), MathContext.DECIMAL64);
+        return units.multiply(price).setScale(2, RoundingMode.HALF_UP).toPlainString();
     }
 
     /** What of a cloth's stripes or checks does not match; nothing if all does. */
@@ -68,6 +116,28 @@ record LayWords(Tape tape) {
                                         + tape.printSmall(g.off())
                                         + ".")
                 .toList();
+    }
+
+    /** What the lengths from the bolt are for, and what must be added to them. */
+    List<String> yardage(LayResult result) {
+        List<Spread> spreads =
+                result.made().stocks().stream().flatMap(s -> s.spreads().stream()).toList();
+        boolean oneWay = spreads.stream().anyMatch(Spread::isOneWay);
+        boolean matched =
+                !result.plan().rules().matches().isEmpty()
+                        && spreads.stream().anyMatch(s -> s.repeat().isAny());
+        return List.of(
+                "What the altered pieces would take from a bolt without flaws, cut "
+                        + (result.plan().isFolded() ? "folded lengthwise" : "single")
+                        + (oneWay ? ", all tops up" : "")
+                        + (matched ? ", stripes or checks matched" : "")
+                        + ".",
+                (matched
+                                ? "For another pattern than this cloth's"
+                                : "For stripes or checks that must match")
+                        + " add one repeat for each piece that must match"
+                        + (oneWay ? "." : ", and for a nap buy by a lay with all tops up."),
+                "Cloth that still shrinks needs so much more before it is washed.");
     }
 
     /** How a cloth is spread before it is cut, and where distances on it are measured from. */

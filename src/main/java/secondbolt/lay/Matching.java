@@ -164,7 +164,7 @@ final class Matching {
     }
 
     private void pin(int piece, Meeting.Spot spot, PiecePart part) {
-        PinPoint pin = new PinPoint("match, " + part.part(), spot.at());
+        PinPoint pin = PinPoint.match(part.part(), spot.at());
         if (!points.get(piece).contains(pin)) {
             points.get(piece).add(pin);
         }
