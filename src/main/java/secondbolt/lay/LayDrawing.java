@@ -23,7 +23,7 @@ final class LayDrawing {
     private static final double LONGEST_ARROW_MM = 14;
     private static final Pen EDGE = new Pen(0.4, List.of());
     private static final Pen OVER = new Pen(0.35, List.of(4.0, 1.6));
-    private static final Lettering NUMBER = Lettering.bold(4.2);
+    private static final Lettering NUMBER = Lettering.bold(3.6);
     private static final Lettering SMALL = Lettering.plain(3);
 
     private final StockLay stock;
@@ -36,7 +36,7 @@ final class LayDrawing {
         this.stock = stock;
         this.cloth = cloth;
         this.tape = tape;
-        this.scale = ScaleRulers.scale(spread().whole().box(), 150, 205);
+        this.scale = ScaleRulers.scale(spread().whole().box(), 100, 170);
     }
 
     /** The picture of one of a stock's cloths, with what is cut from it already. */

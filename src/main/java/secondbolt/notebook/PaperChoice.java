@@ -65,7 +65,7 @@ public record PaperChoice(
     /** The paper of a sheet. */
     Paper of(Sheet sheet) {
         return switch (sheet.size()) {
-            case HOME -> paper;
+            case HOME, PICTURE -> paper;
             case LARGE -> large;
         };
     }

@@ -7,6 +7,7 @@ import secondbolt.draw.Mark;
 import secondbolt.draw.SheetCode;
 import secondbolt.draw.paper.Page;
 import secondbolt.draw.paper.Paper;
+import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.paper.SheetPages;
 import secondbolt.draw.paper.SheetText;
 import secondbolt.draw.pdf.Faces;
@@ -54,9 +55,16 @@ public record PrintedSheet(
                         onPaper(sheet.instructions()),
                         onPaper(warnings),
                         rows(sheet.table()),
+                        sheet.checklist().stream()
+                                .map(i -> new SheetText.Item(i.title(), i.notes(), i.rows()))
+                                .toList(),
                         heading.units());
         Paper paper = choice.of(sheet);
-        List<Page> pages = SheetPages.of(sheet.drawing(), text, paper, choice.correctionOf(paper));
+        PrintCorrection correction = choice.correctionOf(paper);
+        List<Page> pages =
+                sheet.size() == Sheet.Size.PICTURE
+                        ? SheetPages.ofPicture(sheet.drawing(), text, paper, correction)
+                        : SheetPages.of(sheet.drawing(), text, paper, correction);
         boolean stopped = warnings.stream().anyMatch(warning -> warning.contains(DO_NOT_CUT));
         return new PrintedSheet(sheet, code, paper, pages, stopped);
     }

@@ -1,33 +1,19 @@
 package secondbolt.draw.paper;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
-import secondbolt.draw.Align;
 import secondbolt.draw.Lettering;
-import secondbolt.draw.Pen;
 import secondbolt.draw.Sketch;
 import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
-import secondbolt.shape.Point;
 
 /**
  * What lies in front of the tiles: what the sheet is, what to do, and whether the scale is true.
  */
 final class LeadSheet {
-    private static final Lettering HEADING = Lettering.bold(4.2);
-    private static final Lettering PROJECT = Lettering.plain(4);
-    private static final Lettering TITLE = Lettering.bold(7);
-    private static final Lettering CODE = Lettering.bold(8);
-    private static final Lettering CODE_NAME = Lettering.plain(3);
-    private static final Lettering STRONG = Lettering.bold(4.2);
-    private static final double CODE_ROOM_MM = 46;
-    private static final double NUMBER_ROOM_MM = 7;
     private static final double BESIDE_GAP_MM = 8;
     private static final double LEAST_BESIDE_MM = 62;
-    private static final double BOX_PADDING_MM = 2.5;
     private static final double LEAST_MAP_MM = 45;
     private static final double UNDER_HEADING_MM = 3;
 
@@ -36,28 +22,13 @@ final class LeadSheet {
                     + " it. Measure both. Not right? Have it printed again at 100 % (actual size),"
                     + " not fitted to the paper.";
 
-    /** How closely the words stand. */
-    private enum Density {
-        /** As it reads best. */
-        USUAL(3.6, 4),
-        /** Where it saves a page. */
-        CLOSE(3.2, 2.4);
-
-        private final double sizeMm;
-        private final double gapMm;
-
-        Density(double sizeMm, double gapMm) {
-            this.sizeMm = sizeMm;
-            this.gapMm = gapMm;
-        }
-    }
-
     private final SheetText text;
     private final Tiling tiling;
     private final PrintCorrection correction;
     private final boolean isForLargePages;
     private final double widthMm;
     private final double pageMm;
+    private final LeadWords words;
     private final Lettering body;
     private final double gapMm;
     private final List<Slice> slices = new ArrayList<>();
@@ -68,10 +39,11 @@ final class LeadSheet {
             PrintCorrection correction,
             Box room,
             boolean isForLargePages,
-            Density density) {
+            LeadWords.Density density) {
         this.isForLargePages = isForLargePages;
-        this.body = Lettering.plain(density.sizeMm);
-        this.gapMm = density.gapMm;
+        this.words = new LeadWords(text, room.widthMm(), density);
+        this.body = density.body();
+        this.gapMm = density.gapMm();
         this.text = text;
         this.tiling = tiling;
         this.correction = correction;
@@ -93,7 +65,7 @@ final class LeadSheet {
             boolean isForLargePages) {
         Box room = room(live);
         List<Sketch> best = List.of();
-        for (Density density : Density.values()) {
+        for (LeadWords.Density density : LeadWords.Density.values()) {
             LeadSheet lead =
                     new LeadSheet(text, tiling, correction, room, isForLargePages, density);
             List<Sketch> pages = lead.pages(room);
@@ -108,9 +80,7 @@ final class LeadSheet {
     }
 
     private List<Sketch> pages(Box room) {
-        header();
-        warnings();
-        instructions();
+        slices.addAll(words.all());
         if (isForLargePages) {
             largePages();
         } else {
@@ -128,100 +98,14 @@ final class LeadSheet {
         return new Box(live.leftMm(), live.topMm() + down, live.widthMm(), live.heightMm() - down);
     }
 
-    private void header() {
-        List<Slice> lines = new ArrayList<>();
-        double room = widthMm - CODE_ROOM_MM;
-        lines.addAll(Slice.paragraph(text.projectTitle(), PROJECT, 0, room));
-        lines.addAll(Slice.paragraph(text.sheetTitle(), TITLE, 0, room));
-        Slice first = lines.get(0);
-        lines.set(0, first.and(this::code));
-        lines.add(Slice.gap(gapMm).and(this::rule));
-        addTogether(lines);
-    }
-
-    private void code(Sketch sketch, Point leftTop) {
-        Point right = leftTop.moved(widthMm, 0);
-        sketch.label("code", right.moved(0, CODE_NAME.sizeMm()), CODE_NAME, Align.END);
-        sketch.label(text.code().text(), right.moved(0, 11), CODE, Align.END);
-    }
-
-    private void rule(Sketch sketch, Point leftTop) {
-        Point left = leftTop.moved(0, gapMm / 2);
-        sketch.line(left, left.moved(widthMm, 0), Pen.PLAIN);
-    }
-
-    private void warnings() {
-        for (String warning : text.warnings()) {
-            boolean forbids = warning.toUpperCase(Locale.ROOT).contains("DO NOT");
-            warning(warning, forbids ? STRONG : body);
-            slices.add(Slice.gap(gapMm / 2));
-        }
-    }
-
-    /** The box is drawn line by line, so that even one longer than a page is never cut off. */
-    private void warning(String warning, Lettering lettering) {
-        double room = widthMm - BOX_PADDING_MM;
-        List<Slice> lines = new ArrayList<>();
-        lines.add(Slice.gap(BOX_PADDING_MM / 2));
-        lines.addAll(Slice.paragraph(warning, lettering, BOX_PADDING_MM, room));
-        lines.add(Slice.gap(BOX_PADDING_MM));
-        int last = lines.size() - 1;
-        for (int i = 0; i <= last; i++) {
-            Slice line = lines.get(i);
-            lines.set(i, line.and(side(line.heightMm(), i == 0, i == last)));
-        }
-        addTogether(lines);
-    }
-
-    private Slice.Painter side(double heightMm, boolean isFirst, boolean isLast) {
-        double in = Pen.CUT.widthMm() / 2;
-        double over = isFirst || isLast ? in : 0;
-        return (sketch, leftTop) -> {
-            Point left = leftTop.moved(in, isFirst ? in : 0);
-            Point right = left.moved(widthMm - 2 * in, 0);
-            double down = heightMm - over;
-            if (isFirst) {
-                sketch.line(left.moved(-in, 0), right.moved(in, 0), Pen.CUT);
-            }
-            sketch.line(left, left.moved(0, down), Pen.CUT);
-            sketch.line(right, right.moved(0, down), Pen.CUT);
-            if (isLast) {
-                sketch.line(left.moved(-in, down), right.moved(in, down), Pen.CUT);
-            }
-        };
-    }
-
-    private void instructions() {
-        if (text.instructions().isEmpty()) {
-            return;
-        }
-        slices.add(heading("What to do"));
-        int number = 0;
-        for (String instruction : text.instructions()) {
-            number++;
-            String name = number + ".";
-            List<Slice> lines = Slice.paragraph(instruction, body, NUMBER_ROOM_MM, widthMm);
-            Slice.Painter writesNumber =
-                    (sketch, leftTop) ->
-                            sketch.label(name, leftTop.moved(5, body.sizeMm()), body, Align.END);
-            lines.set(0, lines.get(0).and(writesNumber));
-            addTogether(lines);
-        }
-        slices.add(Slice.gap(gapMm));
-    }
-
-    private Slice heading(String words) {
-        return Slice.stacked(List.of(Slice.line(words, HEADING, 0), Slice.gap(0.6))).keepingNext();
-    }
-
     private void largePages() {
-        slices.add(heading("Check the print before you cut"));
+        slices.add(LeadWords.heading("Check the print before you cut"));
         slices.addAll(Slice.paragraph(LARGE_CHECK, body, 0, widthMm));
         if (correction.isNeeded()) {
             slices.addAll(Slice.paragraph(correction.words(), body, 0, widthMm));
         }
         slices.add(Slice.gap(gapMm / 2));
-        slices.add(heading("How the sheets lie"));
+        slices.add(LeadWords.heading("How the sheets lie"));
         slices.addAll(Slice.paragraph(howTheyLie(), body, 0, widthMm));
         slices.add(Slice.gap(gapMm));
         if (tiling.rows() * tiling.columns() > 1) {
@@ -234,7 +118,7 @@ final class LeadSheet {
     private void printCheck() {
         double square = TestSquare.SIDE_MM + TestSquare.LINE_MM;
         double beside = widthMm - square - BESIDE_GAP_MM;
-        slices.add(heading("Check the print before you cut"));
+        slices.add(LeadWords.heading("Check the print before you cut"));
         Slice alone = new Slice(square, false, TestSquare::draw);
         Slice words = Slice.stacked(besideSquare(Math.max(beside, LEAST_BESIDE_MM)));
         double height = Math.max(square, words.heightMm());
@@ -256,7 +140,7 @@ final class LeadSheet {
             lines.addAll(Slice.paragraph(words, body, 0, roomMm));
             lines.add(Slice.gap(gapMm / 2));
         }
-        lines.add(heading("How the sheets lie"));
+        lines.add(LeadWords.heading("How the sheets lie"));
         lines.addAll(Slice.paragraph(howTheyLie(), body, 0, roomMm));
         lines.add(Slice.gap(gapMm / 2));
         if (tiling.rows() * tiling.columns() > 1) {
@@ -304,12 +188,5 @@ final class LeadSheet {
         if (!text.table().isEmpty()) {
             slices.addAll(TableSlices.of(text.table(), widthMm));
         }
-    }
-
-    private void addTogether(List<Slice> lines) {
-        for (Slice line : lines.subList(0, lines.size() - 1)) {
-            slices.add(line.keepingNext());
-        }
-        slices.addAll(Collections.unmodifiableList(lines.subList(lines.size() - 1, lines.size())));
     }
 }

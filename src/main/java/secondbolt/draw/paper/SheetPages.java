@@ -38,21 +38,38 @@ public final class SheetPages {
         return List.copyOf(pages);
     }
 
+    /**
+     * The pages of a sheet whose drawing is a picture and not true to size.
+     *
+     * @param picture as large as it shall be printed, no larger than a page
+     */
+    public static List<Page> ofPicture(
+            Drawing picture, SheetText text, Paper paper, PrintCorrection correction) {
+        PageArea area = PageArea.of(paper.forLead(), correction, PageArea.Way.UPRIGHT);
+        List<Sketch> sketches = PictureSheet.pages(text, picture, area.live());
+        return pages(sketches, text, area, "one page", "page");
+    }
+
+    private static List<Page> pages(
+            List<Sketch> sketches, SheetText text, PageArea area, String one, String several) {
+        List<Page> pages = new ArrayList<>();
+        for (Sketch sketch : sketches) {
+            String place =
+                    sketches.size() == 1
+                            ? one
+                            : several + " " + (pages.size() + 1) + " of " + sketches.size();
+            new EdgeBand(sketch, area).heading(text, place);
+            pages.add(area.page(text.sheetTitle(), sketch));
+        }
+        return pages;
+    }
+
     private static List<Page> lead(
             SheetText text, Tiling tiling, Paper paper, PrintCorrection correction) {
         PageArea area = PageArea.of(paper.forLead(), correction, PageArea.Way.UPRIGHT);
         boolean large = !paper.isForHome();
         List<Sketch> sketches = LeadSheet.pages(text, tiling, correction, area.live(), large);
-        List<Page> pages = new ArrayList<>();
-        for (Sketch sketch : sketches) {
-            String place = "lead sheet";
-            if (sketches.size() > 1) {
-                place += " " + (pages.size() + 1) + " of " + sketches.size();
-            }
-            new EdgeBand(sketch, area).heading(text, place);
-            pages.add(area.page(text.sheetTitle(), sketch));
-        }
-        return pages;
+        return pages(sketches, text, area, "lead sheet", "lead sheet");
     }
 
     private static Page tile(SheetText text, Tiling tiling, Tiling.Tile tile) {

@@ -1,0 +1,128 @@
+package secondbolt.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.cloth.ScaleRulers;
+import secondbolt.draw.Align;
+import secondbolt.draw.Drawing;
+import secondbolt.draw.Lettering;
+import secondbolt.draw.Pen;
+import secondbolt.draw.Sketch;
+import secondbolt.lay.plan.Design;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.shape.Box;
+import secondbolt.shape.Point;
+import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.Table;
+
+/**
+ * The yardage summary: what to buy of every cloth, for every design and width.
+ *
+ * @param result the designs
+ * @param tape to print with
+ */
+record YardageSheet(LayResult result, Tape tape) {
+    private static final double WIDE_MM = 150;
+    private static final double HIGH_MM = 70;
+    private static final double APART_MM = 8;
+    private static final double LABELS_MM = 11;
+    private static final double LEAST_LABEL_MM = 22;
+    private static final Lettering WIDTH = Lettering.plain(3.2);
+    private static final Lettering LENGTH = Lettering.bold(3.6);
+
+    static Sheet of(LayResult result, Tape tape) {
+        YardageSheet sheet = new YardageSheet(result, tape);
+        return new Sheet(
+                "yardage-summary",
+                "Yardage summary",
+                sheet.picture(),
+                new LayWords(tape).yardage(result),
+                List.of(),
+                sheet.table(),
+                Sheet.Size.PICTURE);
+    }
+
+    private Table table() {
+        boolean printed = result.designs().stream().anyMatch(this::hasEnvelope);
+        List<List<String>> rows = new ArrayList<>();
+        for (DesignLay design : result.designs()) {
+            String last = "";
+            for (BoltLength bolt : design.bolts()) {
+                String name = design.name() + ", " + bolt.role();
+                List<String> row = new ArrayList<>();
+                row.add(name.equals(last) ? "" : name);
+                row.add(tape.print(bolt.width()));
+                row.add(bolt.length().map(tape::print).orElse("too narrow"));
+                row.add(bolt.toBuy().map(tape::printShop).orElse("too narrow"));
+                if (printed) {
+                    row.add(envelope(design, bolt).map(tape::printShop).orElse(""));
+                }
+                rows.add(row);
+                last = name;
+            }
+        }
+        List<String> head = List.of("Design and cloth", "Width", "Lay", "Buy");
+        return new Table(printed ? with(head, "Envelope says") : head, rows);
+    }
+
+    private static List<String> with(List<String> head, String more) {
+        List<String> all = new ArrayList<>(head);
+        all.add(more);
+        return all;
+    }
+
+    private boolean hasEnvelope(DesignLay design) {
+        return design.design().filter(d -> !d.printedNeed().isEmpty()).isPresent();
+    }
+
+    private static Optional<Length> envelope(DesignLay design, BoltLength bolt) {
+        Optional<Design> told = design.design().filter(d -> bolt.role().equals("main"));
+        return told.map(d -> d.printedNeed().get(bolt.width()));
+    }
+
+    /** The lengths to buy of the first cloth, side by side and to scale. */
+    private Drawing picture() {
+        List<BoltLength> all = result.made().bolts();
+        String role = all.get(0).role();
+        List<BoltLength> bolts =
+                all.stream().filter(b -> b.role().equals(role) && b.toBuy().isPresent()).toList();
+        double wide = bolts.stream().mapToDouble(b -> b.width().millimetres()).sum();
+        double high =
+                bolts.stream()
+                        .mapToDouble(b -> b.toBuy().orElseThrow().millimetres())
+                        .max()
+                        .orElse(1);
+        int scale = ScaleRulers.scale(new Box(0, 0, Math.max(1, wide), high), WIDE_MM, HIGH_MM);
+        Sketch sketch = new Sketch();
+        double x = 0;
+        for (BoltLength bolt : bolts) {
+            double widthMm = bolt.width().millimetres() / scale;
+            double lengthMm = bolt.toBuy().orElseThrow().millimetres() / scale;
+            double room = Math.max(widthMm, LEAST_LABEL_MM);
+            Point middle = new Point(x + room / 2, 0);
+            sketch.label(tape.print(bolt.width()), middle.moved(0, 3.5), WIDTH, Align.MIDDLE);
+            sketch.label(
+                    tape.printShop(bolt.toBuy().orElseThrow()),
+                    middle.moved(0, 8.5),
+                    LENGTH,
+                    Align.MIDDLE);
+            sketch.box(
+                    new Box(middle.xMm() - widthMm / 2, LABELS_MM, widthMm, lengthMm), Pen.PLAIN);
+            x += room + APART_MM;
+        }
+        double bottom = LABELS_MM + high / scale;
+        String words =
+                bolts.isEmpty()
+                        ? "No common width is wide enough for " + role + "."
+                        : result.made().name()
+                                + ", "
+                                + role
+                                + ": width above, length to buy below it, drawn 1 : "
+                                + scale;
+        sketch.label(words, new Point(0, bottom + 5), WIDTH);
+        double frame = Math.max(x, WIDTH.widthMm(words) + 2);
+        return sketch.drawing("Yardage summary", new Box(-0.5, -0.5, frame, bottom + 8));
+    }
+}
