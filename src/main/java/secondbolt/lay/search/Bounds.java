@@ -2,7 +2,7 @@ package secondbolt.lay.search;
 
 /**
  * Where the corner of a shape's box may lie on a ground: within the ground, and on the rails of its
- * way. Along, the ground may be shortened.
+ * way. Along, the ground may be shortened; a shape with one place only does not heed that.
  *
  * @param mayUse whether it may lie on this ground so at all
  * @param across from left to right
@@ -26,9 +26,16 @@ record Bounds(boolean mayUse, Rail across, Rail along, double heightMm) {
 
     /** Whether there is any place on the ground, used up to a height. */
     boolean hasPlace(double highMm) {
-        return mayUse
-                && across.hasPlace(Double.POSITIVE_INFINITY)
-                && along.hasPlace(highMm - heightMm);
+        return mayUse && across.hasPlace(Double.POSITIVE_INFINITY) && along.hasPlace(last(highMm));
+    }
+
+    /** Whether there is one place along only. */
+    boolean isFixed() {
+        return along.leastMm() >= along.mostMm();
+    }
+
+    private double last(double highMm) {
+        return isFixed() ? along.mostMm() : highMm - heightMm;
     }
 
     /** The nearest place across. */
@@ -38,7 +45,7 @@ record Bounds(boolean mayUse, Rail across, Rail along, double heightMm) {
 
     /** The nearest place along on the ground, used up to a height. */
     double withinY(double y, double highMm) {
-        return along.nearest(y, highMm - heightMm);
+        return along.nearest(y, last(highMm));
     }
 
     /** A place across, a share of the way from the first to the last. */
@@ -48,14 +55,14 @@ record Bounds(boolean mayUse, Rail across, Rail along, double heightMm) {
 
     /** A place along likewise. */
     double atShareY(double share, double highMm) {
-        double most = Math.min(along.mostMm(), highMm - heightMm);
+        double most = Math.min(along.mostMm(), last(highMm));
         return withinY(along.leastMm() + share * (most - along.leastMm()), highMm);
     }
 
     /** How far a place is outside of the bounds, steps aside; above zero if they leave none. */
     double beyondMm(double x, double y, double highMm) {
         double beyond =
-                across.beyondMm(x, Double.POSITIVE_INFINITY) + along.beyondMm(y, highMm - heightMm);
+                across.beyondMm(x, Double.POSITIVE_INFINITY) + along.beyondMm(y, last(highMm));
         return beyond > 0 || hasPlace(highMm) ? beyond : heightMm;
     }
 }

@@ -39,6 +39,20 @@ final class Convex {
         return x.length;
     }
 
+    /** Mirrored within a box from the origin; still against the clock. */
+    Convex flipped(Flip flip, double widthMm, double heightMm) {
+        int n = size();
+        double[] fx = new double[n];
+        double[] fy = new double[n];
+        boolean turnsRound = flip.across() != flip.along();
+        for (int i = 0; i < n; i++) {
+            int to = turnsRound ? n - 1 - i : i;
+            fx[to] = flip.x(x[i], widthMm);
+            fy[to] = flip.y(y[i], heightMm);
+        }
+        return new Convex(fx, fy);
+    }
+
     /** Mirrored at the origin. */
     Convex negated() {
         double[] nx = new double[size()];

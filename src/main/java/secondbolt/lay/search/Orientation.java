@@ -64,6 +64,29 @@ record Orientation(
         return List.copyOf(parts);
     }
 
+    /**
+     * The same seen in a mirror, its box where it was.
+     *
+     * @param degrees by how much it counts as turned
+     * @param leftMm where its box then begins
+     * @param lowMm likewise
+     */
+    Orientation flipped(Flip flip, int degrees, double leftMm, double lowMm) {
+        return new Orientation(
+                degrees,
+                widthMm,
+                heightMm,
+                leftMm,
+                lowMm,
+                flipped(parts, flip),
+                flipped(bare, flip),
+                areaMm2);
+    }
+
+    private List<Convex> flipped(List<Convex> convex, Flip flip) {
+        return convex.stream().map(part -> part.flipped(flip, widthMm, heightMm)).toList();
+    }
+
     /** A point turned over, left to right. */
     static Point mirrored(Point point) {
         return new Point(-point.xMm(), point.yMm());

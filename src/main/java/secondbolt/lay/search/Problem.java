@@ -18,9 +18,9 @@ final class Problem {
     final int[] grade;
     final List<Ground> grounds;
     final double reachMm;
-    private final List<Orientation> shapes;
+    private final List<Shelf.Lying> shapes;
     private final Shelf shelf;
-    private final AtomicReferenceArray<Field> between;
+    private final AtomicReferenceArray<Beside> between;
     private final AtomicReferenceArray<Optional<Field>> rooms;
 
     private Problem(Problem all, List<int[]> choices, int[] grade) {
@@ -36,22 +36,22 @@ final class Problem {
     }
 
     private Problem(List<Figure> figures, List<Ground> grounds, Shelf shelf) {
-        IdentityHashMap<Orientation, Integer> knownShapes = new IdentityHashMap<>();
+        IdentityHashMap<Shelf.Lying, Integer> knownShapes = new IdentityHashMap<>();
         Map<Map.Entry<Integer, Way>, Integer> known = new HashMap<>();
-        List<Orientation> allShapes = new ArrayList<>();
+        List<Shelf.Lying> allShapes = new ArrayList<>();
         List<Stance> allStances = new ArrayList<>();
         List<int[]> all = new ArrayList<>();
         for (Figure figure : figures) {
             int[] choice = new int[figure.ways().size()];
             for (int i = 0; i < choice.length; i++) {
                 Way way = figure.ways().get(i);
-                Orientation lies = shelf.orientation(figure.outline(), way);
+                Shelf.Lying lies = shelf.lying(figure.outline(), way);
                 int shape = number(knownShapes, lies, allShapes);
                 choice[i] =
                         known.computeIfAbsent(
                                 Map.entry(shape, way),
                                 key -> {
-                                    allStances.add(new Stance(shape, lies, way));
+                                    allStances.add(new Stance(shape, lies.lies(), way));
                                     return allStances.size() - 1;
                                 });
             }
@@ -71,7 +71,7 @@ final class Problem {
     }
 
     private static int number(
-            IdentityHashMap<Orientation, Integer> known, Orientation lies, List<Orientation> all) {
+            IdentityHashMap<Shelf.Lying, Integer> known, Shelf.Lying lies, List<Shelf.Lying> all) {
         Integer number = known.get(lies);
         if (number == null) {
             number = all.size();
@@ -109,14 +109,14 @@ final class Problem {
     }
 
     /** Where the second shape must not be put, beside the first at the origin. */
-    Field between(int first, int second) {
+    Beside between(int first, int second) {
         int at = first * shapes.size() + second;
-        Field field = between.get(at);
-        if (field == null) {
-            field = shelf.between(shapes.get(first), shapes.get(second));
-            between.set(at, field);
+        Beside beside = between.get(at);
+        if (beside == null) {
+            beside = shelf.between(shapes.get(first), shapes.get(second));
+            between.set(at, beside);
         }
-        return field;
+        return beside;
     }
 
     /** Where a shape must not be put on a ground; nothing if its whole box is sound. */
@@ -125,7 +125,7 @@ final class Problem {
         int at = (ground * grades + ofGrade) * shapes.size() + shape;
         Optional<Field> room = rooms.get(at);
         if (room == null) {
-            room = make(grounds.get(ground), shapes.get(shape), ofGrade);
+            room = make(grounds.get(ground), shapes.get(shape).lies(), ofGrade);
             rooms.set(at, room);
         }
         return room;

@@ -106,7 +106,7 @@ final class StripSearch {
     private double extent(Layout layout) {
         double reach = problem.grounds.get(shrinking).low();
         for (int i = 0; i < problem.items(); i++) {
-            if (layout.ground[i] == shrinking) {
+            if (layout.ground[i] == shrinking && !isFixed(layout.stance[i])) {
                 reach =
                         Math.max(
                                 reach,
@@ -161,12 +161,17 @@ final class StripSearch {
         return lowest;
     }
 
+    private boolean isFixed(int stance) {
+        return separation.first().bounds(shrinking, stance).isFixed();
+    }
+
     /** Shorter than this the last ground cannot become. */
     private double shortest() {
         double shortest = 0;
         if (grounds == 1) {
             for (int i = 0; i < problem.items(); i++) {
-                shortest = Math.max(shortest, height(lowest(i)));
+                int low = lowest(i);
+                shortest = isFixed(low) ? shortest : Math.max(shortest, height(low));
             }
         }
         return problem.grounds.get(shrinking).low() + shortest + 0.01;
