@@ -30,7 +30,7 @@ import secondbolt.shape.Region;
  */
 final class KeptLays {
     /** Changed whenever the search may come to another lay for the same input. */
-    private static final String SEARCH = "lay 3";
+    private static final String SEARCH = "lay 4";
 
     private static final double PARTS_A_MM = 1e4;
 

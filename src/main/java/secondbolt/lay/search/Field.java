@@ -42,7 +42,8 @@ final class Field {
         perY = CELLS / Math.max(high - low, EPS);
         this.parts = parts;
         this.bounds = bounds(parts);
-        List<double[]> segments = boundary(parts, bounds, box);
+        double dust = EPS * Math.max(right - left, high - low);
+        List<double[]> segments = Boundary.of(parts, bounds, dust);
         int count = segments.size();
         sx = new double[count];
         sy = new double[count];
@@ -103,90 +104,6 @@ final class Field {
             bounds[i] = new double[] {p.leftMm(), p.lowMm(), p.rightMm(), p.highMm()};
         }
         return bounds;
-    }
-
-    /** Of the edges of all parts what lies inside no other part. */
-    private static List<double[]> boundary(List<Convex> parts, double[][] bounds, double[] box) {
-        double dust = EPS * Math.max(box[2] - box[0], box[3] - box[1]);
-        List<double[]> segments = new ArrayList<>();
-        for (int k = 0; k < parts.size(); k++) {
-            Convex part = parts.get(k);
-            for (int i = 0; i < part.size(); i++) {
-                int j = (i + 1) % part.size();
-                double[] edge = {part.x[i], part.y[i], part.x[j], part.y[j]};
-                addOutside(parts, bounds, k, edge, dust, segments);
-            }
-        }
-        return segments;
-    }
-
-    private static void addOutside(
-            List<Convex> parts,
-            double[][] bounds,
-            int own,
-            double[] edge,
-            double dust,
-            List<double[]> segments) {
-        double ex0 = Math.min(edge[0], edge[2]);
-        double ex1 = Math.max(edge[0], edge[2]);
-        double ey0 = Math.min(edge[1], edge[3]);
-        double ey1 = Math.max(edge[1], edge[3]);
-        double length = StrictMath.hypot(edge[2] - edge[0], edge[3] - edge[1]);
-        if (length <= dust) {
-            return;
-        }
-        List<double[]> covered = new ArrayList<>();
-        for (int l = 0; l < parts.size(); l++) {
-            double[] b = bounds[l];
-            if (l == own || b[0] > ex1 || b[2] < ex0 || b[1] > ey1 || b[3] < ey0) {
-                continue;
-            }
-            double[] span = inside(parts.get(l), edge, dust);
-            if (span[0] < span[1]) {
-                covered.add(span);
-            }
-        }
-        covered.sort((a, b) -> Double.compare(a[0], b[0]));
-        double from = 0;
-        double least = dust / length;
-        for (double[] span : covered) {
-            if (span[0] > from + least) {
-                segments.add(cut(edge, from, span[0]));
-            }
-            from = Math.max(from, span[1]);
-        }
-        if (from < 1 - least) {
-            segments.add(cut(edge, from, 1));
-        }
-    }
-
-    private static double[] cut(double[] e, double from, double to) {
-        double x = e[2] - e[0];
-        double y = e[3] - e[1];
-        return new double[] {e[0] + x * from, e[1] + y * from, e[0] + x * to, e[1] + y * to};
-    }
-
-    /** From which share of a segment to which it lies inside a part. */
-    private static double[] inside(Convex part, double[] e, double dust) {
-        double t0 = 0;
-        double t1 = 1;
-        int n = part.size();
-        for (int i = 0; i < n && t0 < t1; i++) {
-            int j = i + 1 == n ? 0 : i + 1;
-            double ax = part.x[j] - part.x[i];
-            double ay = part.y[j] - part.y[i];
-            double size = Math.sqrt(ax * ax + ay * ay);
-            double d0 = (ax * (e[1] - part.y[i]) - ay * (e[0] - part.x[i])) / size - dust;
-            double d1 = (ax * (e[3] - part.y[i]) - ay * (e[2] - part.x[i])) / size - dust;
-            if (d0 <= 0 && d1 <= 0) {
-                t1 = t0;
-            } else if (d0 < 0) {
-                t0 = Math.max(t0, d0 / (d0 - d1));
-            } else if (d1 < 0) {
-                t1 = Math.min(t1, d0 / (d0 - d1));
-            }
-        }
-        return new double[] {t0, t1};
     }
 
     private int[] grid() {

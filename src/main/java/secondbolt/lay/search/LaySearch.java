@@ -30,6 +30,9 @@ public final class LaySearch {
     private final AtomicBoolean interrupted = new AtomicBoolean();
     private final AtomicLong spent = new AtomicLong();
 
+    /** Steps of the searches before the present one. */
+    private long used;
+
     private LaySearch(List<Figure> figures, List<Bed> beds, Shelf shelf, long effort, Watch watch) {
         this.figures = List.copyOf(figures);
         this.beds = List.copyOf(beds);
@@ -108,22 +111,29 @@ public final class LaySearch {
     }
 
     private Laid laid(Problem problem, List<Integer> wanted, Crew crew) {
-        double area = wanted.stream().mapToDouble(i -> figures.get(i).outline().areaMm2()).sum();
-        double sound = 0;
         for (int count = 1; count < beds.size(); count++) {
-            sound += beds.get(count - 1).any().areaMm2();
-            if (area <= sound * 0.9 && haveRoom(problem, wanted, count)) {
+            if (mayDo(problem, wanted, count)) {
                 StripSearch search = search(problem, wanted, count, crew);
-                if (search.start(stop(effort / 4, search))) {
-                    return shortened(wanted, search);
+                if (search.start(stop(used + effort / 16, search))) {
+                    return shortened(problem, wanted, search, count, crew);
                 }
+                used += search.steps();
             }
         }
         StripSearch search = search(problem, wanted, beds.size(), crew);
-        if (search.start(stop(effort / 2, search))) {
-            return shortened(wanted, search);
+        if (search.start(stop(used + effort / 2, search))) {
+            return shortened(problem, wanted, search, beds.size(), crew);
         }
+        used = 0;
         return best(problem, wanted, crew);
+    }
+
+    /** Whether so few beds may hold them all. */
+    private boolean mayDo(Problem problem, List<Integer> wanted, int count) {
+        double area = wanted.stream().mapToDouble(i -> figures.get(i).outline().areaMm2()).sum();
+        double sound =
+                beds.subList(0, count).stream().mapToDouble(bed -> bed.any().areaMm2()).sum();
+        return area <= sound * 0.95 && haveRoom(problem, wanted, count);
     }
 
     private static boolean haveRoom(Problem problem, List<Integer> items, int bedCount) {
@@ -135,26 +145,40 @@ public final class LaySearch {
         return new StripSearch(problem.only(items), bedCount, WORKERS, SEED, crew);
     }
 
-    private Laid shortened(List<Integer> items, StripSearch search) {
-        long steps = search.steps();
-        long left = Math.max(0, effort - steps);
-        long turn = steps + left * 8 / 10;
+    /** On as little as can be found of the last bed, or on fewer beds. */
+    private Laid shortened(
+            Problem problem, List<Integer> items, StripSearch search, int count, Crew crew) {
+        long left = Math.max(0, effort - used - search.steps());
+        boolean fewer = count > 1 && mayDo(problem, items, count - 1);
+        long turn = effort - (fewer ? left * 6 / 10 : left * 2 / 10);
         search.explore(stop(turn, search));
-        long end = steps + left;
-        search.compress(stop(end, search), now -> (double) (now - turn) / Math.max(1, end - turn));
+        if (fewer) {
+            long before = used;
+            used += search.steps();
+            StripSearch less = search(problem, items, count - 1, crew);
+            if (less.startFrom(search.best(), stop(effort - left * 2 / 10, less))) {
+                return shortened(problem, items, less, count - 1, crew);
+            }
+            used = before + less.steps();
+        }
+        long from = search.steps();
+        long end = effort - used;
+        search.compress(
+                stop(effort, search), now -> (double) (now - from) / Math.max(1, end - from));
         return new Laid(items, search.best());
     }
 
+    /** Ends a search when all searches together come to so many steps. */
     private Stop stop(long end, StripSearch search) {
         return steps -> {
             if (steps - spent.get() > STEPS_A_LOOK) {
                 spent.set(steps);
-                double share = Math.min(1, (double) steps / effort);
+                double share = Math.min(1, (double) (used + steps) / effort);
                 if (!watch.goOn(share, search.lengthMm())) {
                     interrupted.set(true);
                 }
             }
-            return interrupted.get() || steps >= end;
+            return interrupted.get() || used + steps >= end;
         };
     }
 

@@ -53,9 +53,15 @@ final class StripSearch {
         return startFrom(any, stop);
     }
 
-    /** The same from a layout that may overlap. */
+    /** The same from a layout that may overlap, or use more grounds. */
     boolean startFrom(Layout layout, Stop stop) {
-        boolean found = separation.run(layout, limit, 200, 3, stop);
+        Layout from = layout.copy();
+        for (int i = 0; i < problem.items(); i++) {
+            if (from.ground[i] >= grounds) {
+                scatter(from, i);
+            }
+        }
+        boolean found = separation.run(from, limit, 200, 3, stop);
         if (found) {
             accept();
         }

@@ -1,0 +1,90 @@
+package secondbolt.lay;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import secondbolt.cloth.ClothResult;
+import secondbolt.cloth.ClothWorksheet;
+import secondbolt.cutting.CuttingCalculation;
+import secondbolt.cutting.CuttingResult;
+import secondbolt.file.ProjectFileReader;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.fit.FitCalculation;
+import secondbolt.lay.search.Watch;
+import secondbolt.measure.Tape;
+import secondbolt.project.Project;
+import secondbolt.project.ProjectSection;
+
+/**
+ * Tells when the first whole plan of a project's main cloth stands, and when the finished one does,
+ * in a program that has just started. Run by hand: {@code DemoLayBenchmark PROJECT_FOLDER}.
+ */
+public final class DemoLayBenchmark {
+    private DemoLayBenchmark() {}
+
+    /**
+     * Runs it.
+     *
+     * @param args the folder of one project
+     */
+    public static void main(String[] args) throws IOException {
+        Path file = Path.of(args[0], "project.yaml");
+        Project project =
+                ProjectFileReader.read(
+                                SourceFile.of("project.yaml", Files.readString(file)),
+                                ProjectSection.ROOT,
+                                ProjectSection.UNITS,
+                                new Mistakes())
+                        .orElseThrow();
+        Tape tape = project.heading().units();
+        List<ClothResult> cloths =
+                ClothWorksheet.of(project.cloths().orElseThrow(), tape).results();
+        CuttingResult cutting =
+                CuttingCalculation.work(
+                        FitCalculation.work(
+                                project.pattern().orElseThrow(), project.alterations(), tape),
+                        project.hems(),
+                        tape);
+        LayPieces pieces = new LayPieces(cutting);
+        List<LayPiece> wanted =
+                pieces.of(
+                        "main",
+                        name ->
+                                project.lay().designs().values().stream()
+                                        .findFirst()
+                                        .map(d -> d.needs(name))
+                                        .orElse(true));
+        long began = System.nanoTime();
+        long[] first = {0};
+        Watch watch =
+                (share, bestMm) -> {
+                    if (bestMm > 0 && first[0] == 0) {
+                        first[0] = System.nanoTime();
+                    }
+                    return true;
+                };
+        LayDesk desk = new LayDesk(LayDesk.inMemory().keeper(), 2, watch);
+        StockTable table = new StockTable(new SoFar(project.lay(), List.of()), new KeptLays(desk));
+        StockLay lay =
+                table.lay(
+                        "main",
+                        cloths.stream()
+                                .filter(c -> c.cloth().textile().roleOrMain().word().equals("main"))
+                                .toList(),
+                        wanted,
+                        Trial.asWritten(project.lay()),
+                        project.lay().effortOrSteady());
+        long ended = System.nanoTime();
+        System.out.printf(
+                Locale.ROOT,
+                "%s: %d pieces, %s; first plan after %.2f s, finished after %.2f s%n",
+                project.heading().title(),
+                wanted.size(),
+                lay.fits() ? "all laid" : "not all laid",
+                (first[0] - began) / 1e9,
+                (ended - began) / 1e9);
+    }
+}
