@@ -31,7 +31,7 @@ public final class LaySearch {
     private final AtomicLong spent = new AtomicLong();
 
     /** Steps of the searches before the present one. */
-    private long used;
+    private final AtomicLong used = new AtomicLong();
 
     private LaySearch(List<Figure> figures, List<Bed> beds, Shelf shelf, long effort, Watch watch) {
         this.figures = List.copyOf(figures);
@@ -114,17 +114,17 @@ public final class LaySearch {
         for (int count = 1; count < beds.size(); count++) {
             if (mayDo(problem, wanted, count)) {
                 StripSearch search = search(problem, wanted, count, crew);
-                if (search.start(stop(used + effort / 16, search))) {
+                if (search.start(stop(used.get() + effort / 16, search))) {
                     return shortened(problem, wanted, search, count, crew);
                 }
-                used += search.steps();
+                used.addAndGet(search.steps());
             }
         }
         StripSearch search = search(problem, wanted, beds.size(), crew);
-        if (search.start(stop(used + effort / 2, search))) {
+        if (search.start(stop(used.get() + effort / 2, search))) {
             return shortened(problem, wanted, search, beds.size(), crew);
         }
-        used = 0;
+        used.set(0);
         return best(problem, wanted, crew);
     }
 
@@ -148,21 +148,21 @@ public final class LaySearch {
     /** On as little as can be found of the last bed, or on fewer beds. */
     private Laid shortened(
             Problem problem, List<Integer> items, StripSearch search, int count, Crew crew) {
-        long left = Math.max(0, effort - used - search.steps());
+        long left = Math.max(0, effort - used.get() - search.steps());
         boolean fewer = count > 1 && mayDo(problem, items, count - 1);
         long turn = effort - (fewer ? left * 6 / 10 : left * 2 / 10);
         search.explore(stop(turn, search));
         if (fewer) {
-            long before = used;
-            used += search.steps();
+            long before = used.get();
+            used.addAndGet(search.steps());
             StripSearch less = search(problem, items, count - 1, crew);
             if (less.startFrom(search.best(), stop(effort - left * 2 / 10, less))) {
                 return shortened(problem, items, less, count - 1, crew);
             }
-            used = before + less.steps();
+            used.set(before + less.steps());
         }
         long from = search.steps();
-        long end = effort - used;
+        long end = effort - used.get();
         search.compress(
                 stop(effort, search), now -> (double) (now - from) / Math.max(1, end - from));
         return new Laid(items, search.best());
@@ -173,12 +173,12 @@ public final class LaySearch {
         return steps -> {
             if (steps - spent.get() > STEPS_A_LOOK) {
                 spent.set(steps);
-                double share = Math.min(1, (double) (used + steps) / effort);
+                double share = Math.min(1, (double) (used.get() + steps) / effort);
                 if (!watch.goOn(share, search.lengthMm())) {
                     interrupted.set(true);
                 }
             }
-            return interrupted.get() || used + steps >= end;
+            return interrupted.get() || used.get() + steps >= end;
         };
     }
 
