@@ -16,6 +16,19 @@ final class Beside {
         fromY = flip.along() ? first.heightMm() - second.heightMm() : 0;
     }
 
+    private Beside(Beside other) {
+        field = other.field;
+        acrossX = -other.acrossX;
+        fromX = other.fromX;
+        acrossY = -other.acrossY;
+        fromY = other.fromY;
+    }
+
+    /** Where the first must not be put beside the second. */
+    Beside swapped() {
+        return new Beside(this);
+    }
+
     /** How far the second must move to come free, from its place beside the first. */
     double depthMm(double x, double y) {
         return field.depthMm(fromX + acrossX * x, fromY + acrossY * y);

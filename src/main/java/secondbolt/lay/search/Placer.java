@@ -46,6 +46,9 @@ final class Placer {
         double x = 0;
         double y = 0;
         for (int i = 0; i < kept; i++) {
+            if (!scorer.hasRoom(keptGrounds[i], stanceOf[i])) {
+                continue;
+            }
             descend(item, i);
             if (bestCost < least) {
                 least = bestCost;

@@ -100,6 +100,14 @@ final class Problem {
                 items.stream().mapToInt(i -> grade[i]).toArray());
     }
 
+    int shapes() {
+        return shapes.size();
+    }
+
+    int grades() {
+        return grounds.get(0).outside().size();
+    }
+
     int items() {
         return choices.size();
     }
@@ -121,8 +129,7 @@ final class Problem {
 
     /** Where a shape must not be put on a ground; nothing if its whole box is sound. */
     Optional<Field> room(int ground, int shape, int ofGrade) {
-        int grades = grounds.get(0).outside().size();
-        int at = (ground * grades + ofGrade) * shapes.size() + shape;
+        int at = (ground * grades() + ofGrade) * shapes.size() + shape;
         Optional<Field> room = rooms.get(at);
         if (room == null) {
             room = make(grounds.get(ground), shapes.get(shape).lies(), ofGrade);

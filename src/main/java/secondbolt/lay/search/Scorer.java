@@ -1,7 +1,6 @@
 package secondbolt.lay.search;
 
 import java.util.Arrays;
-import java.util.Optional;
 
 /**
  * How badly a layout overlaps, with a weight for every two items that grows while they stay on each
@@ -16,13 +15,16 @@ final class Scorer {
     final Layout layout;
     final double[] limit;
     private final int n;
-    private final Stance[] stances;
     private final Bounds[] bounds;
+    private final int stances;
+    private final Neighbours neighbours;
     private final double[] weight;
     private final double[] loss;
     private final double[] roomWeight;
     private final double[] roomLoss;
     private final double[] scale;
+    private final double[] rightOf;
+    private final double[] highOf;
     private final double dustMm;
     private final double reachMm;
     private long steps;
@@ -32,13 +34,16 @@ final class Scorer {
         this.limit = limit.clone();
         n = problem.items();
         layout = new Layout(n);
-        stances = problem.stances.toArray(new Stance[0]);
+        stances = problem.stances.size();
         bounds = bounds(problem);
+        neighbours = new Neighbours(problem);
         weight = new double[n * n];
         loss = new double[n * n];
         roomWeight = new double[n];
         roomLoss = new double[n];
         scale = new double[n];
+        rightOf = new double[n];
+        highOf = new double[n];
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
             double size = Math.sqrt(problem.areaMm2(i));
@@ -78,11 +83,17 @@ final class Scorer {
         System.arraycopy(other.roomWeight, 0, roomWeight, 0, n);
         System.arraycopy(other.roomLoss, 0, roomLoss, 0, n);
         System.arraycopy(other.limit, 0, limit, 0, limit.length);
+        System.arraycopy(other.rightOf, 0, rightOf, 0, n);
+        System.arraycopy(other.highOf, 0, highOf, 0, n);
     }
 
     /** Takes a layout as it is and finds what overlaps in it. */
     void take(Layout from) {
         layout.set(from);
+        for (int i = 0; i < n; i++) {
+            rightOf[i] = layout.x[i] + neighbours.widthMm(layout.stance[i]);
+            highOf[i] = layout.y[i] + neighbours.heightMm(layout.stance[i]);
+        }
         for (int i = 0; i < n; i++) {
             refresh(i);
         }
@@ -90,7 +101,7 @@ final class Scorer {
 
     /** Where a stance may lie on a ground. */
     Bounds bounds(int ground, int stance) {
-        return bounds[ground * stances.length + stance];
+        return bounds[ground * stances + stance];
     }
 
     /** The nearest place across that is within the bounds. */
@@ -107,51 +118,37 @@ final class Scorer {
         return bounds(ground, stance).hasPlace(limit[ground]);
     }
 
-    /** What an item would cost at a place; anything from the bound on if it reaches it. */
+    /**
+     * What an item would cost at a place; anything from the bound on if it reaches it.
+     *
+     * @param ground one that has room for the stance
+     * @param x within the bounds
+     * @param y within the bounds
+     */
     double cost(int item, int ground, int stance, double x, double y, double bound) {
         steps++;
-        Stance shape = stances[stance];
-        double cost = roomWeight[item] * roomDepth(item, ground, stance, x, y);
+        double off = neighbours.offMm(ground, problem.grade[item], stance, x, y);
+        double cost = roomWeight[item] * loss(off, item, item);
         double left = x - reachMm;
         double low = y - reachMm;
-        double right = x + shape.widthMm() + reachMm;
-        double high = y + shape.heightMm() + reachMm;
+        double right = x + neighbours.widthMm(stance) + reachMm;
+        double high = y + neighbours.heightMm(stance) + reachMm;
         int row = item * n;
         for (int j = 0; j < n && cost < bound; j++) {
             double ox = layout.x[j];
             double oy = layout.y[j];
-            if (j == item || ox >= right || oy >= high) {
-                continue;
-            }
-            Stance other = stances[layout.stance[j]];
-            if (ox + other.widthMm() <= left || oy + other.heightMm() <= low) {
-                continue;
-            }
-            double depth = depth(item, stance, x, y, j, ox, oy);
-            if (depth > 0) {
-                cost += weight[row + j] * depth;
+            if (ox < right && oy < high && rightOf[j] > left && highOf[j] > low && j != item) {
+                double depth = neighbours.depthMm(stance, layout.stance[j], ox - x, oy - y);
+                if (depth > dustMm) {
+                    cost += weight[row + j] * depth * scale[item] * scale[j];
+                }
             }
         }
         return cost;
     }
 
-    private double depth(int item, int stance, double x, double y, int j, double ox, double oy) {
-        int shape = stances[stance].shape();
-        int other = stances[layout.stance[j]].shape();
-        double depth =
-                shape <= other
-                        ? problem.between(shape, other).depthMm(ox - x, oy - y)
-                        : problem.between(other, shape).depthMm(x - ox, y - oy);
-        return depth <= dustMm ? 0 : depth * scale[item] * scale[j];
-    }
-
-    private double roomDepth(int item, int ground, int stance, double x, double y) {
-        double depth = bounds(ground, stance).beyondMm(x, y, limit[ground]);
-        Optional<Field> room = problem.room(ground, stances[stance].shape(), problem.grade[item]);
-        if (room.isPresent()) {
-            depth += room.get().depthMm(x, y);
-        }
-        return depth <= dustMm ? 0 : depth * scale[item] * scale[item];
+    private double loss(double depthMm, int item, int other) {
+        return depthMm <= dustMm ? 0 : depthMm * scale[item] * scale[other];
     }
 
     double cost(int item) {
@@ -184,23 +181,27 @@ final class Scorer {
 
     private void refresh(int item) {
         int stance = layout.stance[item];
+        int ground = layout.ground[item];
         double x = layout.x[item];
         double y = layout.y[item];
-        Stance shape = stances[stance];
-        roomLoss[item] = roomDepth(item, layout.ground[item], stance, x, y);
+        rightOf[item] = x + neighbours.widthMm(stance);
+        highOf[item] = y + neighbours.heightMm(stance);
+        double off =
+                bounds(ground, stance).beyondMm(x, y, limit[ground])
+                        + neighbours.offMm(ground, problem.grade[item], stance, x, y);
+        roomLoss[item] = loss(off, item, item);
         for (int j = 0; j < n; j++) {
             double ox = layout.x[j];
             double oy = layout.y[j];
-            Stance other = stances[layout.stance[j]];
             boolean near =
                     j != item
-                            && ox < x + shape.widthMm() + reachMm
-                            && oy < y + shape.heightMm() + reachMm
-                            && ox + other.widthMm() > x - reachMm
-                            && oy + other.heightMm() > y - reachMm;
-            double depth = near ? depth(item, stance, x, y, j, ox, oy) : 0;
-            loss[item * n + j] = depth;
-            loss[j * n + item] = depth;
+                            && ox < rightOf[item] + reachMm
+                            && oy < highOf[item] + reachMm
+                            && rightOf[j] > x - reachMm
+                            && highOf[j] > y - reachMm;
+            double depth = near ? neighbours.depthMm(stance, layout.stance[j], ox - x, oy - y) : 0;
+            loss[item * n + j] = loss(depth, item, j);
+            loss[j * n + item] = loss[item * n + j];
         }
     }
 
