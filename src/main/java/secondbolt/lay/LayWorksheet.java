@@ -155,7 +155,19 @@ public final class LayWorksheet implements Worksheet {
         return figures;
     }
 
-    private static Figures figures(DesignLay design) {
+    /** Which of the other designs can be made of the same cloth as well. */
+    private List<Figures> together(String design) {
+        List<Figures> together = new ArrayList<>();
+        for (LayResult.Both both : result.together()) {
+            if (both.first().equals(design) || both.second().equals(design)) {
+                String other = both.first().equals(design) ? both.second() : both.first();
+                together.add(new Figures().text("with", other).claim("fits", both.fits()));
+            }
+        }
+        return together;
+    }
+
+    private Figures figures(DesignLay design) {
         List<Figures> placed = new ArrayList<>();
         List<Figures> left = new ArrayList<>();
         List<Figures> remnants = new ArrayList<>();
@@ -186,7 +198,9 @@ public final class LayWorksheet implements Worksheet {
                 .list("left_over", left)
                 .share("used", sound > 0 ? used / sound : 0)
                 .list("remnants", remnants)
-                .list("bolt_lengths", bolts);
+                .list("bolt_lengths", bolts)
+                .list("together", together(design.name()))
+                .text("saved", new LayWords(tape).saved(design, result.plan()));
     }
 
     /** The copies it makes, on the cloth laid out single. */

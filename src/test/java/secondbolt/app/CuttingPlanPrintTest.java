@@ -39,7 +39,14 @@ class CuttingPlanPrintTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"blanket-waistcoat", "duvet-smock", "gore-skirt", "porch-shirt"})
+    @ValueSource(
+            strings = {
+                "blanket-waistcoat",
+                "duvet-smock",
+                "gore-skirt",
+                "porch-shirt",
+                "check-apron"
+            })
     void aPlanIsOnePageWithEveryPieceOnItsList(String project) throws IOException {
         Path site = Path.of("site", project);
         Map<?, ?> workings = workings(site);

@@ -102,7 +102,14 @@ class PrintedPiecesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"porch-shirt", "blanket-waistcoat", "gore-skirt", "duvet-smock"})
+    @ValueSource(
+            strings = {
+                "porch-shirt",
+                "blanket-waistcoat",
+                "gore-skirt",
+                "duvet-smock",
+                "check-apron"
+            })
     void printsEveryLineOfTheDemosWhereTheWorkingsSay(String name) throws IOException {
         PrintedProject project = demo(name);
         tell(name + "-lines", project.told());
@@ -158,7 +165,14 @@ class PrintedPiecesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"porch-shirt", "blanket-waistcoat", "gore-skirt", "duvet-smock"})
+    @ValueSource(
+            strings = {
+                "porch-shirt",
+                "blanket-waistcoat",
+                "gore-skirt",
+                "duvet-smock",
+                "check-apron"
+            })
     void meetsAlongEverySeam(String name) throws IOException {
         PrintedProject project = demo(name);
         WrittenSeams written = written(name);
@@ -211,7 +225,14 @@ class PrintedPiecesTest {
 
     /** Laid edge on edge, the two sides of a plain seam are sewn equally far from where cut. */
     @ParameterizedTest
-    @ValueSource(strings = {"porch-shirt", "blanket-waistcoat", "gore-skirt", "duvet-smock"})
+    @ValueSource(
+            strings = {
+                "porch-shirt",
+                "blanket-waistcoat",
+                "gore-skirt",
+                "duvet-smock",
+                "check-apron"
+            })
     void givesBothSidesOfAPlainSeamTheAllowanceThatIsWritten(String name) throws IOException {
         PrintedProject project = demo(name);
         WrittenSeams written = written(name);

@@ -112,12 +112,26 @@ public final class LayCheck {
                 parts,
                 "which is no edge and no mark of " + part.value().piece(),
                 "an edge of it");
+        if (isKept(part.value().piece())) {
+            tell(
+                    part,
+                    "`" + part.value() + "` of a piece that is made of a feature, and lies with it",
+                    "a piece that no feature of a cloth is kept for");
+        }
         if (plan.grain(piece.get()) == Piece.Grain.BIAS) {
             tell(
                     part,
                     "`" + part.value() + "` of a piece on the bias, which runs across the checks",
                     "a piece that lies along or across");
         }
+    }
+
+    private boolean isKept(String piece) {
+        return cloths.values().stream()
+                .flatMap(cloth -> cloth.condition().flaws().stream())
+                .flatMap(flaw -> flaw.keptFor().stream())
+                .flatMap(kept -> PiecePart.parse(kept.value()).stream())
+                .anyMatch(kept -> kept.piece().equals(piece));
     }
 
     /** The piece, if it is there and drawn; else that is told. */

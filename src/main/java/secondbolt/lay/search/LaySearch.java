@@ -69,7 +69,9 @@ public final class LaySearch {
             int cores,
             Watch watch) {
         try (Crew crew = Crew.of(Math.min(cores, WORKERS) - 1)) {
-            return new LaySearch(figures, beds, shelf, effort, watch).lay(crew);
+            Lay found = new LaySearch(figures, beds, shelf, effort, watch).lay(crew);
+            watch.goOn(1, 0);
+            return found;
         }
     }
 
@@ -173,7 +175,7 @@ public final class LaySearch {
         return steps -> {
             if (steps - spent.get() > STEPS_A_LOOK) {
                 spent.set(steps);
-                double share = Math.min(1, (double) (used.get() + steps) / effort);
+                double share = Math.min(0.99, (double) (used.get() + steps) / effort);
                 if (!watch.goOn(share, search.lengthMm())) {
                     interrupted.set(true);
                 }

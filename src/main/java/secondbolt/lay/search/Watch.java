@@ -6,9 +6,9 @@ public interface Watch {
     Watch NONE = (share, bestMm) -> true;
 
     /**
-     * Told now and then.
+     * Told now and then, and at the end.
      *
-     * @param share of the effort that is spent, 0 to 1
+     * @param share of the effort that is spent, 0 to 1; 1 at the end only
      * @param bestMm how much of the last bed's length the best lay takes; 0 while there is none
      * @return whether to go on
      */
