@@ -56,6 +56,8 @@ class ArchitectureTest {
                     "effect",
                     "lay.search",
                     "lay.plan",
+                    "lay.piece",
+                    "lay.stock",
                     "lay");
 
     private static Map<String, Set<String>> mayUse() {
@@ -82,7 +84,10 @@ class ArchitectureTest {
         rooms.put("effect", with(underTopics, "cloth", "fit", "closure", "hem", "cutting"));
         rooms.put("lay.search", Set.of("shape"));
         rooms.put("lay.plan", with(underTopics, "lay.search", "cloth", "fit"));
-        rooms.put("lay", with(underTopics, "lay.plan", "lay.search", "cloth", "fit", "cutting"));
+        Set<String> underLay = with(underTopics, "lay.search", "cloth", "fit", "cutting");
+        rooms.put("lay.piece", underLay);
+        rooms.put("lay.stock", with(underLay, "lay.plan", "lay.piece"));
+        rooms.put("lay", with(underLay, "lay.plan", "lay.piece", "lay.stock"));
         rooms.put(
                 "project",
                 with(
@@ -96,6 +101,7 @@ class ArchitectureTest {
                         "cutting",
                         "lay",
                         "lay.plan",
+                        "lay.stock",
                         "draw.paper"));
         rooms.put("notebook.site", Set.of("file"));
         rooms.put(

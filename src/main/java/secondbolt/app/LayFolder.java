@@ -6,8 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
-import secondbolt.lay.LayDesk;
-import secondbolt.lay.LayKeeper;
+import secondbolt.lay.stock.LayDesk;
+import secondbolt.lay.stock.LayKeeper;
 
 /**
  * Keeps finished lays in the working folder, in {@code .secondbolt/lays}, and in memory as long as

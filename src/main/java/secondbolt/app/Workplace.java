@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Place;
-import secondbolt.lay.LayDesk;
+import secondbolt.lay.stock.LayDesk;
 import secondbolt.measure.Counted;
 import secondbolt.notebook.Desk;
 import secondbolt.project.ProjectReader;

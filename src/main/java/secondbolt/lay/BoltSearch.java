@@ -4,10 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.BoltWidth;
+import secondbolt.lay.piece.Doubled;
+import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.Interfacing;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.search.Effort;
 import secondbolt.lay.search.Lay;
+import secondbolt.lay.stock.KeptLays;
+import secondbolt.lay.stock.Spread;
+import secondbolt.lay.stock.Stock;
+import secondbolt.lay.stock.StockSearch;
+import secondbolt.lay.stock.Trial;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 

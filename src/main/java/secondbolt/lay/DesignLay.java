@@ -3,6 +3,7 @@ package secondbolt.lay;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.lay.plan.Design;
+import secondbolt.lay.stock.StockLay;
 
 /**
  * A design worked out.

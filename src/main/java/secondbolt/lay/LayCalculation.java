@@ -6,9 +6,17 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import secondbolt.cloth.ClothResult;
 import secondbolt.cutting.CuttingResult;
+import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.Design;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.search.Effort;
+import secondbolt.lay.stock.KeptLays;
+import secondbolt.lay.stock.LayDesk;
+import secondbolt.lay.stock.SoFar;
+import secondbolt.lay.stock.StockLay;
+import secondbolt.lay.stock.StockTable;
+import secondbolt.lay.stock.Trial;
 import secondbolt.measure.Tape;
 
 /** Lays every design on the cloths there are, and on cloth from the bolt. */

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
+import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.Design;
+import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 

@@ -3,6 +3,7 @@ package secondbolt.lay;
 import java.util.List;
 import java.util.stream.Stream;
 import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.stock.StockLay;
 
 /**
  * All designs worked out.

@@ -11,7 +11,12 @@ import secondbolt.cloth.ClothResult;
 import secondbolt.cutting.CuttingResult;
 import secondbolt.draw.Drawing;
 import secondbolt.fit.Piece;
+import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.stock.LayDesk;
+import secondbolt.lay.stock.Spread;
+import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
@@ -206,7 +211,7 @@ public final class LayWorksheet implements Worksheet {
     /** The copies it makes, on the cloth laid out single. */
     private static List<Figures> figures(LaidPiece laid, StockLay stock) {
         Spread spread = stock.spreads().get(laid.cloth());
-        return laid.copies(spread).stream()
+        return laid.copies(spread.fold()).stream()
                 .map(
                         copy ->
                                 new Figures()

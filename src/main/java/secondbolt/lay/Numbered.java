@@ -3,6 +3,8 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.stock.StockLay;
 
 /**
  * A piece with its number on the plan of its cloth.

@@ -7,7 +7,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import secondbolt.cutting.CuttingResult;
+import secondbolt.lay.piece.Halves;
+import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.stock.StockLay;
+import secondbolt.lay.stock.Trial;
 import secondbolt.measure.Tape;
 
 /** What could help where not all pieces fit, tried quickly. */

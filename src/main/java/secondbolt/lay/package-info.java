@@ -1,8 +1,8 @@
 /**
- * Cutting plans: which piece goes where on the maker's cloths round their flaws, what stays over,
- * which design fits, and how long a cloth from the bolt would have to be. How places are found is
- * in {@code lay.search}; what the cutting lines are, in {@code cutting}; what a cloth yields, in
- * {@code cloth}. It reads and writes no files: what is kept between runs it hands to a {@link
- * secondbolt.lay.LayKeeper}.
+ * Cutting plans: which designs fit on the maker's cloths, what stays over, what helps where they do
+ * not, and how long a cloth from the bolt would have to be. What the maker writes is in {@code
+ * lay.plan}; the copies that are laid, in {@code lay.piece}; the cloths, and pieces laid on them,
+ * in {@code lay.stock}; how places are found, in {@code lay.search}. What the cutting lines are
+ * belongs in {@code cutting}; what a cloth yields, in {@code cloth}.
  */
 package secondbolt.lay;

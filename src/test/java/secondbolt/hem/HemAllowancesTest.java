@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.lay.LayDesk;
+import secondbolt.lay.stock.LayDesk;
 import secondbolt.project.ProjectSection;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Worksheet;

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.stock.StockLay;
 
 /** Cloth folded lengthwise: pairs at once, halves on the fold, flaws of both layers heeded. */
 class FoldedLayTest {

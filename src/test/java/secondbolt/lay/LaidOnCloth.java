@@ -10,6 +10,10 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import secondbolt.cloth.ClothYield;
+import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.stock.Spread;
+import secondbolt.lay.stock.StockLay;
+import secondbolt.lay.stock.Ways;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Region;
 
@@ -37,7 +41,7 @@ final class LaidOnCloth {
             for (ClothYield.Kept kept : yielded.kept()) {
                 sound = Ways.isOf(laid.piece(), kept.edge()) ? sound.with(kept.sound()) : sound;
             }
-            for (LaidPiece.Copy copy : laid.copies(spread)) {
+            for (LaidPiece.Copy copy : laid.copies(spread.fold())) {
                 Geometry shape = polygon(copy.outline());
                 double beyond =
                         OverlayNGRobust.overlay(shape, union(sound), OverlayNG.DIFFERENCE)

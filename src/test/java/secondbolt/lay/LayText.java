@@ -9,6 +9,7 @@ import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.fit.FitCalculation;
+import secondbolt.lay.stock.LayDesk;
 import secondbolt.measure.Tape;
 import secondbolt.project.Project;
 import secondbolt.project.ProjectSection;

@@ -6,6 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.piece.PinPoint;
+import secondbolt.lay.stock.Matching;
+import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Point;

@@ -48,6 +48,21 @@ record Bounds(boolean mayUse, Rail across, Rail along, double heightMm) {
         return along.nearest(y, last(highMm));
     }
 
+    /**
+     * The least that the ground must be used up to for there to be a place; without end if there is
+     * none, or if the shape does not heed it, nothing.
+     */
+    double leastHighMm() {
+        if (!mayUse
+                || !across.hasPlace(Double.POSITIVE_INFINITY)
+                || !along.hasPlace(along.mostMm())) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return isFixed()
+                ? Double.NEGATIVE_INFINITY
+                : along.nearest(along.leastMm(), along.mostMm()) + heightMm;
+    }
+
     /** A place across, a share of the way from the first to the last. */
     double atShareX(double share) {
         return withinX(across.leastMm() + share * (across.mostMm() - across.leastMm()));

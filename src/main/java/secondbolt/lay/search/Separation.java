@@ -12,6 +12,9 @@ final class Separation {
     /** What a run costs, even one that finds nothing to do. */
     private static final long STEPS_A_RUN = 200;
 
+    /** What a pass costs, even one in which no item has a place to try. */
+    private static final long STEPS_A_PASS = 20;
+
     private final Scorer[] workers;
     private final Placer[] placers;
     private final Dice[] dice;
@@ -19,6 +22,7 @@ final class Separation {
     private final Layout best;
     private double bestTotal;
     private long runs;
+    private long passes;
 
     Separation(Problem problem, int grounds, double[] limit, int workers, long seed, Crew crew) {
         this.crew = crew;
@@ -46,7 +50,7 @@ final class Separation {
     }
 
     long steps() {
-        long steps = runs * STEPS_A_RUN;
+        long steps = runs * STEPS_A_RUN + passes * STEPS_A_PASS;
         for (Scorer worker : workers) {
             steps += worker.steps();
         }
@@ -80,6 +84,7 @@ final class Separation {
                 workers[i].set(lead);
             }
             crew.all(workers.length, this::pass);
+            passes++;
             int chosen = 0;
             for (int i = 1; i < workers.length; i++) {
                 chosen = workers[i].weighted() < workers[chosen].weighted() ? i : chosen;

@@ -171,16 +171,27 @@ final class StripSearch {
         return separation.first().bounds(shrinking, stance).isFixed();
     }
 
-    /** Shorter than this the last ground cannot become. */
+    /** Shorter than this the last ground cannot become, or an item has no place at all. */
     private double shortest() {
-        double shortest = 0;
-        if (grounds == 1) {
-            for (int i = 0; i < problem.items(); i++) {
-                int low = lowest(i);
-                shortest = isFixed(low) ? shortest : Math.max(shortest, height(low));
-            }
+        double shortest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < problem.items(); i++) {
+            shortest = Math.max(shortest, leastHigh(i));
         }
-        return problem.grounds.get(shrinking).low() + shortest + 0.01;
+        return Math.max(shortest, problem.grounds.get(shrinking).low()) + 0.01;
+    }
+
+    private double leastHigh(int item) {
+        double least = Double.POSITIVE_INFINITY;
+        Scorer scorer = separation.first();
+        for (int stance : problem.choices.get(item)) {
+            for (int ground = 0; ground < shrinking; ground++) {
+                if (scorer.hasRoom(ground, stance)) {
+                    return Double.NEGATIVE_INFINITY;
+                }
+            }
+            least = Math.min(least, scorer.bounds(shrinking, stance).leastHighMm());
+        }
+        return least;
     }
 
     private double shortened(double share) {

@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import secondbolt.fit.Piece;
+import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.Match;
 import secondbolt.measure.Length;
@@ -21,7 +22,7 @@ import secondbolt.measure.Tape;
  * @param onHidden pieces that may lie on cloth for hidden use though they are not told to be hidden
  * @param matches where stripes or checks meet
  */
-record Trial(
+public record Trial(
         LayPlan plan,
         Length gap,
         boolean isFolded,
@@ -30,7 +31,7 @@ record Trial(
         List<Match> matches) {
     private static final List<Integer> ANY = List.of(0, 45, 90, 135, 180, 225, 270, 315);
 
-    static Trial asWritten(LayPlan plan) {
+    public static Trial asWritten(LayPlan plan) {
         return new Trial(
                 plan,
                 plan.gapOrUsual(),
@@ -41,7 +42,7 @@ record Trial(
     }
 
     /** Interfacing lies single; nonwoven has no grain. */
-    static Trial ofInterfacing(LayPlan plan, List<LayPiece> pieces, boolean anyWay) {
+    public static Trial ofInterfacing(LayPlan plan, List<LayPiece> pieces, boolean anyWay) {
         return new Trial(
                 plan,
                 plan.gapOrUsual(),
@@ -78,7 +79,8 @@ record Trial(
      * @param lay what did not fit
      * @param pieces all that are wanted
      */
-    static Map<String, Trial> others(LayPlan plan, StockLay lay, List<LayPiece> pieces, Tape tape) {
+    public static Map<String, Trial> others(
+            LayPlan plan, StockLay lay, List<LayPiece> pieces, Tape tape) {
         Map<String, Trial> others = new LinkedHashMap<>();
         Trial written = asWritten(plan);
         Length gap = plan.gapOrUsual();

@@ -1,9 +1,11 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.List;
 import secondbolt.cloth.ClothYield;
 import secondbolt.fit.Piece;
+import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.Match;
 import secondbolt.lay.plan.PiecePart;
@@ -20,7 +22,7 @@ import secondbolt.shape.Point;
  * apart on the cloth. All matched pieces lie the same way up, since few checks look the same upside
  * down. Common practice, no source.
  */
-final class Matching {
+public final class Matching {
     /** Nothing matches. */
     static final Matching NONE = new Matching(LayPlan.NONE, List.of(), ClothYield.Repeat.NONE);
 
@@ -56,7 +58,7 @@ final class Matching {
      * @param way across or along
      * @param off by how much the lines miss each other there
      */
-    record GivenUp(Match match, String way, Length off) {}
+    public record GivenUp(Match match, String way, Length off) {}
 
     /**
      * Matches pieces.
@@ -183,7 +185,7 @@ final class Matching {
     }
 
     /** The seams that match below a dart only. */
-    static List<String> belowDarts(List<Match> matches, List<LayPiece> pieces) {
+    public static List<String> belowDarts(List<Match> matches, List<LayPiece> pieces) {
         List<String> below = new ArrayList<>();
         for (Match match : matches) {
             for (PiecePart part : List.of(match.first().value(), match.second().value())) {

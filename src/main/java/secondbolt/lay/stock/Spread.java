@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -89,7 +89,7 @@ public record Spread(
     }
 
     /** A sound cloth from the bolt, so wide and so long, with the pattern and nap of another. */
-    static Spread fromBolt(Length width, double lengthMm, Optional<Spread> like) {
+    public static Spread fromBolt(Length width, double lengthMm, Optional<Spread> like) {
         Region whole = Region.of(new Box(0, 0, width.millimetres(), lengthMm));
         return new Spread(
                 Optional.empty(),
@@ -104,7 +104,7 @@ public record Spread(
     }
 
     /** This folded in the middle of its width: a flaw of either layer is one of both. */
-    Spread folded() {
+    public Spread folded() {
         double foldMm = whole.box().middle().xMm();
         return new Spread(
                 cloth,
@@ -130,7 +130,7 @@ public record Spread(
     }
 
     /** Its name; empty if it is from the bolt. */
-    String name() {
+    public String name() {
         return cloth.map(ClothResult::name).orElse("");
     }
 

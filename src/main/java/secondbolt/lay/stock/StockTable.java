@@ -1,10 +1,14 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
+import secondbolt.lay.piece.Doubled;
+import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.search.Effort;
 import secondbolt.lay.search.Lay;
 import secondbolt.measure.Area;
@@ -18,7 +22,7 @@ import secondbolt.shape.Region;
  * @param soFar what is cut
  * @param lays searches them
  */
-record StockTable(SoFar soFar, KeptLays lays) {
+public record StockTable(SoFar soFar, KeptLays lays) {
     /** Those of the cloths that a piece could lie on, the largest first. */
     private List<Spread> spreads(List<ClothResult> cloths, boolean folded) {
         return cloths.stream()
@@ -30,12 +34,12 @@ record StockTable(SoFar soFar, KeptLays lays) {
     }
 
     /** The nap and pattern that cloth from the bolt should have, as the largest of these. */
-    Optional<Spread> likeOf(List<ClothResult> cloths) {
+    public Optional<Spread> likeOf(List<ClothResult> cloths) {
         return spreads(cloths, false).stream().findFirst();
     }
 
     /** Whether pieces are larger than all sound cloth, so that no lay need be looked for. */
-    boolean isTooMuch(List<ClothResult> cloths, List<LayPiece> wanted) {
+    public boolean isTooMuch(List<ClothResult> cloths, List<LayPiece> wanted) {
         double area =
                 soFar.rest(wanted, cloths).stream().mapToDouble(p -> p.outline().areaMm2()).sum();
         return area
@@ -50,7 +54,7 @@ record StockTable(SoFar soFar, KeptLays lays) {
      * @param cloths whose size is known
      * @param wanted single copies, those that are cut already among them
      */
-    StockLay lay(
+    public StockLay lay(
             String role,
             List<ClothResult> cloths,
             List<LayPiece> wanted,

@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import secondbolt.cloth.ClothResult;
+import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.search.Placed;
 import secondbolt.shape.Box;
@@ -20,9 +22,9 @@ import secondbolt.shape.Region;
  * @param plan as the maker wrote it
  * @param copies all copies of all pieces of the pattern
  */
-record SoFar(LayPlan plan, List<LayPiece> copies) {
+public record SoFar(LayPlan plan, List<LayPiece> copies) {
     /** Copies the list. */
-    SoFar {
+    public SoFar {
         copies = List.copyOf(copies);
     }
 

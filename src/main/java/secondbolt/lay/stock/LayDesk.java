@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.Map;
 import java.util.Optional;

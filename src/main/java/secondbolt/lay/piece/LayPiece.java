@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.piece;
 
 import java.util.List;
 import java.util.Optional;
@@ -49,13 +49,13 @@ public record LayPiece(
     }
 
     /** The same with other pins. */
-    LayPiece with(List<PinPoint> newPins) {
+    public LayPiece with(List<PinPoint> newPins) {
         return new LayPiece(
                 piece, cut, copy, of, isMirrored, isOpened, layers, outline, full, newPins);
     }
 
     /** The same cut from so many layers. */
-    LayPiece with(Layers newLayers) {
+    public LayPiece with(Layers newLayers) {
         return new LayPiece(
                 piece, cut, copy, of, isMirrored, isOpened, newLayers, outline, full, pins);
     }
@@ -72,13 +72,13 @@ public record LayPiece(
     }
 
     /** How much cloth it takes, all layers together. */
-    double areaMm2() {
+    public double areaMm2() {
         boolean two = layers == Layers.BOTH || layers == Layers.ON_FOLD;
         return outline.areaMm2() * (two ? 2 : 1);
     }
 
     /** Whether it is hidden in wear. */
-    boolean isHidden() {
+    public boolean isHidden() {
         return piece.seen() == Piece.Seen.HIDDEN;
     }
 }

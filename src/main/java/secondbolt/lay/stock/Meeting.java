@@ -1,10 +1,12 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cutting.CutPiece;
 import secondbolt.fit.NotchPlace;
+import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.Match;
 import secondbolt.lay.plan.PiecePart;
 import secondbolt.measure.Length;

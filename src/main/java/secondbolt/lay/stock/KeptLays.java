@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -28,9 +28,9 @@ import secondbolt.shape.Region;
  * coordinates rounded to a ten-thousandth of a millimetre, since the last bits of a double differ
  * between machines. Interrupted searches are not kept.
  */
-final class KeptLays {
+public final class KeptLays {
     /** Changed whenever the search may come to another lay for the same input. */
-    private static final String SEARCH = "lay 4";
+    private static final String SEARCH = "lay 5";
 
     private static final double PARTS_A_MM = 1e4;
 
@@ -41,7 +41,7 @@ final class KeptLays {
     private final Map<Double, Shelf> shelves = new HashMap<>();
 
     /** Lays worked out at a desk. */
-    KeptLays(LayDesk desk) {
+    public KeptLays(LayDesk desk) {
         this.desk = desk;
     }
 

@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.piece;
 
 import secondbolt.shape.Point;
 
@@ -11,12 +11,12 @@ import secondbolt.shape.Point;
  */
 public record PinPoint(String where, Point at, boolean isMatch) {
     /** A corner to pin by. */
-    static PinPoint corner(String where, Point at) {
+    public static PinPoint corner(String where, Point at) {
         return new PinPoint(where, at, false);
     }
 
     /** A place where the pattern of the cloth runs on into another piece. */
-    static PinPoint match(String where, Point at) {
+    public static PinPoint match(String where, Point at) {
         return new PinPoint("match, " + where, at, true);
     }
 

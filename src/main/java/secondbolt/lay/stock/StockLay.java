@@ -1,8 +1,10 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
+import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.piece.LayPiece;
 import secondbolt.measure.Area;
 import secondbolt.shape.Box;
 
@@ -54,7 +56,7 @@ public record StockLay(
     }
 
     /** Whether an edge of a piece is made of a feature of one of the cloths. */
-    boolean isKept(LayPiece piece) {
+    public boolean isKept(LayPiece piece) {
         return spreads.stream()
                 .flatMap(spread -> spread.kept().stream())
                 .anyMatch(feature -> Ways.isOf(piece, feature.edge()));

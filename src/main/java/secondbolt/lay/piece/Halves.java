@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.piece;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,7 +10,7 @@ import secondbolt.shape.Outline;
 import secondbolt.shape.Region;
 
 /** Pieces cut in two across, with an allowance at the seam for each half. */
-final class Halves {
+public final class Halves {
     private Halves() {}
 
     /**
@@ -19,7 +19,7 @@ final class Halves {
      * @param isParted which
      * @param allowanceMm what each half gets at the seam
      */
-    static List<LayPiece> of(
+    public static List<LayPiece> of(
             List<LayPiece> pieces, Predicate<LayPiece> isParted, double allowanceMm) {
         List<LayPiece> parted = new ArrayList<>();
         for (LayPiece piece : pieces) {

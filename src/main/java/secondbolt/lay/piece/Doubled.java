@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.piece;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import secondbolt.shape.Region;
  * Pieces as they are cut from folded cloth: pairs from both layers at once, halves on the fold, and
  * what is there once from the upper layer only.
  */
-final class Doubled {
+public final class Doubled {
     private static final double UPRIGHT_MM = 0.5;
 
     /** Two shapes that differ by less are cut as one, whichever side is up. */
@@ -21,7 +21,7 @@ final class Doubled {
     private Doubled() {}
 
     /** Single copies, as they are cut from folded cloth. */
-    static List<LayPiece> of(List<LayPiece> single) {
+    public static List<LayPiece> of(List<LayPiece> single) {
         List<LayPiece> left = new ArrayList<>(single);
         List<LayPiece> doubled = new ArrayList<>();
         while (!left.isEmpty()) {

@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.piece;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -22,16 +22,16 @@ import secondbolt.shape.Point;
  *
  * @param cutting the pieces with their cutting lines
  */
-record LayPieces(CuttingResult cutting) {
+public record LayPieces(CuttingResult cutting) {
     /** The mirror image of a point of a piece. */
-    static final UnaryOperator<Point> MIRROR = point -> new Point(-point.xMm(), point.yMm());
+    public static final UnaryOperator<Point> MIRROR = point -> new Point(-point.xMm(), point.yMm());
 
     private static final double DUST_MM = 1e-6;
     private static final double SAME_MM = 0.002;
     private static final double ON_FOLD_MM = 0.02;
 
     /** The copies of a role, those of these pieces only. */
-    List<LayPiece> of(String role, Predicate<String> isWanted) {
+    public List<LayPiece> of(String role, Predicate<String> isWanted) {
         List<LayPiece> all = new ArrayList<>();
         for (CutPiece cut : cutting.pieces()) {
             if (isWanted.test(cut.name()) && cut.crossing().isEmpty()) {
@@ -47,7 +47,7 @@ record LayPieces(CuttingResult cutting) {
     }
 
     /** Those of these pieces that cannot be laid: their cutting line crosses itself. */
-    List<String> crossed(Predicate<String> isWanted) {
+    public List<String> crossed(Predicate<String> isWanted) {
         return cutting.pieces().stream()
                 .filter(cut -> isWanted.test(cut.name()) && cut.crossing().isPresent())
                 .map(CutPiece::name)
@@ -100,12 +100,12 @@ record LayPieces(CuttingResult cutting) {
     }
 
     /** The edge on the fold, if there is one. */
-    static Optional<EdgeLine> fold(CutPiece cut) {
+    public static Optional<EdgeLine> fold(CutPiece cut) {
         return cut.piece().fold().flatMap(cut.shape()::find);
     }
 
     /** The cutting line of the half as drawn; that of the whole if it has no fold. */
-    static Outline half(CutPiece cut) {
+    public static Outline half(CutPiece cut) {
         return plain(cut.cut());
     }
 
@@ -152,7 +152,7 @@ record LayPieces(CuttingResult cutting) {
     }
 
     /** The mirror image of a point at the line through two others. */
-    static Point mirrored(Point point, Point from, Point to) {
+    public static Point mirrored(Point point, Point from, Point to) {
         double dx = to.xMm() - from.xMm();
         double dy = to.yMm() - from.yMm();
         double t =

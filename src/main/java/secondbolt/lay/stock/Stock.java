@@ -1,4 +1,4 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.List;
 import secondbolt.lay.search.Bed;
@@ -9,9 +9,9 @@ import secondbolt.lay.search.Bed;
  * @param role of the cloths
  * @param spreads on each of which a piece could lie
  */
-record Stock(String role, List<Spread> spreads) {
+public record Stock(String role, List<Spread> spreads) {
     /** Copies the list. */
-    Stock {
+    public Stock {
         spreads = List.copyOf(spreads);
     }
 

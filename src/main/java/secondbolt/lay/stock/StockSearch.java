@@ -1,10 +1,11 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import secondbolt.cloth.ClothYield;
+import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.search.Bed;
 import secondbolt.lay.search.Effort;
 import secondbolt.lay.search.Figure;
@@ -12,7 +13,7 @@ import secondbolt.lay.search.Lay;
 import secondbolt.lay.search.Way;
 
 /** Lays pieces on a stock of cloth, with their stripes or checks matched. */
-final class StockSearch {
+public final class StockSearch {
     private static final int SOUND = 0;
     private static final int HIDDEN = 1;
     private static final int FIRST_KEPT = 2;
@@ -49,14 +50,14 @@ final class StockSearch {
      * @param lay the numbers of its figures are those of the pieces
      * @param matching which pieces had to match
      */
-    record Found(Lay lay, Matching matching) {}
+    public record Found(Lay lay, Matching matching) {}
 
     /**
      * Lays pieces.
      *
      * @param wanted single copies, or doubled for folded cloth
      */
-    static Found search(
+    public static Found search(
             KeptLays lays, Stock stock, List<LayPiece> wanted, Trial trial, Effort effort) {
         if (wanted.isEmpty() || stock.spreads().isEmpty()) {
             List<Integer> all = IntStream.range(0, wanted.size()).boxed().toList();

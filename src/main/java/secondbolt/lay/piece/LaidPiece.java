@@ -1,7 +1,8 @@
-package secondbolt.lay;
+package secondbolt.lay.piece;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import secondbolt.lay.search.Placed;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
@@ -46,12 +47,12 @@ public record LaidPiece(LayPiece piece, int cloth, Placed placed) {
     }
 
     /** Its pin points on the cloth as it is spread. */
-    List<PinPoint> pins() {
+    public List<PinPoint> pins() {
         return piece.pins().stream().map(pin -> pin.moved(on(pin.at()))).toList();
     }
 
     /** A point of the piece on the cloth as it is spread. */
-    Point on(Point point) {
+    public Point on(Point point) {
         return placed.at(point);
     }
 
@@ -62,11 +63,15 @@ public record LaidPiece(LayPiece piece, int cloth, Placed placed) {
      * @param isMirrored whether it is the mirror image
      * @param outline its cutting line on the cloth laid out single, right side up
      */
-    record Copy(int number, boolean isMirrored, Outline outline) {}
+    public record Copy(int number, boolean isMirrored, Outline outline) {}
 
-    /** The copies it makes, on the cloth laid out single. */
-    List<Copy> copies(Spread spread) {
-        double foldMm = spread.fold().map(Length::millimetres).orElse(0.0);
+    /**
+     * The copies it makes, on the cloth laid out single.
+     *
+     * @param fold how far from the left edge the cloth is folded, if it is
+     */
+    public List<Copy> copies(Optional<Length> fold) {
+        double foldMm = fold.map(Length::millimetres).orElse(0.0);
         Outline lies = placed.lying(piece.full());
         List<Copy> copies = new ArrayList<>();
         boolean down = isFaceDown();

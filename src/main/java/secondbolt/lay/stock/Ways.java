@@ -1,10 +1,12 @@
-package secondbolt.lay;
+package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothYield;
 import secondbolt.cutting.CutPiece;
+import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.PiecePart;
 import secondbolt.lay.search.Placed;
 import secondbolt.lay.search.Rail;
@@ -21,7 +23,7 @@ import secondbolt.shape.Point;
  * @param stock the cloths
  * @param trial what is let go
  */
-record Ways(Stock stock, Trial trial) {
+public record Ways(Stock stock, Trial trial) {
     /** An edge and a strip that differ by less run the same way. */
     private static final double LEVEL_MM = 0.5;
 
@@ -48,7 +50,7 @@ record Ways(Stock stock, Trial trial) {
         return ways.isEmpty() ? List.of(NO_WAY) : ways;
     }
 
-    static boolean isOf(LayPiece piece, String edge) {
+    public static boolean isOf(LayPiece piece, String edge) {
         return PiecePart.parse(edge)
                 .filter(part -> part.piece().equals(piece.piece().name()))
                 .isPresent();
