@@ -171,7 +171,7 @@ final class LayPage {
     private LayView.DesignRow both(LayResult.Both both) {
         String name = both.first() + " and " + both.second();
         return both.stocks().isEmpty()
-                ? new LayView.DesignRow(name, "does not: more than all sound cloth", "", "", "", "")
+                ? new LayView.DesignRow(name, "no: more than all sound cloth", "", "", "", "")
                 : row(name, both.stocks(), List.of(), "", "");
     }
 
@@ -189,7 +189,7 @@ final class LayPage {
         missing.addAll(LayWords.counted(out));
         return new LayView.DesignRow(
                 name,
-                missing.isEmpty() ? "fits" : "does not: " + String.join(", ", missing),
+                missing.isEmpty() ? "yes" : "no: " + String.join(", ", missing),
                 String.join(", ", used),
                 String.join(", ", over),
                 suits,

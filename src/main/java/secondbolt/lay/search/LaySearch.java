@@ -2,7 +2,9 @@ package secondbolt.lay.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
@@ -20,6 +22,7 @@ public final class LaySearch {
 
     private static final long SEED = 1;
     private static final long STEPS_A_LOOK = 20_000;
+    private static final long LEAST_EACH = 2_000;
     private static final double BESIDE_MM = 100;
 
     private final List<Figure> figures;
@@ -189,12 +192,20 @@ public final class LaySearch {
         List<Integer> worthiest = new ArrayList<>(wanted);
         worthiest.sort(Comparator.comparingDouble((Integer i) -> -figures.get(i).worth()));
         Laid best = new Laid(List.of(), new Layout(0));
+        long each = Math.min(effort / 10, Math.max(LEAST_EACH, 2 * effort / wanted.size()));
+        Set<Figure> failed = new HashSet<>();
         for (int item : worthiest) {
+            // What has no room has none when it comes again.
+            if (interrupted.get() || failed.contains(figures.get(item))) {
+                continue;
+            }
             List<Integer> more = new ArrayList<>(best.items());
             more.add(item);
             StripSearch search = search(problem, more, beds.size(), crew);
-            if (search.startWithOneMore(best.layout(), stop(effort / 10, search))) {
+            if (search.startWithOneMore(best.layout(), stop(each, search))) {
                 best = new Laid(more, search.best());
+            } else {
+                failed.add(figures.get(item));
             }
         }
         return best;
