@@ -31,6 +31,7 @@ public record Trial(
         List<Match> matches) {
     private static final List<Integer> ANY = List.of(0, 45, 90, 135, 180, 225, 270, 315);
 
+    /** As the maker wrote it. */
     public static Trial asWritten(LayPlan plan) {
         return new Trial(
                 plan,

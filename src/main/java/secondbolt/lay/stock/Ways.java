@@ -50,6 +50,11 @@ public record Ways(Stock stock, Trial trial) {
         return ways.isEmpty() ? List.of(NO_WAY) : ways;
     }
 
+    /**
+     * Whether an edge is one of a piece.
+     *
+     * @param edge as written, with the name of its piece
+     */
     public static boolean isOf(LayPiece piece, String edge) {
         return PiecePart.parse(edge)
                 .filter(part -> part.piece().equals(piece.piece().name()))
