@@ -42,6 +42,7 @@ class ArchitectureTest {
     private static final Set<String> PURE =
             Set.of(
                     "measure",
+                    "garment",
                     "shape",
                     "draw",
                     "draw.paper",
@@ -66,15 +67,24 @@ class ArchitectureTest {
         rooms.put("shape", Set.of("measure"));
         rooms.put("file.source", Set.of());
         rooms.put("file", Set.of("file.source", "measure"));
+        rooms.put("garment", Set.of("file", "file.source", "measure"));
         rooms.put("file.svg", Set.of("file.source", "shape", "measure"));
         rooms.put("draw", Set.of("shape", "measure"));
         rooms.put("draw.paper", Set.of("draw", "shape", "measure"));
         rooms.put("draw.svg", Set.of("draw", "shape", "measure"));
         rooms.put("draw.pdf", Set.of("draw.paper", "draw", "shape", "measure"));
-        rooms.put("worksheet", Set.of("draw", "shape", "measure"));
+        rooms.put("worksheet", Set.of("garment", "draw", "shape", "measure"));
         Set<String> underTopics =
-                Set.of("worksheet", "draw", "file", "file.svg", "file.source", "shape", "measure");
-        rooms.put("fit.size", Set.of("worksheet", "file", "file.source", "measure"));
+                Set.of(
+                        "worksheet",
+                        "draw",
+                        "garment",
+                        "file",
+                        "file.svg",
+                        "file.source",
+                        "shape",
+                        "measure");
+        rooms.put("fit.size", Set.of("worksheet", "garment", "file", "file.source", "measure"));
         rooms.put("cloth", underTopics);
         rooms.put("fit", with(underTopics, "cloth", "fit.size"));
         rooms.put("closure.spacing", Set.of());
