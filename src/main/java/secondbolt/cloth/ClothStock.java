@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
+import secondbolt.garment.Role;
 import secondbolt.measure.Area;
 import secondbolt.measure.Mass;
 
@@ -16,7 +17,7 @@ import secondbolt.measure.Mass;
  * @param role what they are for
  * @param cloths in the order written, at least one
  */
-public record ClothStock(Textile.Role role, List<ClothResult> cloths) {
+public record ClothStock(Role role, List<ClothResult> cloths) {
     /** Copies the cloths. */
     public ClothStock {
         cloths = List.copyOf(cloths);
@@ -24,7 +25,7 @@ public record ClothStock(Textile.Role role, List<ClothResult> cloths) {
 
     /** The stocks, in the order main, lining, contrast. */
     public static List<ClothStock> of(List<ClothResult> all) {
-        Map<Textile.Role, List<ClothResult>> byRole = new EnumMap<>(Textile.Role.class);
+        Map<Role, List<ClothResult>> byRole = new EnumMap<>(Role.class);
         for (ClothResult result : all) {
             byRole.computeIfAbsent(result.cloth().textile().roleOrMain(), role -> new ArrayList<>())
                     .add(result);
@@ -36,7 +37,7 @@ public record ClothStock(Textile.Role role, List<ClothResult> cloths) {
 
     /** The stock a cloth belongs to. */
     static ClothStock of(ClothResult one, List<ClothResult> all) {
-        Textile.Role role = one.cloth().textile().roleOrMain();
+        Role role = one.cloth().textile().roleOrMain();
         return of(all).stream().filter(s -> s.role() == role).findFirst().orElseThrow();
     }
 

@@ -3,6 +3,7 @@ package secondbolt.cloth;
 import java.util.Optional;
 import secondbolt.file.AcrossAlong;
 import secondbolt.file.Answer;
+import secondbolt.garment.Role;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
@@ -26,27 +27,6 @@ public record Textile(
         Optional<Answer<Mass>> mass,
         Optional<Nap> nap,
         Repeat repeat) {
-    /** What a cloth is for. */
-    public enum Role {
-        /** The outside of the garment. */
-        MAIN("main"),
-        /** Its inside. */
-        LINING("lining"),
-        /** Parts in another cloth. */
-        CONTRAST("contrast");
-
-        private final String word;
-
-        Role(String word) {
-            this.word = word;
-        }
-
-        /** As written. */
-        public String word() {
-            return word;
-        }
-    }
-
     /** How the fibre is known. */
     public enum KnownBy {
         /** From the label sewn in. */

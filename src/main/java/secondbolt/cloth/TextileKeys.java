@@ -13,6 +13,7 @@ import secondbolt.file.LengthRange;
 import secondbolt.file.ListForm;
 import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
+import secondbolt.garment.Role;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
@@ -22,10 +23,10 @@ import secondbolt.measure.Share;
 final class TextileKeys {
     private static final LengthRange REPEATS = LengthRange.of("1 mm", "2 m");
 
-    static final Key<Textile.Role> ROLE =
+    static final Key<Role> ROLE =
             Key.optional(
                     "role",
-                    Forms.choice(Textile.Role.values(), Textile.Role::word),
+                    Role.FORM,
                     "What it is for; main if not told. Several cloths of one role are one stock.",
                     "main");
     static final Key<Answer<Fibre>> FIBRE =

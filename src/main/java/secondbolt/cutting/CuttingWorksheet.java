@@ -172,7 +172,7 @@ public final class CuttingWorksheet implements Worksheet {
 
     private static Figures figures(CutPiece piece) {
         Figures byCloth = new Figures();
-        piece.piece().cuts().forEach((role, cut) -> byCloth.count(role, cut.count()));
+        piece.piece().cutByRole().forEach((role, cut) -> byCloth.count(role.word(), cut.count()));
         Map<String, Length> widths = new LinkedHashMap<>();
         piece.edges().forEach(edge -> widths.put(edge.edge(), edge.width()));
         return new Figures()

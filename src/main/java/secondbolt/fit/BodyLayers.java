@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import secondbolt.garment.Role;
 
 /**
  * Which pieces go round the body together: an amount all round is shared within each layer, so that
@@ -30,11 +31,11 @@ record BodyLayers(List<Set<String>> layers) {
                 add(joined, layers);
             }
         }
-        Map<String, Set<String>> byCloth = new LinkedHashMap<>();
+        Map<Role, Set<String>> byCloth = new LinkedHashMap<>();
         for (Piece piece : pattern.pieces()) {
             boolean isJoined = layers.stream().anyMatch(layer -> layer.contains(piece.name()));
             if (!isJoined && edges.stream().anyMatch(piece::hasEdge)) {
-                String cloth = piece.cuts().keySet().iterator().next();
+                Role cloth = piece.cutByRole().keySet().iterator().next();
                 byCloth.computeIfAbsent(cloth, c -> new LinkedHashSet<>()).add(piece.name());
             }
         }

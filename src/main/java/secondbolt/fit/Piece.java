@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.garment.Role;
 import secondbolt.measure.Length;
 import secondbolt.shape.Point;
 
@@ -12,7 +13,7 @@ import secondbolt.shape.Point;
  * A piece of the pattern, as the maker wrote it, on its sewing line.
  *
  * @param name hers
- * @param cuts how many of it, by the role of the cloth they are cut from
+ * @param cutByRole how many of it, by the role of the cloth they are cut from
  * @param fold the edge that lies on the fold, if it is drawn half
  * @param grain how it lies to the grain
  * @param seen whether it is seen in wear
@@ -23,7 +24,7 @@ import secondbolt.shape.Point;
  */
 public record Piece(
         String name,
-        Map<String, Cut> cuts,
+        Map<Role, Cut> cutByRole,
         Optional<String> fold,
         Grain grain,
         Seen seen,
@@ -33,7 +34,7 @@ public record Piece(
         Features features) {
     /** Copies the maps in order. */
     public Piece {
-        cuts = Collections.unmodifiableMap(new LinkedHashMap<>(cuts));
+        cutByRole = Collections.unmodifiableMap(new LinkedHashMap<>(cutByRole));
         lines = Collections.unmodifiableMap(new LinkedHashMap<>(lines));
         allowances = Collections.unmodifiableMap(new LinkedHashMap<>(allowances));
     }
@@ -155,14 +156,21 @@ public record Piece(
         return shape.edgeNames().contains(edge);
     }
 
+    /** How many of it, by the word of the role; for rooms that count by words. */
+    public Map<String, Cut> cuts() {
+        Map<String, Cut> cuts = new LinkedHashMap<>();
+        cutByRole.forEach((role, cut) -> cuts.put(role.word(), cut));
+        return cuts;
+    }
+
     /** How many are cut of a role of cloth. */
-    public int copies(String role) {
-        return Optional.ofNullable(cuts.get(role)).map(Cut::count).orElse(0);
+    public int copies(Role role) {
+        return Optional.ofNullable(cutByRole.get(role)).map(Cut::count).orElse(0);
     }
 
     /** How many times an edge as drawn goes round the body: twice a copy if it is on a fold. */
     public int timesRoundTheBody() {
-        int copies = cuts.values().stream().findFirst().map(Cut::count).orElse(0);
+        int copies = cutByRole.values().stream().findFirst().map(Cut::count).orElse(0);
         return fold.isPresent() ? 2 * copies : copies;
     }
 
@@ -179,17 +187,17 @@ public record Piece(
 
     /** The same piece under a name. */
     Piece named(String newName) {
-        return new Piece(newName, cuts, fold, grain, seen, lines, shape, allowances, features);
+        return new Piece(newName, cutByRole, fold, grain, seen, lines, shape, allowances, features);
     }
 
     /** The same piece with other allowances. */
     public Piece withAllowances(Map<String, Length> newAllowances) {
-        return new Piece(name, cuts, fold, grain, seen, lines, shape, newAllowances, features);
+        return new Piece(name, cutByRole, fold, grain, seen, lines, shape, newAllowances, features);
     }
 
     /** The same piece with another shape and other marks. */
     public Piece with(PieceShape newShape, Map<String, Length> newLines, Features newFeatures) {
         return new Piece(
-                name, cuts, fold, grain, seen, newLines, newShape, allowances, newFeatures);
+                name, cutByRole, fold, grain, seen, newLines, newShape, allowances, newFeatures);
     }
 }

@@ -1,6 +1,7 @@
 package secondbolt.fit;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import secondbolt.file.Key;
 import secondbolt.file.LengthRange;
 import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
+import secondbolt.garment.Role;
 import secondbolt.measure.Length;
 
 /** How a piece is written. */
@@ -20,10 +22,10 @@ final class PieceKeys {
             Forms.either(
                     Forms.map(Forms.whole(1, 200), count -> new Piece.Cut(count, false)),
                     Forms.word("pair", new Piece.Cut(2, true)));
-    private static final Key<Map<String, Piece.Cut>> CUT =
+    private static final Key<Map<Role, Piece.Cut>> CUT =
             Key.required(
                     "cut",
-                    Forms.either(Forms.map(COUNT, cut -> Map.of("main", cut)), byCloth()),
+                    Forms.either(Forms.map(COUNT, cut -> Map.of(Role.MAIN, cut)), byCloth()),
                     "How many are cut: a number, `pair` for one and its mirror image, or so many of"
                             + " each cloth.",
                     "pair");
@@ -58,19 +60,17 @@ final class PieceKeys {
     private PieceKeys() {}
 
     /** So many of each cloth, by the role it has. */
-    private static Form<Map<String, Piece.Cut>> byCloth() {
-        List<Key<Piece.Cut>> roles = new ArrayList<>();
-        for (String role : List.of("main", "lining", "contrast", "interfacing")) {
-            roles.add(Key.optional(role, COUNT, "How many of " + role + ".", "2"));
+    private static Form<Map<Role, Piece.Cut>> byCloth() {
+        Map<Role, Key<Piece.Cut>> keys = new EnumMap<>(Role.class);
+        for (Role role : Role.values()) {
+            keys.put(role, Key.optional(role.word(), COUNT, "How many of " + role + ".", "2"));
         }
         return MapForm.of(
                 "the cloths a piece is cut from",
-                List.copyOf(roles),
+                List.copyOf(keys.values()),
                 fields -> {
-                    Map<String, Piece.Cut> cuts = new LinkedHashMap<>();
-                    for (Key<Piece.Cut> role : roles) {
-                        fields.get(role).ifPresent(cut -> cuts.put(role.name(), cut));
-                    }
+                    Map<Role, Piece.Cut> cuts = new LinkedHashMap<>();
+                    keys.forEach((role, key) -> fields.get(key).ifPresent(c -> cuts.put(role, c)));
                     return Optional.of(cuts);
                 });
     }

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import secondbolt.cloth.Textile;
 import secondbolt.file.Placed;
 import secondbolt.fit.FitCheck;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
+import secondbolt.garment.Role;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.EdgeLine;
@@ -126,8 +126,8 @@ public final class HemCheck {
                                 edge ->
                                         pattern.find(edge.piece())
                                                 .orElseThrow()
-                                                .cuts()
-                                                .containsKey(Textile.Role.LINING.word()));
+                                                .cutByRole()
+                                                .containsKey(Role.LINING));
         if (hem.placedJump().isPresent() && !isLining) {
             troubles.add(
                     new FitCheck.Trouble(

@@ -10,6 +10,7 @@ import secondbolt.cloth.Cloth;
 import secondbolt.cloth.Extent;
 import secondbolt.cloth.Textile;
 import secondbolt.file.Answer;
+import secondbolt.garment.Role;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -137,8 +138,8 @@ final class HemFindings {
                             + ".",
                     "Ease-stitch "
                             + tape.printSmall(Hem.rawEdge(tape))
-                            + " from the raw edge, draw each panel up by its own surplus, and shrink"
-                            + " the fullness away with steam over the pressing card.");
+                            + " from the raw edge, draw each panel up by its own surplus, and"
+                            + " shrink the fullness away with steam over the pressing card.");
         }
     }
 
@@ -232,8 +233,8 @@ final class HemFindings {
                                     tape == Tape.INCH
                                             ? Length.ofInches(1, 8)
                                             : Length.ofMillimetres(3))
-                            + " of the fold, so that it spreads, or write `turned: faced` and sew on"
-                            + " a facing of its shape (common practice, no source).");
+                            + " of the fold, so that it spreads, or write `turned: faced` and sew"
+                            + " on a facing of its shape (common practice, no source).");
         }
     }
 
@@ -343,8 +344,8 @@ final class HemFindings {
         if (!askew.isEmpty()) {
             tell(
                     Level.CAUTION,
-                    "It does not meet the fold of the cloth squarely, so that the opened piece has a"
-                            + " corner there: "
+                    "It does not meet the fold of the cloth squarely, so that the opened piece has"
+                            + " a corner there: "
                             + each(askew, e -> "").strip()
                             + ".",
                     "Draw the last of its curve level to the fold, or mean the corner.");
@@ -428,7 +429,7 @@ final class HemFindings {
     }
 
     private boolean isCutOf(Cloth cloth) {
-        String role = cloth.textile().roleOrMain().word();
+        Role role = cloth.textile().roleOrMain();
         return result.edges().stream().anyMatch(e -> e.piece().copies(role) > 0);
     }
 

@@ -1,6 +1,7 @@
 package secondbolt.lay;
 
 import java.util.Optional;
+import secondbolt.garment.Role;
 import secondbolt.measure.Length;
 
 /**
@@ -13,7 +14,7 @@ import secondbolt.measure.Length;
  * @param toBuy the same rounded up as shops cut
  */
 public record BoltLength(
-        String role,
+        Role role,
         Length width,
         Length cuttable,
         Optional<Length> length,

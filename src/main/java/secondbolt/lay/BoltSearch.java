@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.BoltWidth;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.Doubled;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.Interfacing;
@@ -23,8 +24,6 @@ import secondbolt.measure.Tape;
  * is.
  */
 final class BoltSearch {
-    static final String INTERFACING = "interfacing";
-
     private final KeptLays lays;
     private final LayPlan plan;
     private final Tape tape;
@@ -41,8 +40,8 @@ final class BoltSearch {
      * @param wanted single copies
      * @param like a cloth whose nap and pattern the bolt has
      */
-    List<BoltLength> lengths(String role, List<LayPiece> wanted, Optional<Spread> like) {
-        return role.equals(INTERFACING) ? interfacing(wanted) : cloth(role, wanted, like);
+    List<BoltLength> lengths(Role role, List<LayPiece> wanted, Optional<Spread> like) {
+        return role == Role.INTERFACING ? interfacing(wanted, like) : cloth(role, wanted, like);
     }
 
     /**
@@ -50,7 +49,7 @@ final class BoltSearch {
      *
      * <p>Source: 5 cm off 150 cm, or 2 in off 60 in (a trade convention, lesson on yardage).
      */
-    private List<BoltLength> cloth(String role, List<LayPiece> wanted, Optional<Spread> like) {
+    private List<BoltLength> cloth(Role role, List<LayPiece> wanted, Optional<Spread> like) {
         Length selvages = tape == Tape.INCH ? Length.ofInches(2, 1) : Length.ofMillimetres(50);
         List<BoltLength> lengths = new ArrayList<>();
         for (Length width : widths(role)) {
@@ -60,7 +59,7 @@ final class BoltSearch {
         return lengths;
     }
 
-    private List<Length> widths(String role) {
+    private List<Length> widths(Role role) {
         List<Length> widths = new ArrayList<>();
         for (BoltWidth bolt : BoltWidth.COMMON) {
             if (bolt.tape() == tape) {
@@ -70,20 +69,20 @@ final class BoltSearch {
         plan.rules()
                 .newCloth()
                 .map(cloth -> cloth.width())
-                .filter(width -> role.equals("main") && !widths.contains(width))
+                .filter(width -> role == Role.MAIN && !widths.contains(width))
                 .ifPresent(widths::add);
         widths.sort(null);
         return widths;
     }
 
     /** Interfacing has no selvage that is left, and lies single. */
-    private List<BoltLength> interfacing(List<LayPiece> wanted) {
+    private List<BoltLength> interfacing(List<LayPiece> wanted, Optional<Spread> like) {
         List<Length> widths =
                 plan.interfacing().map(told -> List.of(told.width())).orElse(usualInterfacing());
         boolean anyWay = plan.interfacing().map(Interfacing::isNonwoven).orElse(false);
         Trial trial = Trial.ofInterfacing(plan, wanted, anyWay);
         return widths.stream()
-                .map(w -> length(INTERFACING, w, w, wanted, Optional.empty(), trial))
+                .map(w -> length(Role.INTERFACING, w, w, wanted, like, trial))
                 .toList();
     }
 
@@ -100,7 +99,7 @@ final class BoltSearch {
     }
 
     private BoltLength length(
-            String role,
+            Role role,
             Length width,
             Length cuttable,
             List<LayPiece> single,

@@ -1,11 +1,13 @@
 package secondbolt.lay;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import secondbolt.cloth.ClothResult;
 import secondbolt.cutting.CuttingResult;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.Design;
@@ -21,10 +23,6 @@ import secondbolt.measure.Tape;
 
 /** Lays every design on the cloths there are, and on cloth from the bolt. */
 public final class LayCalculation {
-    /** The roles of cloth in the order they are worked out. */
-    private static final List<String> ROLES =
-            List.of("main", "lining", "contrast", BoltSearch.INTERFACING);
-
     /** The design that is meant where the file tells of none. */
     static final String ALL_PIECES = "all pieces";
 
@@ -48,7 +46,9 @@ public final class LayCalculation {
         this.soFar =
                 new SoFar(
                         plan,
-                        ROLES.stream().flatMap(r -> pieces.of(r, any -> true).stream()).toList());
+                        Arrays.stream(Role.values())
+                                .flatMap(r -> pieces.of(r, any -> true).stream())
+                                .toList());
         KeptLays lays = new KeptLays(desk);
         this.table = new StockTable(soFar, lays);
         this.bolts = new BoltSearch(lays, plan, tape);
@@ -113,14 +113,16 @@ public final class LayCalculation {
     private DesignLay design(String name, Effort effort) {
         List<StockLay> stocks = new ArrayList<>();
         List<BoltLength> lengths = new ArrayList<>();
-        for (String role : ROLES) {
+        for (Role role : Role.values()) {
             List<LayPiece> wanted = pieces.of(role, isWanted(name));
             if (wanted.isEmpty()) {
                 continue;
             }
             List<ClothResult> known = known(role);
             if (!known.isEmpty()) {
-                stocks.add(table.lay(role, known, wanted, Trial.asWritten(plan), effort));
+                stocks.add(
+                        table.lay(
+                                role, known, wanted, Trial.asWritten(plan, role, wanted), effort));
             }
             lengths.addAll(bolts.lengths(role, wanted, table.likeOf(known)));
         }
@@ -133,9 +135,9 @@ public final class LayCalculation {
     }
 
     /** The cloths of a role whose size and shrinkage are known. */
-    private List<ClothResult> known(String role) {
+    private List<ClothResult> known(Role role) {
         return cloths.stream()
-                .filter(c -> c.cloth().textile().roleOrMain().word().equals(role))
+                .filter(c -> c.cloth().textile().roleOrMain() == role)
                 .filter(c -> c.finished().isPresent())
                 .toList();
     }
@@ -158,7 +160,7 @@ public final class LayCalculation {
 
     private LayResult.Both both(DesignLay one, DesignLay two) {
         List<StockLay> stocks = new ArrayList<>();
-        for (String role : ROLES) {
+        for (Role role : Role.values()) {
             List<LayPiece> wanted = new ArrayList<>(pieces.of(role, isWanted(one.name())));
             wanted.addAll(pieces.of(role, isWanted(two.name())));
             List<ClothResult> known = known(role);
@@ -168,7 +170,13 @@ public final class LayCalculation {
             if (table.isTooMuch(known, wanted)) {
                 return new LayResult.Both(one.name(), two.name(), List.of());
             }
-            stocks.add(table.lay(role, known, wanted, Trial.asWritten(plan), Effort.QUICK));
+            stocks.add(
+                    table.lay(
+                            role,
+                            known,
+                            wanted,
+                            Trial.asWritten(plan, role, wanted),
+                            Effort.QUICK));
         }
         return new LayResult.Both(one.name(), two.name(), stocks);
     }

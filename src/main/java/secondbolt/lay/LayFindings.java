@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothYield;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.Match;
@@ -51,7 +52,7 @@ final class LayFindings {
     private void stock(StockLay stock) {
         if (!stock.isFinished() && stock.fits()) {
             add(
-                    stock.role(),
+                    stock.role().word(),
                     Level.NOTE,
                     "The search for this lay was stopped; this is the best it had found.",
                     "Make the notebook again for a plan that uses less.");
@@ -60,7 +61,7 @@ final class LayFindings {
         oneWay(stock);
         spoilt(stock);
         if (!stock.fits()) {
-            add(stock.role(), Level.STOP, noRoom(stock), helps(stock));
+            add(stock.role().word(), Level.STOP, noRoom(stock), helps(stock));
         }
     }
 
@@ -86,7 +87,7 @@ final class LayFindings {
                         stock.laid().stream().map(LaidPiece::piece).toList());
         if (!darts.isEmpty() && stock.spreads().stream().anyMatch(s -> s.repeat().isAny())) {
             add(
-                    stock.role(),
+                    stock.role().word(),
                     Level.NOTE,
                     "What is matched at "
                             + String.join(", ", darts)
@@ -100,7 +101,7 @@ final class LayFindings {
                 stock.laid().stream().flatMap(l -> l.pins().stream()).anyMatch(PinPoint::isMatch);
         if (any) {
             add(
-                    stock.role(),
+                    stock.role().word(),
                     Level.NOTE,
                     "Matched on the sewing line, at the crosses of the plan: "
                             + String.join(
@@ -121,7 +122,7 @@ final class LayFindings {
                         .anyMatch(l -> l.placed().turnDegrees() != 0 && !l.piece().isHidden());
         if (oneWay && turned) {
             add(
-                    stock.role(),
+                    stock.role().word(),
                     Level.CAUTION,
                     "On the cloth that runs one way, pieces across the grain lie with their top to"
                             + " the right and pieces on the bias with their top up to the right:"
@@ -149,7 +150,7 @@ final class LayFindings {
         }
         List<String> helps =
                 result.remedies().stream()
-                        .filter(r -> r.role().equals(stock.role()) && r.leftOver().isEmpty())
+                        .filter(r -> r.role() == stock.role() && r.leftOver().isEmpty())
                         .map(LayResult.Remedy::words)
                         .toList();
         String tried =
@@ -207,7 +208,7 @@ final class LayFindings {
 
     /** Pieces of a role that no cloth has are not laid, which must not be missed. */
     private void withoutCloth() {
-        List<String> roles = result.made().stocks().stream().map(StockLay::role).toList();
+        List<Role> roles = result.made().stocks().stream().map(StockLay::role).toList();
         result.made().bolts().stream()
                 .map(BoltLength::role)
                 .distinct()
@@ -216,7 +217,7 @@ final class LayFindings {
                         role ->
                                 findings.add(
                                         new Finding(
-                                                role,
+                                                role.word(),
                                                 Level.NOTE,
                                                 "No cloth of known size is there for the "
                                                         + role
@@ -256,7 +257,7 @@ final class LayFindings {
         for (BoltLength bolt : made.bolts()) {
             Optional<Length> printed = made.design().map(d -> d.printedNeed().get(bolt.width()));
             boolean less =
-                    bolt.role().equals("main")
+                    bolt.role() == Role.MAIN
                             && printed.isPresent()
                             && bolt.length().filter(l -> l.isLongerThan(printed.get())).isPresent();
             if (less) {

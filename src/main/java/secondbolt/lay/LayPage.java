@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.Design;
@@ -43,7 +44,7 @@ final class LayPage {
     }
 
     /** The name of a cloth's picture. */
-    static String picture(String role, int cloth) {
+    static String picture(Role role, int cloth) {
         return role + "-" + (cloth + 1);
     }
 
@@ -155,7 +156,9 @@ final class LayPage {
 
     private LayView.DesignRow design(DesignLay design) {
         List<ClothResult> cloths = new ArrayList<>();
-        design.stocks().forEach(stock -> cloths.addAll(stock.cloths()));
+        design.stocks().stream()
+                .filter(stock -> !stock.role().isBetween())
+                .forEach(stock -> cloths.addAll(stock.cloths()));
         String saved =
                 words.saved(design, result.plan())
                         .or(() -> words.newCloth(design, result.plan()))
@@ -199,7 +202,7 @@ final class LayPage {
     private List<LayView.Bolt> bolts() {
         List<LayView.Bolt> bolts = new ArrayList<>();
         for (DesignLay design : result.designs()) {
-            Map<String, List<LayView.BoltRow>> byRole = new LinkedHashMap<>();
+            Map<Role, List<LayView.BoltRow>> byRole = new LinkedHashMap<>();
             for (BoltLength bolt : design.bolts()) {
                 byRole.computeIfAbsent(bolt.role(), role -> new ArrayList<>())
                         .add(row(bolt, design.design()));
@@ -212,7 +215,7 @@ final class LayPage {
 
     private LayView.BoltRow row(BoltLength bolt, Optional<Design> design) {
         Optional<Length> printed =
-                bolt.role().equals("main")
+                bolt.role() == Role.MAIN
                         ? design.map(d -> d.printedNeed().get(bolt.width()))
                         : Optional.empty();
         return new LayView.BoltRow(

@@ -2,6 +2,7 @@ package secondbolt.lay;
 
 import java.util.List;
 import java.util.stream.Stream;
+import secondbolt.garment.Role;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.StockLay;
 
@@ -61,7 +62,7 @@ public record LayResult(
      * @param words what was tried
      * @param leftOver what is left out then; none if it helps
      */
-    public record Remedy(String role, String words, List<String> leftOver) {
+    public record Remedy(Role role, String words, List<String> leftOver) {
         /** Copies the list. */
         public Remedy {
             leftOver = List.copyOf(leftOver);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.Design;
@@ -87,7 +88,7 @@ record LayWords(Tape tape) {
 
     private static Optional<Length> bought(DesignLay design, NewCloth cloth) {
         return design.bolts().stream()
-                .filter(bolt -> bolt.role().equals("main") && bolt.width().equals(cloth.width()))
+                .filter(bolt -> bolt.role() == Role.MAIN && bolt.width().equals(cloth.width()))
                 .findFirst()
                 .flatMap(BoltLength::toBuy);
     }

@@ -11,6 +11,7 @@ import secondbolt.cloth.ClothResult;
 import secondbolt.cutting.CuttingResult;
 import secondbolt.draw.Drawing;
 import secondbolt.fit.Piece;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.LayPlan;
@@ -119,8 +120,7 @@ public final class LayWorksheet implements Worksheet {
 
     private List<Assumed> assumedOfInterfacing() {
         boolean asked =
-                result.made().bolts().stream()
-                        .anyMatch(bolt -> bolt.role().equals(BoltSearch.INTERFACING));
+                result.made().bolts().stream().anyMatch(bolt -> bolt.role() == Role.INTERFACING);
         if (!asked) {
             return List.of();
         }
@@ -192,7 +192,7 @@ public final class LayWorksheet implements Worksheet {
                         .map(
                                 bolt ->
                                         new Figures()
-                                                .text("role", bolt.role())
+                                                .text("role", bolt.role().word())
                                                 .length("width", bolt.width())
                                                 .length("length", bolt.length())
                                                 .length("to_buy", bolt.toBuy()))

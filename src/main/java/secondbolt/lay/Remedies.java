@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import secondbolt.cutting.CuttingResult;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.Halves;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.LayPlan;
@@ -75,11 +76,11 @@ final class Remedies {
                         remedy(
                                 stock.role(),
                                 which + " in two parts, with a seam across",
-                                again.lay(parted, Trial.asWritten(plan))))
+                                again.lay(parted, Trial.asWritten(plan, stock.role(), parted))))
                 : List.of();
     }
 
-    private static LayResult.Remedy remedy(String role, String words, StockLay tried) {
+    private static LayResult.Remedy remedy(Role role, String words, StockLay tried) {
         return new LayResult.Remedy(
                 role, words, tried.leftOver().stream().map(LayPiece::words).toList());
     }

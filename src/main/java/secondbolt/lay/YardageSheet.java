@@ -9,6 +9,7 @@ import secondbolt.draw.Drawing;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.Pen;
 import secondbolt.draw.Sketch;
+import secondbolt.garment.Role;
 import secondbolt.lay.plan.Design;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -78,16 +79,16 @@ record YardageSheet(LayResult result, Tape tape) {
     }
 
     private static Optional<Length> envelope(DesignLay design, BoltLength bolt) {
-        Optional<Design> told = design.design().filter(d -> bolt.role().equals("main"));
+        Optional<Design> told = design.design().filter(d -> bolt.role() == Role.MAIN);
         return told.map(d -> d.printedNeed().get(bolt.width()));
     }
 
     /** The lengths to buy of the first cloth, side by side and to scale. */
     private Drawing picture() {
         List<BoltLength> all = result.made().bolts();
-        String role = all.get(0).role();
+        Role role = all.get(0).role();
         List<BoltLength> bolts =
-                all.stream().filter(b -> b.role().equals(role) && b.toBuy().isPresent()).toList();
+                all.stream().filter(b -> b.role() == role && b.toBuy().isPresent()).toList();
         double wide = bolts.stream().mapToDouble(b -> b.width().millimetres()).sum();
         double high =
                 bolts.stream()

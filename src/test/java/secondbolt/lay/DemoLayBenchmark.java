@@ -13,6 +13,7 @@ import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.fit.FitCalculation;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.search.Watch;
@@ -59,7 +60,7 @@ public final class DemoLayBenchmark {
         LayPieces pieces = new LayPieces(cutting);
         List<LayPiece> wanted =
                 pieces.of(
-                        "main",
+                        Role.MAIN,
                         name ->
                                 project.lay().designs().values().stream()
                                         .findFirst()
@@ -78,9 +79,9 @@ public final class DemoLayBenchmark {
         StockTable table = new StockTable(new SoFar(project.lay(), List.of()), new KeptLays(desk));
         StockLay lay =
                 table.lay(
-                        "main",
+                        Role.MAIN,
                         cloths.stream()
-                                .filter(c -> c.cloth().textile().roleOrMain().word().equals("main"))
+                                .filter(c -> c.cloth().textile().roleOrMain() == Role.MAIN)
                                 .toList(),
                         wanted,
                         Trial.asWritten(project.lay()),

@@ -10,6 +10,7 @@ import secondbolt.cutting.CuttingResult;
 import secondbolt.fit.NamedEdge;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
+import secondbolt.garment.Role;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.EdgeLine;
@@ -31,7 +32,7 @@ public record LayPieces(CuttingResult cutting) {
     private static final double ON_FOLD_MM = 0.02;
 
     /** The copies of a role, those of these pieces only. */
-    public List<LayPiece> of(String role, Predicate<String> isWanted) {
+    public List<LayPiece> of(Role role, Predicate<String> isWanted) {
         List<LayPiece> all = new ArrayList<>();
         for (CutPiece cut : cutting.pieces()) {
             if (isWanted.test(cut.name()) && cut.crossing().isEmpty()) {
@@ -57,11 +58,11 @@ public record LayPieces(CuttingResult cutting) {
     private static List<LayPiece> copies(
             Piece piece,
             Optional<CutPiece> cutPiece,
-            String role,
+            Role role,
             Outline outline,
             List<PinPoint> pins) {
         List<LayPiece> copies = new ArrayList<>();
-        Optional<Piece.Cut> cut = Optional.ofNullable(piece.cuts().get(role));
+        Optional<Piece.Cut> cut = Optional.ofNullable(piece.cutByRole().get(role));
         int count = cut.map(Piece.Cut::count).orElse(0);
         for (int i = 0; i < count; i++) {
             boolean mirrored = cut.orElseThrow().mirrored() && i % 2 == 1;

@@ -1,6 +1,7 @@
 package secondbolt.lay.stock;
 
 import java.util.List;
+import secondbolt.garment.Role;
 import secondbolt.lay.search.Bed;
 
 /**
@@ -9,7 +10,7 @@ import secondbolt.lay.search.Bed;
  * @param role of the cloths
  * @param spreads on each of which a piece could lie
  */
-public record Stock(String role, List<Spread> spreads) {
+public record Stock(Role role, List<Spread> spreads) {
     /** Copies the list. */
     public Stock {
         spreads = List.copyOf(spreads);

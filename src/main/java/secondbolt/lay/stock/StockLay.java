@@ -3,6 +3,7 @@ package secondbolt.lay.stock;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.measure.Area;
@@ -23,7 +24,7 @@ import secondbolt.shape.Box;
  * @param isFinished whether the search ran to its end
  */
 public record StockLay(
-        String role,
+        Role role,
         List<ClothResult> cloths,
         List<Spread> spreads,
         List<LaidPiece> laid,

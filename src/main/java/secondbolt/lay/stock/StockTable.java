@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.Doubled;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
@@ -55,7 +56,7 @@ public record StockTable(SoFar soFar, KeptLays lays) {
      * @param wanted single copies, those that are cut already among them
      */
     public StockLay lay(
-            String role,
+            Role role,
             List<ClothResult> cloths,
             List<LayPiece> wanted,
             Trial trial,

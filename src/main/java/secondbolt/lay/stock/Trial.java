@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import secondbolt.fit.Piece;
+import secondbolt.garment.Role;
 import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.plan.Interfacing;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.Match;
 import secondbolt.measure.Length;
@@ -42,7 +44,19 @@ public record Trial(
                 plan.rules().matches());
     }
 
-    /** Interfacing lies single; nonwoven has no grain. */
+    /**
+     * The same on the cloths of a role.
+     *
+     * @param pieces all that are wanted; those of nonwoven interfacing may lie any way
+     */
+    public static Trial asWritten(LayPlan plan, Role role, List<LayPiece> pieces) {
+        boolean anyWay =
+                role == Role.INTERFACING
+                        && plan.interfacing().filter(Interfacing::isNonwoven).isPresent();
+        return anyWay ? asWritten(plan).freeing(names(pieces)) : asWritten(plan);
+    }
+
+    /** Interfacing from a bolt lies single; nonwoven has no grain. */
     public static Trial ofInterfacing(LayPlan plan, List<LayPiece> pieces, boolean anyWay) {
         return new Trial(
                 plan,
@@ -83,7 +97,7 @@ public record Trial(
     public static Map<String, Trial> others(
             LayPlan plan, StockLay lay, List<LayPiece> pieces, Tape tape) {
         Map<String, Trial> others = new LinkedHashMap<>();
-        Trial written = asWritten(plan);
+        Trial written = asWritten(plan, lay.role(), pieces);
         Length gap = plan.gapOrUsual();
         Length half = gap.dividedBy(2);
         if (plan.isFolded()) {
@@ -94,7 +108,10 @@ public record Trial(
                     "a gap of " + tape.printSmall(half) + " instead of " + tape.printSmall(gap),
                     written.with(half));
         }
-        grains(plan, lay, pieces).forEach((words, set) -> others.put(words, written.freeing(set)));
+        if (written.free.isEmpty()) {
+            grains(plan, lay, pieces)
+                    .forEach((words, set) -> others.put(words, written.freeing(set)));
+        }
         Set<String> seen = names(lay.leftOver().stream().filter(p -> !p.isHidden()).toList());
         if (!seen.isEmpty() && lay.hasHiddenCloth()) {
             others.put(
