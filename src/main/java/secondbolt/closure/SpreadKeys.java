@@ -4,8 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Forms;
@@ -14,11 +12,11 @@ import secondbolt.file.LengthRange;
 import secondbolt.file.ListForm;
 import secondbolt.file.MapForm;
 import secondbolt.file.Placed;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 
 /** How the count of a closure and its places are written. */
 final class SpreadKeys {
-    private static final Pattern MARK = Pattern.compile("([^.]+)\\.([^.]+)");
     private static final LengthRange ALONG = LengthRange.of("0 mm", "3 m");
     private static final int MOST = 60;
     private static final int MOST_SPOTS = 8;
@@ -153,15 +151,9 @@ final class SpreadKeys {
     }
 
     private static Optional<Spread.At> mark(String text) {
-        Matcher mark = MARK.matcher(text);
-        return mark.matches()
-                ? Optional.of(
-                        new Spread.At(
-                                Optional.empty(),
-                                Optional.of(
-                                        new Spread.Mark(
-                                                mark.group(1).strip(), mark.group(2).strip()))))
-                : Optional.empty();
+        return PieceEdge.parse(text)
+                .map(mark -> new Spread.Mark(mark.piece(), mark.edge()))
+                .map(mark -> new Spread.At(Optional.empty(), Optional.of(mark)));
     }
 
     private static Optional<Spread.Spot> spot(Fields fields, String what) {

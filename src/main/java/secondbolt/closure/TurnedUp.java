@@ -6,6 +6,7 @@ import java.util.Optional;
 import secondbolt.fit.EdgeSum;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.NamedEdge;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
@@ -15,11 +16,10 @@ import secondbolt.shape.Point;
  * placket that ends there ends in bulk. Common practice, no source.
  *
  * @param what in the maker's words
- * @param piece the piece's name
- * @param edge the edge's name
+ * @param edge which
  * @param depth from the fold to where it is sewn, more than zero
  */
-public record TurnedUp(String what, String piece, String edge, Length depth) {
+public record TurnedUp(String what, PieceEdge edge, Length depth) {
     private static final double SAME_POINT_MM = 0.01;
 
     /** Checks the depth. */
@@ -69,30 +69,18 @@ public record TurnedUp(String what, String piece, String edge, Length depth) {
                         .flatMap(piece -> piece.shape().asDrawn())
                         .map(drawn -> drawn.edges())
                         .orElse(List.of());
+        String name = term.edge().edge();
+        Optional<Point> corner =
+                edges.stream()
+                        .filter(edge -> edge.name().equals(name))
+                        .findFirst()
+                        .map(edge -> corner(edge.line(), end));
         return edges.stream()
-                .filter(edge -> edge.name().equals(term.edge()))
-                .findFirst()
-                .map(edge -> corner(edge.line(), end))
-                .flatMap(
-                        corner ->
-                                edges.stream()
-                                        .filter(edge -> !edge.name().equals(term.edge()))
-                                        .filter(edge -> endsAt(edge.line(), corner))
-                                        .flatMap(
-                                                edge ->
-                                                        turned.stream()
-                                                                .filter(
-                                                                        up ->
-                                                                                up.isOn(
-                                                                                        term
-                                                                                                .piece(),
-                                                                                        edge
-                                                                                                .name())))
-                                        .reduce((a, b) -> b.depth.isLongerThan(a.depth) ? b : a));
-    }
-
-    private boolean isOn(String otherPiece, String otherEdge) {
-        return piece.equals(otherPiece) && edge.equals(otherEdge);
+                .filter(edge -> !edge.name().equals(name))
+                .filter(edge -> corner.filter(c -> endsAt(edge.line(), c)).isPresent())
+                .map(edge -> new PieceEdge(term.piece(), edge.name()))
+                .flatMap(met -> turned.stream().filter(up -> up.edge.equals(met)))
+                .reduce((a, b) -> b.depth.isLongerThan(a.depth) ? b : a);
     }
 
     /** The upper or the lower end of an edge, whichever way it is drawn. */

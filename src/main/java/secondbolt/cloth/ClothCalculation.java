@@ -6,6 +6,7 @@ import java.util.Optional;
 import secondbolt.file.AcrossAlong;
 import secondbolt.file.Answer;
 import secondbolt.file.Placed;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Area;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
@@ -107,7 +108,7 @@ public final class ClothCalculation {
         return kept;
     }
 
-    private static Optional<String> edge(Flaw feature) {
+    private static Optional<PieceEdge> edge(Flaw feature) {
         return feature.keptFor().map(Placed::value);
     }
 

@@ -3,6 +3,7 @@ package secondbolt.cloth;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.file.AcrossAlong;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Area;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
@@ -45,11 +46,11 @@ public record ClothYield(
      * A feature that the edge of a piece is made of.
      *
      * @param what in the maker's words
-     * @param edge of a piece, as written
+     * @param edge of a piece
      * @param strip where it lies
      * @param sound where that piece may lie: the sound cloth and the feature
      */
-    public record Kept(String what, String edge, Box strip, Region sound) {}
+    public record Kept(String what, PieceEdge edge, Box strip, Region sound) {}
 
     /**
      * How a pattern repeats, in millimetres.

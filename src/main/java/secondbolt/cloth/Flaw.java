@@ -2,6 +2,7 @@ package secondbolt.cloth;
 
 import java.util.Optional;
 import secondbolt.file.Placed;
+import secondbolt.garment.PieceEdge;
 
 /**
  * A part of the cloth that pieces keep off.
@@ -9,9 +10,9 @@ import secondbolt.file.Placed;
  * @param what in the maker's words
  * @param patch where it lies on the cloth as measured
  * @param kind what pieces may do with it
- * @param keptFor the edge of a piece that must lie on it, as written; only with a feature
+ * @param keptFor the edge of a piece that must lie on it; only with a feature
  */
-public record Flaw(String what, Patch patch, Kind kind, Optional<Placed<String>> keptFor) {
+public record Flaw(String what, Patch patch, Kind kind, Optional<Placed<PieceEdge>> keptFor) {
     /** What pieces may do with a flaw or a feature. */
     public enum Kind {
         /** No piece may lie on it. */

@@ -13,6 +13,7 @@ import secondbolt.file.ListForm;
 import secondbolt.file.MapForm;
 import secondbolt.file.Placed;
 import secondbolt.file.source.Place;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 
 /** The keys of one flaw and of one feature. */
@@ -44,14 +45,16 @@ final class FlawKeys {
                     "Whether it is good enough for pieces that are hidden: facings, pocket bags. No"
                             + " if not told.",
                     "yes");
-    private static final Key<Placed<String>> KEEP =
+    private static final Key<Placed<PieceEdge>> KEEP =
             Key.optional(
                     "keep",
                     Forms.placed(
-                            Forms.checked(
-                                    Forms.text(120),
-                                    text -> text.indexOf('.') > 0,
-                                    "a straight edge of a piece, such as `pocket.top`")),
+                            Forms.map(
+                                    Forms.checked(
+                                            Forms.text(120),
+                                            text -> PieceEdge.parse(text).isPresent(),
+                                            "a straight edge of a piece, such as `pocket.top`"),
+                                    text -> PieceEdge.parse(text).orElseThrow())),
                     "The edge of a piece that is made of it, instead of `use`: that edge lies along"
                             + " one long side of the feature, and the feature in the piece. No"
                             + " other piece lies on it.",
@@ -85,7 +88,7 @@ final class FlawKeys {
     }
 
     private static Optional<Placed<Flaw>> feature(Fields fields) {
-        Optional<Placed<String>> keep = fields.get(KEEP);
+        Optional<Placed<PieceEdge>> keep = fields.get(KEEP);
         if (keep.isPresent() && fields.get(USE).isPresent()) {
             fields.tell(KEEP, "`use` and `keep` together", "one of them");
             return Optional.empty();
@@ -101,7 +104,7 @@ final class FlawKeys {
     }
 
     private static Optional<Placed<Flaw>> flaw(
-            Fields fields, Flaw.Kind kind, Optional<Placed<String>> keptFor) {
+            Fields fields, Flaw.Kind kind, Optional<Placed<PieceEdge>> keptFor) {
         String what = fields.require(WHAT);
         return patch(fields)
                 .map(patch -> new Placed<>(new Flaw(what, patch, kind, keptFor), place(fields)));

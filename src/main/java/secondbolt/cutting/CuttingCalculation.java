@@ -9,6 +9,7 @@ import secondbolt.fit.NamedEdge;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
+import secondbolt.garment.PieceEdge;
 import secondbolt.hem.Hem;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -91,7 +92,9 @@ public final class CuttingCalculation {
         }
         Length seam = piece.allowance(name, allowance());
         Optional<Hem> hem =
-                hems.values().stream().filter(h -> h.isOn(piece.name(), name)).findFirst();
+                hems.values().stream()
+                        .filter(h -> h.isOn(new PieceEdge(piece.name(), name)))
+                        .findFirst();
         if (hem.isEmpty() || hem.get().turned() == Hem.Turned.FACED) {
             return new EdgeAllowance(name, seam, Allowance.Kind.PLAIN);
         }

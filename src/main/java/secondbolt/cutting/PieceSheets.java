@@ -11,6 +11,7 @@ import secondbolt.draw.Mark;
 import secondbolt.draw.QuarterTurn;
 import secondbolt.draw.Sketch;
 import secondbolt.fit.Pattern;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.worksheet.Sheet;
@@ -142,7 +143,7 @@ final class PieceSheets {
             for (EdgeAllowance edge : piece.edges()) {
                 rows.add(
                         List.of(
-                                piece.name() + "." + edge.edge(),
+                                new PieceEdge(piece.name(), edge.edge()).toString(),
                                 tape.print(edge.width()),
                                 kind(edge)));
             }

@@ -46,7 +46,7 @@ record BodyLayers(List<Set<String>> layers) {
     private static Set<String> named(EdgeSum sum, List<String> edges) {
         Set<String> pieces = new LinkedHashSet<>();
         sum.terms().stream()
-                .filter(term -> edges.contains(term.edge()))
+                .filter(term -> edges.contains(term.edge().edge()))
                 .forEach(term -> pieces.add(term.piece()));
         return pieces;
     }

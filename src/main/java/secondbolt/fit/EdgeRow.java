@@ -35,7 +35,7 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
             from =
                     from.plus(
                             new Lengths(fit.pattern(), fit.pieces())
-                                    .edge(term.piece(), term.edge())
+                                    .edge(term.edge())
                                     .orElseThrow());
             joins.add(from);
         }
@@ -74,8 +74,9 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
                             .filter(p -> p.name().equals(piece))
                             .flatMap(p -> mark(p, mark));
             if (there.isPresent()) {
-                EdgeLine edge = edge(fit.find(piece).orElseThrow(), term.edge());
-                double aboveMm = aboveTheSewnEdgeMm(fit.find(piece).orElseThrow(), term.edge());
+                EdgeLine edge = edge(fit.find(piece).orElseThrow(), term.edge().edge());
+                double aboveMm =
+                        aboveTheSewnEdgeMm(fit.find(piece).orElseThrow(), term.edge().edge());
                 return Optional.of(above.plus(mm(levelMm(edge, there.get().at()) - aboveMm)));
             }
             above = above.plus(after(term));
@@ -128,15 +129,11 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
     }
 
     private Length before(EdgeSum.Term term) {
-        return new Lengths(fit.pattern(), fit.pattern().pieces())
-                .edge(term.piece(), term.edge())
-                .orElseThrow();
+        return new Lengths(fit.pattern(), fit.pattern().pieces()).edge(term.edge()).orElseThrow();
     }
 
     private Length after(EdgeSum.Term term) {
-        return new Lengths(fit.pattern(), fit.pieces())
-                .edge(term.piece(), term.edge())
-                .orElseThrow();
+        return new Lengths(fit.pattern(), fit.pieces()).edge(term.edge()).orElseThrow();
     }
 
     /** A place on one edge, from its upper end, carried as a notch there would be. */
@@ -146,17 +143,18 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
         if (drawn.isEmpty()) {
             return printed;
         }
-        EdgeLine was = drawn.get().find(term.edge()).orElseThrow();
-        double downMm = printed.millimetres() + aboveTheSewnEdgeMm(piece, term.edge());
+        EdgeLine was = drawn.get().find(term.edge().edge()).orElseThrow();
+        double downMm = printed.millimetres() + aboveTheSewnEdgeMm(piece, term.edge().edge());
         double fromStartMm = isDrawnDown(was) ? downMm : was.lengthMm() - downMm;
-        Piece marked = piece.with(drawn.get(), piece.lines(), notch(term.edge(), fromStartMm));
+        Piece marked =
+                piece.with(drawn.get(), piece.lines(), notch(term.edge().edge(), fromStartMm));
         Piece altered = FitCalculation.alterOne(fit.pattern(), fit.alterations(), marked);
         PieceShape.Drawn shape = altered.shape().asDrawn().orElseThrow();
         double carriedMm = NotchPlace.fromStartMm(shape, altered.features().notches().get(0));
-        EdgeLine is = shape.find(term.edge()).orElseThrow();
+        EdgeLine is = shape.find(term.edge().edge()).orElseThrow();
         return mm(
                 (isDrawnDown(is) ? carriedMm : is.lengthMm() - carriedMm)
-                        - aboveTheSewnEdgeMm(altered, term.edge()));
+                        - aboveTheSewnEdgeMm(altered, term.edge().edge()));
     }
 
     /** How much of an edge as drawn lies above its sewing line. */

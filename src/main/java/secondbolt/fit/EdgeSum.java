@@ -9,6 +9,7 @@ import secondbolt.file.Form;
 import secondbolt.file.Forms;
 import secondbolt.file.ListForm;
 import secondbolt.file.Placed;
+import secondbolt.garment.PieceEdge;
 
 /**
  * Edges added up, as written: {@code 2 front.neckline + 2 back.neckline}. An edge name means the
@@ -17,20 +18,25 @@ import secondbolt.file.Placed;
  * @param terms in order
  */
 public record EdgeSum(List<Term> terms) {
-    private static final Pattern TERM = Pattern.compile("(?:(\\d{1,2})\\s+)?([^.]+)\\.([^.]+)");
+    private static final Pattern TERM =
+            Pattern.compile("(?:(\\d{1,2})\\s+(?=[^.\\s]))?(.+)", Pattern.DOTALL);
 
     /**
      * One edge, so many times.
      *
      * @param count how many times, 1 or more
-     * @param piece the piece's name
-     * @param edge the edge's name
+     * @param edge which
      */
-    public record Term(int count, String piece, String edge) {
+    public record Term(int count, PieceEdge edge) {
+        /** The name of its piece. */
+        public String piece() {
+            return edge.piece();
+        }
+
         /** As written. */
         @Override
         public String toString() {
-            return (count == 1 ? "" : count + " ") + piece + "." + edge;
+            return (count == 1 ? "" : count + " ") + edge;
         }
     }
 
@@ -62,10 +68,11 @@ public record EdgeSum(List<Term> terms) {
                 return Optional.empty();
             }
             int count = term.group(1) == null ? 1 : Integer.parseInt(term.group(1));
-            if (count == 0) {
+            Optional<PieceEdge> edge = PieceEdge.parse(term.group(2));
+            if (count == 0 || edge.isEmpty()) {
                 return Optional.empty();
             }
-            terms.add(new Term(count, term.group(2).strip(), term.group(3).strip()));
+            terms.add(new Term(count, edge.get()));
         }
         return Optional.of(new EdgeSum(terms));
     }

@@ -3,6 +3,7 @@ package secondbolt.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -101,7 +102,10 @@ public final class FitCalculation {
                             if (is.minus(was).size().isLongerThan(SAME)) {
                                 changed.add(
                                         new FitResult.Follower(
-                                                alteration, before.name() + "." + edge, was, is));
+                                                alteration,
+                                                new PieceEdge(before.name(), edge),
+                                                was,
+                                                is));
                             }
                         });
         return changed;

@@ -56,7 +56,7 @@ public final class FitCheck {
                         sum.place(),
                         "`" + term + "`, which names no piece of the pattern",
                         "one of its pieces: " + list(names()));
-            } else if (!pattern.find(term.piece()).get().hasEdge(term.edge())) {
+            } else if (!pattern.find(term.piece()).get().hasEdge(term.edge().edge())) {
                 Set<String> edges = pattern.find(term.piece()).get().shape().edgeNames();
                 tell(
                         sum.place(),

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -47,16 +49,14 @@ final class FitFindings {
                 check.seam().words(),
                 Level.WARNING,
                 "Whether this seam still meets after the alterations is not known: "
-                        + String.join(", ", check.open().stream().map(FitFindings::once).toList())
+                        + String.join(
+                                ", ",
+                                check.open().stream().map(edge -> edge.edge().toString()).toList())
                         + (several ? " are" : " is")
                         + " known by tape, which does not show whether the alterations change "
                         + (several ? "them." : "it.")
                         + (check.metBefore() ? "" : " As taped, it does not meet."),
                 TapedGaps.of(result, tape).findOut(check.open()));
-    }
-
-    private static String once(EdgeSum.Term term) {
-        return term.piece() + "." + term.edge();
     }
 
     private void seam(SeamCheck check) {
@@ -101,7 +101,7 @@ final class FitFindings {
     /** A cap shorter than its armhole can never be sewn in; a longer one is eased. */
     private static boolean isCap(SeamCheck check) {
         return check.seam().first().value().terms().stream()
-                .anyMatch(t -> t.edge().contains("cap"));
+                .anyMatch(t -> t.edge().edge().contains("cap"));
     }
 
     private String amounts(SeamCheck check) {
@@ -141,28 +141,25 @@ final class FitFindings {
 
     /** Pieces that carry the same line, or have an edge of one name, but no declared join. */
     private void unjoined() {
-        Set<String> joined = new LinkedHashSet<>();
+        Set<PieceEdge> joined = new LinkedHashSet<>();
         for (Seam seam : result.pattern().seams()) {
-            seam.sides()
-                    .forEach(
-                            s ->
-                                    s.value()
-                                            .terms()
-                                            .forEach(t -> joined.add(t.piece() + "." + t.edge())));
+            seam.sides().forEach(s -> s.value().terms().forEach(t -> joined.add(t.edge())));
         }
         for (Alteration alteration : result.alterations()) {
-            Set<String> loose = new LinkedHashSet<>();
+            Set<PieceEdge> loose = new LinkedHashSet<>();
             result.followers().stream()
                     .filter(f -> f.alteration().equals(alteration))
-                    .map(FitResult.Follower::what)
-                    .filter(what -> !joined.contains(what) && !isAlone(what))
+                    .map(FitResult.Follower::edge)
+                    .filter(edge -> !joined.contains(edge) && !isAlone(edge))
                     .forEach(loose::add);
             if (!loose.isEmpty()) {
                 tell(
                         alteration.words(),
                         Level.NOTE,
                         "It changed edges that no declared seam checks: "
-                                + String.join(", ", loose)
+                                + loose.stream()
+                                        .map(PieceEdge::toString)
+                                        .collect(Collectors.joining(", "))
                                 + ".",
                         "Declare what they are sewn to under `seams`, or see for yourself that they still meet.");
             }
@@ -170,14 +167,13 @@ final class FitFindings {
     }
 
     /** A fold is sewn to nothing, and a hem is turned. */
-    private boolean isAlone(String what) {
-        return result.pieces().stream()
-                .anyMatch(
-                        piece ->
-                                piece.fold()
-                                                .map(fold -> what.equals(piece.name() + "." + fold))
-                                                .orElse(false)
-                                        || what.equals(piece.name() + ".hem"));
+    private boolean isAlone(PieceEdge edge) {
+        boolean isFold =
+                result.find(edge.piece())
+                        .flatMap(Piece::fold)
+                        .filter(edge.edge()::equals)
+                        .isPresent();
+        return isFold || edge.edge().equals("hem");
     }
 
     /** A share that no mark of the tape shows. */

@@ -2,6 +2,7 @@ package secondbolt.fit;
 
 import java.util.List;
 import java.util.Optional;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -29,14 +30,14 @@ public record FitResult(
     }
 
     /**
-     * Something an alteration changed further down.
+     * An edge that an alteration changed further down.
      *
      * @param alteration which
-     * @param what what changed
+     * @param edge what changed
      * @param before its length before this alteration
      * @param after its length after it
      */
-    public record Follower(Alteration alteration, String what, Length before, Length after) {}
+    public record Follower(Alteration alteration, PieceEdge edge, Length before, Length after) {}
 
     /** The same pattern without its alterations. */
     public FitResult unaltered(Tape tape) {

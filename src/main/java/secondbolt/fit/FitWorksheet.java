@@ -8,6 +8,7 @@ import java.util.Optional;
 import secondbolt.draw.Drawing;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.fit.size.Wearer;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
@@ -93,7 +94,12 @@ public final class FitWorksheet implements Worksheet {
                 result.followers().stream()
                         .filter(f -> f.alteration().equals(alteration))
                         .filter(f -> !tape.print(f.before()).equals(tape.print(f.after())))
-                        .map(f -> new FitView.Change(f.what(), both(f.before()), both(f.after())))
+                        .map(
+                                f ->
+                                        new FitView.Change(
+                                                f.edge().toString(),
+                                                both(f.before()),
+                                                both(f.after())))
                         .toList();
         return new FitView.Altered(
                 words(alteration), alteration.found().orElse(""), changes, open(alteration));
@@ -106,7 +112,7 @@ public final class FitWorksheet implements Worksheet {
         List<String> open = new ArrayList<>();
         for (Piece piece : result.pattern().pieces()) {
             for (TapedLine line : TapedLine.moved(piece, lengthens).values()) {
-                line.open().forEach(edge -> open.add(piece.name() + "." + edge));
+                line.open().forEach(edge -> open.add(new PieceEdge(piece.name(), edge).toString()));
             }
         }
         return open;
@@ -256,7 +262,7 @@ public final class FitWorksheet implements Worksheet {
     private static Figures figures(FitResult.Follower follower) {
         return new Figures()
                 .text("alteration", follower.alteration().words())
-                .text("what", follower.what())
+                .text("what", follower.edge().toString())
                 .length("before", follower.before())
                 .length("after", follower.after());
     }

@@ -135,8 +135,9 @@ record LeftOut(String text, String remedy) {
             FitResult result, String line, EdgeSum.Term has, EdgeSum.Term lacks, Tape tape) {
         Piece carrying = result.pattern().find(has.piece()).orElseThrow();
         Piece lacking = result.pattern().find(lacks.piece()).orElseThrow();
-        Optional<EdgeLine> from = carrying.shape().asDrawn().flatMap(d -> d.find(has.edge()));
-        Optional<EdgeLine> to = lacking.shape().asDrawn().flatMap(d -> d.find(lacks.edge()));
+        Optional<EdgeLine> from =
+                carrying.shape().asDrawn().flatMap(d -> d.find(has.edge().edge()));
+        Optional<EdgeLine> to = lacking.shape().asDrawn().flatMap(d -> d.find(lacks.edge().edge()));
         if (from.isEmpty() || to.isEmpty()) {
             return Optional.empty();
         }

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 
 /**
@@ -32,10 +33,10 @@ final class Lengths {
     }
 
     /** The edge as it is sewn, once; nothing if there is none of this name. */
-    Optional<Length> edge(String piece, String edge) {
-        return piece(piece)
-                .filter(p -> p.hasEdge(edge))
-                .map(p -> measured(p).get(edge).minus(p.takenFrom(edge)));
+    Optional<Length> edge(PieceEdge edge) {
+        return piece(edge.piece())
+                .filter(p -> p.hasEdge(edge.edge()))
+                .map(p -> measured(p).get(edge.edge()).minus(p.takenFrom(edge.edge())));
     }
 
     private Map<String, Length> measured(Piece piece) {
@@ -46,7 +47,7 @@ final class Lengths {
     Length of(EdgeSum sum) {
         Length length = Length.ZERO;
         for (EdgeSum.Term term : sum.terms()) {
-            length = length.plus(edge(term.piece(), term.edge()).orElseThrow().times(term.count()));
+            length = length.plus(edge(term.edge()).orElseThrow().times(term.count()));
         }
         return length;
     }
@@ -54,7 +55,11 @@ final class Lengths {
     /** The edges of a sum of which it is not known whether the alterations changed them. */
     List<EdgeSum.Term> open(EdgeSum sum) {
         return sum.terms().stream()
-                .filter(t -> piece(t.piece()).filter(p -> p.shape().isOpen(t.edge())).isPresent())
+                .filter(
+                        t ->
+                                piece(t.piece())
+                                        .filter(p -> p.shape().isOpen(t.edge().edge()))
+                                        .isPresent())
                 .distinct()
                 .toList();
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import secondbolt.garment.PieceEdge;
 import secondbolt.shape.EdgeLine;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
@@ -110,7 +111,7 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
     private Stream<String> joined(EdgeSum mine, EdgeSum other, Pattern pattern) {
         boolean isHere =
                 mine.terms().stream()
-                        .anyMatch(t -> t.piece().equals(piece.name()) && t.edge().equals(edge));
+                        .anyMatch(t -> t.edge().equals(new PieceEdge(piece.name(), edge)));
         return isHere
                 ? other.terms().stream().map(EdgeSum.Term::piece).filter(p -> isBand(p, pattern))
                 : Stream.empty();

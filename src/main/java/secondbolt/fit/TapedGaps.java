@@ -27,7 +27,7 @@ record TapedGaps(List<Gap> gaps, List<SeamCheck> seams, Tape tape) {
      */
     record Gap(Piece piece, String name, TapedLine line) {
         private boolean concerns(EdgeSum.Term term) {
-            return piece.name().equals(term.piece()) && line.open().contains(term.edge());
+            return piece.name().equals(term.piece()) && line.open().contains(term.edge().edge());
         }
     }
 

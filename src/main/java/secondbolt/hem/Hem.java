@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.closure.TurnedUp;
 import secondbolt.file.Placed;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -19,7 +20,7 @@ import secondbolt.measure.Tape;
  * @param placedJump how far the fold of a lining stands above the garment's, if it is sewn to it
  */
 public record Hem(
-        List<Placed<Edge>> on,
+        List<Placed<PieceEdge>> on,
         Optional<Placed<Length>> placedDepth,
         Turned turned,
         Optional<Garment> garment,
@@ -77,18 +78,12 @@ public record Hem(
     }
 
     /**
-     * An edge that is hemmed.
+     * A {@link PieceEdge} as a room sees it that does not know that type yet.
      *
      * @param piece the piece's name
      * @param edge the edge's name
      */
-    public record Edge(String piece, String edge) {
-        /** As written. */
-        @Override
-        public String toString() {
-            return piece + "." + edge;
-        }
-    }
+    public record Edge(String piece, String edge) {}
 
     /**
      * What is turned under at the raw edge of a hem turned twice: ¼ in on an inch tape, 6 mm on a
@@ -152,24 +147,23 @@ public record Hem(
         return depth().stream()
                 .flatMap(
                         deep ->
-                                edges().stream()
-                                        .map(
-                                                edge ->
-                                                        new TurnedUp(
-                                                                "turned-up " + name,
-                                                                edge.piece(),
-                                                                edge.edge(),
-                                                                deep)))
+                                pieceEdges().stream()
+                                        .map(edge -> new TurnedUp("turned-up " + name, edge, deep)))
                 .toList();
     }
 
     /** The edges without their places. */
-    public List<Edge> edges() {
+    public List<PieceEdge> pieceEdges() {
         return on.stream().map(Placed::value).toList();
     }
 
+    /** The same, for rooms that ask for {@link Edge}. */
+    public List<Edge> edges() {
+        return pieceEdges().stream().map(e -> new Edge(e.piece(), e.edge())).toList();
+    }
+
     /** Whether it lies along this edge. */
-    public boolean isOn(String piece, String edge) {
-        return on.stream().anyMatch(placed -> placed.value().equals(new Edge(piece, edge)));
+    public boolean isOn(PieceEdge edge) {
+        return pieceEdges().contains(edge);
     }
 }

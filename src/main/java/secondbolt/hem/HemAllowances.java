@@ -26,7 +26,7 @@ public final class HemAllowances {
             Map<String, Length> allowances = new LinkedHashMap<>(piece.allowances());
             for (Hem hem : hems.values()) {
                 if (hem.turned() != Hem.Turned.FACED && hem.depth().isPresent()) {
-                    hem.edges().stream()
+                    hem.pieceEdges().stream()
                             .filter(edge -> edge.piece().equals(piece.name()))
                             .forEach(edge -> allowances.put(edge.edge(), hem.turnedUp(tape)));
                 }

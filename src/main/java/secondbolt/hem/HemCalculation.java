@@ -10,6 +10,7 @@ import secondbolt.fit.NamedEdge;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.EdgeLine;
@@ -66,7 +67,7 @@ public final class HemCalculation {
     }
 
     private HemResult work(String name, Hem hem) {
-        List<HemEdge> edges = hem.edges().stream().map(edge -> edge(hem, edge)).toList();
+        List<HemEdge> edges = hem.pieceEdges().stream().map(edge -> edge(hem, edge)).toList();
         Length round = edges.stream().map(HemEdge::foldAllRound).reduce(Length.ZERO, Length::plus);
         Optional<Integer> marks =
                 hem.fromFloor()
@@ -94,7 +95,7 @@ public final class HemCalculation {
         return bias || turns >= CIRCULAR_RADIANS ? Hem.Hang.A_DAY : Hem.Hang.NOT;
     }
 
-    private HemEdge edge(Hem hem, Hem.Edge edge) {
+    private HemEdge edge(Hem hem, PieceEdge edge) {
         Piece piece = fit.find(edge.piece()).orElseThrow();
         Optional<PieceShape.Drawn> drawn = piece.shape().asDrawn();
         boolean included = isIncluded() && hem.turned() != Hem.Turned.FACED;
@@ -142,7 +143,7 @@ public final class HemCalculation {
                 : share <= SHRINKS_IN ? HemEdge.Handling.EASE : HemEdge.Handling.TOO_FULL;
     }
 
-    private static int number(PieceShape.Drawn shape, Hem.Edge edge) {
+    private static int number(PieceShape.Drawn shape, PieceEdge edge) {
         for (int i = 0; i < shape.edges().size(); i++) {
             if (shape.edges().get(i).name().equals(edge.edge())) {
                 return i;
@@ -151,7 +152,7 @@ public final class HemCalculation {
         throw new IllegalArgumentException("edge must be one of the piece, was " + edge);
     }
 
-    private HemEdge.Ends ends(Piece piece, PieceShape.Drawn shape, Hem.Edge edge) {
+    private HemEdge.Ends ends(Piece piece, PieceShape.Drawn shape, PieceEdge edge) {
         int number = number(shape, edge);
         int count = shape.edges().size();
         return new HemEdge.Ends(
@@ -163,7 +164,7 @@ public final class HemCalculation {
         HemEdge.Neighbour.Kind kind = HemEdge.Neighbour.Kind.SIDE;
         if (piece.fold().filter(edge::equals).isPresent()) {
             kind = HemEdge.Neighbour.Kind.FOLD;
-        } else if (isTurned(piece.name(), edge)) {
+        } else if (isTurned(new PieceEdge(piece.name(), edge))) {
             kind = HemEdge.Neighbour.Kind.HEM;
         } else if (isIncluded()) {
             kind = HemEdge.Neighbour.Kind.SQUARE;
@@ -171,15 +172,16 @@ public final class HemCalculation {
         return new HemEdge.Neighbour(edge, kind);
     }
 
-    private boolean isTurned(String piece, String edge) {
-        return hems.stream()
-                .anyMatch(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(piece, edge));
+    private boolean isTurned(PieceEdge edge) {
+        return hems.stream().anyMatch(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(edge));
     }
 
-    private TurnedEdge asDrawn(Hem hem, PieceShape.Drawn shape, Hem.Edge edge) {
+    private TurnedEdge asDrawn(Hem hem, PieceShape.Drawn shape, PieceEdge edge) {
         List<EdgeLine> lines = shape.edges().stream().map(NamedEdge::line).toList();
         List<Boolean> turned =
-                shape.edges().stream().map(e -> isTurned(edge.piece(), e.name())).toList();
+                shape.edges().stream()
+                        .map(e -> isTurned(new PieceEdge(edge.piece(), e.name())))
+                        .toList();
         double depthMm = hem.depth().orElseThrow().millimetres();
         return TurnedEdge.of(lines, number(shape, edge), depthMm, turned);
     }
@@ -188,7 +190,7 @@ public final class HemCalculation {
      * Where the outline is the cutting line, the fold lies inside it by all that is turned up, and
      * ends where the seams at its ends are sewn. How its printed ends lean is not known.
      */
-    private TurnedEdge inside(Hem hem, Piece piece, PieceShape.Drawn shape, Hem.Edge edge) {
+    private TurnedEdge inside(Hem hem, Piece piece, PieceShape.Drawn shape, PieceEdge edge) {
         TurnedEdge cut = asDrawn(hem, shape, edge);
         HemEdge.Ends ends = ends(piece, shape, edge);
         EdgeLine fold = Parallel.edge(cut.fold(), -cut.way() * hem.turnedUp(tape).millimetres());

@@ -11,6 +11,7 @@ import secondbolt.fit.FitCheck;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
+import secondbolt.garment.PieceEdge;
 import secondbolt.garment.Role;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -20,7 +21,7 @@ import secondbolt.shape.EdgeLine;
 public final class HemCheck {
     private final Pattern pattern;
     private final Tape tape;
-    private final Set<Hem.Edge> hemmed = new HashSet<>();
+    private final Set<PieceEdge> hemmed = new HashSet<>();
     private final List<FitCheck.Trouble> troubles = new ArrayList<>();
 
     private HemCheck(Pattern pattern, Tape tape) {
@@ -42,8 +43,8 @@ public final class HemCheck {
         return List.copyOf(check.troubles);
     }
 
-    private void isFree(Placed<Hem.Edge> placed) {
-        Hem.Edge edge = placed.value();
+    private void isFree(Placed<PieceEdge> placed) {
+        PieceEdge edge = placed.value();
         Optional<Piece> piece = pattern.find(edge.piece());
         if (piece.isEmpty()) {
             tell(
@@ -76,8 +77,8 @@ public final class HemCheck {
             return;
         }
         Placed<Length> depth = hem.placedDepth().get();
-        Hem.Edge edge = hem.edges().get(0);
-        for (Hem.Edge other : hem.edges()) {
+        PieceEdge edge = hem.pieceEdges().get(0);
+        for (PieceEdge other : hem.pieceEdges()) {
             edge = roomAbove(other).isShorterThan(roomAbove(edge)) ? other : edge;
         }
         Length room = roomAbove(edge);
@@ -96,7 +97,7 @@ public final class HemCheck {
         }
     }
 
-    private Length roomAbove(Hem.Edge edge) {
+    private Length roomAbove(PieceEdge edge) {
         PieceShape shape = pattern.find(edge.piece()).orElseThrow().shape();
         return shape.accept(
                 new PieceShape.Visitor<Length>() {
@@ -121,7 +122,7 @@ public final class HemCheck {
 
     private void jumpsFromALining(Hem hem) {
         boolean isLining =
-                hem.edges().stream()
+                hem.pieceEdges().stream()
                         .allMatch(
                                 edge ->
                                         pattern.find(edge.piece())
@@ -142,7 +143,7 @@ public final class HemCheck {
         return tape.printBoth(length);
     }
 
-    private void tell(Placed<Hem.Edge> placed, String found, String right) {
+    private void tell(Placed<PieceEdge> placed, String found, String right) {
         troubles.add(
                 new FitCheck.Trouble(placed.place(), "`" + placed.value() + "`" + found, right));
     }

@@ -2,6 +2,7 @@ package secondbolt.hem;
 
 import java.util.Optional;
 import secondbolt.fit.Piece;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.shape.TurnedEdge;
 
@@ -17,7 +18,7 @@ import secondbolt.shape.TurnedEdge;
  * @param isIncluded whether the outline includes the allowance, so that the fold lies inside it
  */
 record HemEdge(
-        Hem.Edge edge,
+        PieceEdge edge,
         Piece piece,
         Length fold,
         Optional<TurnedEdge> turned,

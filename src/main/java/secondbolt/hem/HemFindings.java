@@ -78,9 +78,7 @@ final class HemFindings {
                 tell(
                         Level.WARNING,
                         "Whether the alterations change "
-                                + edge.edge().piece()
-                                + "."
-                                + edge.edge().edge()
+                                + edge.edge()
                                 + " is not known: its fold is told as it was taped.",
                         "Write which edges the moved lines of "
                                 + edge.edge().piece()
@@ -138,8 +136,8 @@ final class HemFindings {
                             + ".",
                     "Ease-stitch "
                             + tape.printSmall(Hem.rawEdge(tape))
-                            + " from the raw edge, draw each panel up by its own surplus, and"
-                            + " shrink the fullness away with steam over the pressing card.");
+                            + " from the raw edge, draw each panel up by its own surplus, and shrink"
+                            + " the fullness away with steam over the pressing card.");
         }
     }
 
@@ -233,8 +231,8 @@ final class HemFindings {
                                     tape == Tape.INCH
                                             ? Length.ofInches(1, 8)
                                             : Length.ofMillimetres(3))
-                            + " of the fold, so that it spreads, or write `turned: faced` and sew"
-                            + " on a facing of its shape (common practice, no source).");
+                            + " of the fold, so that it spreads, or write `turned: faced` and sew on"
+                            + " a facing of its shape (common practice, no source).");
         }
     }
 
@@ -344,8 +342,8 @@ final class HemFindings {
         if (!askew.isEmpty()) {
             tell(
                     Level.CAUTION,
-                    "It does not meet the fold of the cloth squarely, so that the opened piece has"
-                            + " a corner there: "
+                    "It does not meet the fold of the cloth squarely, so that the opened piece has a"
+                            + " corner there: "
                             + each(askew, e -> "").strip()
                             + ".",
                     "Draw the last of its curve level to the fold, or mean the corner.");

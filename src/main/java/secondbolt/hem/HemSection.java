@@ -14,23 +14,20 @@ import secondbolt.file.ListForm;
 import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
 import secondbolt.file.Placed;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 
 /** The {@code hems} section of the project file: its keys, and how they are read. */
 public final class HemSection {
-    private static final Pattern EDGE = Pattern.compile("([^.]+)\\.([^.]+)");
     private static final Pattern HOURS = Pattern.compile("(\\d{1,3}) ?h");
     private static final int MOST_HOURS = 336;
 
-    private static final Key<List<Placed<Hem.Edge>>> ON =
+    private static final Key<List<Placed<PieceEdge>>> ON =
             Key.required(
                     "on",
                     ListForm.of(
                             "edges",
-                            Forms.placed(
-                                    Forms.parsed(
-                                            "an edge of a piece, such as front.hem",
-                                            HemSection::edge)),
+                            Forms.placed(PieceEdge.form("an edge of a piece, such as front.hem")),
                             1,
                             60),
                     "The edges that are turned up; the hem alone sets their allowance.",
@@ -114,13 +111,6 @@ public final class HemSection {
                 .filter(Matcher::matches)
                 .map(h -> Integer.parseInt(h.group(1)))
                 .filter(h -> h >= 1 && h <= MOST_HOURS);
-    }
-
-    private static Optional<Hem.Edge> edge(String text) {
-        Matcher edge = EDGE.matcher(text);
-        return edge.matches()
-                ? Optional.of(new Hem.Edge(edge.group(1).strip(), edge.group(2).strip()))
-                : Optional.empty();
     }
 
     private static Optional<Hem> hem(Fields fields) {

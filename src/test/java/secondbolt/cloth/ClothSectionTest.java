@@ -42,6 +42,9 @@ class ClothSectionTest {
                 "features: [{what: hem, at: [9, 9], size: [2, 2], use: 'keep: pocket.top'}] | 5:59"
                         + " `keep: pocket.top`",
                 "features: [{what: hem, at: [9, 9], size: [2, 2], keep: pocket}] | 5:60 `pocket`",
+                "features: [{what: hem, at: [9, 9], size: [2, 2], keep: pocket.top.left}] | 5:60"
+                        + " `pocket.top.left`",
+                "features: [{what: hem, at: [9, 9], size: [2, 2], keep: pocket.}] | 5:60 `pocket.`",
                 "features: [{what: hem, at: [9, 9], round: 2, keep: pocket.top}] | 5:56 `keep` on a"
                         + " feature that is no strip",
                 "features: [{what: hem, at: [9, 9], size: [2, 2], use: avoid, keep: pocket.top}] |"

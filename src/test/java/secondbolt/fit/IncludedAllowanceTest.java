@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Finding;
 
@@ -97,7 +98,7 @@ class IncludedAllowanceTest {
         EdgeRow row =
                 new EdgeRow(
                         pattern.sound(),
-                        new EdgeSum(List.of(new EdgeSum.Term(1, "front", "left"))));
+                        new EdgeSum(List.of(new EdgeSum.Term(1, new PieceEdge("front", "left")))));
         assertEquals(620 - 30, row.length().millimetres(), WITHIN_MM);
         assertEquals(100, row.carried(Length.ofMillimetres(100)).millimetres(), WITHIN_MM);
         assertEquals(420, row.carried(Length.ofMillimetres(400)).millimetres(), WITHIN_MM);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Tape;
 import secondbolt.project.Project;
 import secondbolt.project.ProjectSection;
@@ -66,7 +67,7 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
     /** An edge before the alterations, in millimetres. */
     double beforeMm(String piece, String edge) {
         return new Lengths(sound().pattern(), sound().pattern().pieces())
-                .edge(piece, edge)
+                .edge(new PieceEdge(piece, edge))
                 .orElseThrow()
                 .millimetres();
     }
@@ -74,7 +75,7 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
     /** An edge after them. */
     double afterMm(String piece, String edge) {
         return new Lengths(sound().pattern(), sound().pieces())
-                .edge(piece, edge)
+                .edge(new PieceEdge(piece, edge))
                 .orElseThrow()
                 .millimetres();
     }

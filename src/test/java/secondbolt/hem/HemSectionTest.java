@@ -94,4 +94,18 @@ class HemSectionTest {
         assertTrue(mistakes.get(0).startsWith("3:48 a hem of 25 cm"), mistakes.toString());
         assertTrue(mistakes.get(0).contains("| a depth of less than 12 cm"), mistakes.toString());
     }
+
+    @Test
+    void refusesAnEdgeWithoutAName() {
+        for (String on : List.of("skirt", "skirt.", "'skirt. '", "skirt.bottom.left")) {
+            List<String> mistakes =
+                    Written.mistakes(
+                            PATTERN, "hems: {h: {on: [" + on + "], depth: 2, turned: once}}");
+            assertEquals(1, mistakes.size(), mistakes.toString());
+            assertTrue(mistakes.get(0).startsWith("3:17 "), mistakes.toString());
+            assertTrue(
+                    mistakes.get(0).contains("an edge of a piece, such as front.hem"),
+                    mistakes.toString());
+        }
+    }
 }

@@ -13,6 +13,7 @@ import secondbolt.fit.FitCheck;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
+import secondbolt.garment.PieceEdge;
 
 /**
  * Finds what a plan for the lay says of pieces, cloths and designs that are not there, and what
@@ -100,7 +101,7 @@ public final class LayCheck {
         }
     }
 
-    private void matched(Placed<PiecePart> part) {
+    private void matched(Placed<PieceEdge> part) {
         Optional<Piece> piece = drawn(part);
         if (piece.isEmpty()) {
             return;
@@ -108,7 +109,7 @@ public final class LayCheck {
         Set<String> parts = new TreeSet<>(piece.get().shape().edgeNames());
         piece.get().features().marks().forEach(mark -> parts.add(mark.what()));
         known(
-                new Placed<>(part.value().part(), part.place()),
+                new Placed<>(part.value().edge(), part.place()),
                 parts,
                 "which is no edge and no mark of " + part.value().piece(),
                 "an edge of it");
@@ -130,12 +131,11 @@ public final class LayCheck {
         return cloths.values().stream()
                 .flatMap(cloth -> cloth.condition().flaws().stream())
                 .flatMap(flaw -> flaw.keptFor().stream())
-                .flatMap(kept -> PiecePart.parse(kept.value()).stream())
-                .anyMatch(kept -> kept.piece().equals(piece));
+                .anyMatch(kept -> kept.value().piece().equals(piece));
     }
 
     /** The piece, if it is there and drawn; else that is told. */
-    private Optional<Piece> drawn(Placed<PiecePart> part) {
+    private Optional<Piece> drawn(Placed<PieceEdge> part) {
         if (!piece(new Placed<>(part.value().piece(), part.place()))) {
             return Optional.empty();
         }
@@ -154,24 +154,20 @@ public final class LayCheck {
         cloth.condition().flaws().forEach(flaw -> flaw.keptFor().ifPresent(this::kept));
     }
 
-    private void kept(Placed<String> written) {
-        Optional<PiecePart> part = PiecePart.parse(written.value());
-        if (part.isEmpty()) {
-            tell(written, "`" + written.value() + "`", "an edge of a piece, such as `pocket.top`");
-            return;
-        }
-        Optional<Piece> piece = drawn(new Placed<>(part.get(), written.place()));
+    private void kept(Placed<PieceEdge> written) {
+        PieceEdge edge = written.value();
+        Optional<Piece> piece = drawn(written);
         if (piece.isEmpty()) {
             return;
         }
         PieceShape.Drawn shape = piece.get().shape().asDrawn().orElseThrow();
         boolean isThere =
                 known(
-                        new Placed<>(part.get().part(), written.place()),
+                        new Placed<>(edge.edge(), written.place()),
                         new TreeSet<>(shape.edgeNames()),
-                        "which is no edge of " + part.get().piece(),
+                        "which is no edge of " + edge.piece(),
                         "an edge of it");
-        if (isThere && !shape.find(part.get().part()).orElseThrow().isStraight()) {
+        if (isThere && !shape.find(edge.edge()).orElseThrow().isStraight()) {
             tell(written, "`" + written.value() + "`, which is curved", "a straight edge");
         } else if (isThere && plan.isFolded()) {
             tell(

@@ -16,6 +16,7 @@ import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
 import secondbolt.file.Placed;
 import secondbolt.fit.Piece;
+import secondbolt.garment.PieceEdge;
 import secondbolt.lay.search.Effort;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
@@ -68,11 +69,8 @@ public final class LaySection {
                     "Pieces that may lie otherwise than the pattern says.",
                     "{collar: {grain: any}}");
 
-    private static final Form<Placed<PiecePart>> PART =
-            Forms.placed(
-                    Forms.parsed(
-                            "an edge or a mark of a piece, such as `front.side`",
-                            PiecePart::parse));
+    private static final Form<Placed<PieceEdge>> PART =
+            Forms.placed(PieceEdge.form("an edge or a mark of a piece, such as `front.side`"));
     private static final Key<List<Match>> MATCH =
             Key.optional(
                     "match",

@@ -1,6 +1,7 @@
 package secondbolt.lay.plan;
 
 import secondbolt.file.Placed;
+import secondbolt.garment.PieceEdge;
 
 /**
  * Two places of two pieces at which stripes or checks run on from one into the other.
@@ -8,7 +9,7 @@ import secondbolt.file.Placed;
  * @param first an edge or a mark, with the place it is written at
  * @param second the one it meets
  */
-public record Match(Placed<PiecePart> first, Placed<PiecePart> second) {
+public record Match(Placed<PieceEdge> first, Placed<PieceEdge> second) {
     /** As a sheet says it. */
     public String words() {
         return first.value() + " with " + second.value();

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import secondbolt.cloth.ClothYield;
 import secondbolt.fit.Piece;
+import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.Match;
-import secondbolt.lay.plan.PiecePart;
 import secondbolt.lay.search.Placed;
 import secondbolt.measure.Length;
 import secondbolt.shape.Outline;
@@ -165,8 +165,8 @@ public final class Matching {
         pin(b, pair.second(), match.second().value());
     }
 
-    private void pin(int piece, Meeting.Spot spot, PiecePart part) {
-        PinPoint pin = PinPoint.match(part.part(), spot.at());
+    private void pin(int piece, Meeting.Spot spot, PieceEdge part) {
+        PinPoint pin = PinPoint.match(part.edge(), spot.at());
         if (!points.get(piece).contains(pin)) {
             points.get(piece).add(pin);
         }
@@ -188,12 +188,12 @@ public final class Matching {
     public static List<String> belowDarts(List<Match> matches, List<LayPiece> pieces) {
         List<String> below = new ArrayList<>();
         for (Match match : matches) {
-            for (PiecePart part : List.of(match.first().value(), match.second().value())) {
+            for (PieceEdge part : List.of(match.first().value(), match.second().value())) {
                 boolean hasDart =
                         pieces.stream()
                                 .filter(p -> p.piece().name().equals(part.piece()))
                                 .flatMap(p -> p.piece().features().darts().stream())
-                                .anyMatch(dart -> dart.edge().equals(part.part()));
+                                .anyMatch(dart -> dart.edge().equals(part.edge()));
                 if (hasDart && !below.contains(part.toString())) {
                     below.add(part.toString());
                 }

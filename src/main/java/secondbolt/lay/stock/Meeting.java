@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.cutting.CutPiece;
 import secondbolt.fit.NotchPlace;
+import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.Match;
-import secondbolt.lay.plan.PiecePart;
 import secondbolt.measure.Length;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Outline;
@@ -43,8 +43,8 @@ record Meeting(List<Pair> pairs) {
     record Pair(Spot first, Spot second) {}
 
     static Meeting of(Match match, List<LayPiece> pieces) {
-        PiecePart first = match.first().value();
-        PiecePart second = match.second().value();
+        PieceEdge first = match.first().value();
+        PieceEdge second = match.second().value();
         boolean notched = isNotched(first, pieces) && isNotched(second, pieces);
         List<Spot> ones = spots(first, notched, pieces);
         List<Spot> others = spots(second, notched, pieces);
@@ -65,23 +65,23 @@ record Meeting(List<Pair> pairs) {
         return new Meeting(List.copyOf(pairs));
     }
 
-    private static Optional<CutPiece> cut(PiecePart part, List<LayPiece> pieces) {
+    private static Optional<CutPiece> cut(PieceEdge part, List<LayPiece> pieces) {
         return pieces.stream()
                 .filter(p -> p.piece().name().equals(part.piece()))
                 .findFirst()
                 .flatMap(LayPiece::cut);
     }
 
-    private static boolean isNotched(PiecePart part, List<LayPiece> pieces) {
+    private static boolean isNotched(PieceEdge part, List<LayPiece> pieces) {
         return cut(part, pieces)
                 .filter(
                         cut ->
                                 cut.piece().features().notches().stream()
-                                        .anyMatch(n -> n.edge().equals(part.part())))
+                                        .anyMatch(n -> n.edge().equals(part.edge())))
                 .isPresent();
     }
 
-    private static List<Spot> spots(PiecePart part, boolean notched, List<LayPiece> pieces) {
+    private static List<Spot> spots(PieceEdge part, boolean notched, List<LayPiece> pieces) {
         List<Spot> spots = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             LayPiece piece = pieces.get(i);
@@ -89,7 +89,7 @@ record Meeting(List<Pair> pairs) {
                 continue;
             }
             CutPiece cut = piece.cut().get();
-            Point drawn = place(cut, part.part(), notched);
+            Point drawn = place(cut, part.edge(), notched);
             Point own = piece.isMirrored() ? LayPieces.MIRROR.apply(drawn) : drawn;
             spots.add(new Spot(i, piece.isMirrored(), own));
             if (piece.isOpened()) {
@@ -135,15 +135,15 @@ record Meeting(List<Pair> pairs) {
      * then a copy meets the mirror image of the other piece, as a front meets a back that is drawn
      * with its middle on the same side.
      */
-    private static boolean runAlike(PiecePart first, PiecePart second, List<LayPiece> pieces) {
+    private static boolean runAlike(PieceEdge first, PieceEdge second, List<LayPiece> pieces) {
         double one = down(first, pieces);
         double two = down(second, pieces);
         return one * two > 0;
     }
 
-    private static double down(PiecePart part, List<LayPiece> pieces) {
+    private static double down(PieceEdge part, List<LayPiece> pieces) {
         Optional<CutPiece> cut = cut(part, pieces);
-        Optional<EdgeLine> edge = cut.flatMap(c -> c.shape().find(part.part()));
+        Optional<EdgeLine> edge = cut.flatMap(c -> c.shape().find(part.edge()));
         if (edge.isEmpty() || isLevel(edge.get())) {
             return 0;
         }

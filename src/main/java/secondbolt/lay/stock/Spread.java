@@ -6,6 +6,7 @@ import java.util.Optional;
 import secondbolt.cloth.ClothResult;
 import secondbolt.cloth.ClothYield;
 import secondbolt.cloth.Textile;
+import secondbolt.garment.PieceEdge;
 import secondbolt.lay.search.Bed;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
@@ -149,9 +150,9 @@ public record Spread(
      *
      * @param edges the kept edges of all cloths of its stock
      */
-    Bed bed(List<String> edges) {
+    Bed bed(List<PieceEdge> edges) {
         List<Region> grades = new ArrayList<>(List.of(overFold(sound), overFold(soundForHidden)));
-        for (String edge : edges) {
+        for (PieceEdge edge : edges) {
             Region grade = sound;
             for (ClothYield.Kept feature : kept) {
                 if (feature.edge().equals(edge)) {

@@ -1,6 +1,7 @@
 package secondbolt.lay.stock;
 
 import java.util.List;
+import secondbolt.garment.PieceEdge;
 import secondbolt.garment.Role;
 import secondbolt.lay.search.Bed;
 
@@ -16,8 +17,8 @@ public record Stock(Role role, List<Spread> spreads) {
         spreads = List.copyOf(spreads);
     }
 
-    /** The edges of pieces that are made of a feature, as written. */
-    List<String> keptEdges() {
+    /** The edges of pieces that are made of a feature. */
+    List<PieceEdge> keptEdges() {
         return spreads.stream()
                 .flatMap(s -> s.kept().stream())
                 .map(k -> k.edge())
@@ -27,7 +28,7 @@ public record Stock(Role role, List<Spread> spreads) {
 
     /** The cloths as the search sees them. */
     List<Bed> beds() {
-        List<String> edges = keptEdges();
+        List<PieceEdge> edges = keptEdges();
         return spreads.stream().map(spread -> spread.bed(edges)).toList();
     }
 

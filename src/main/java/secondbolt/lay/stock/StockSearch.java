@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import secondbolt.cloth.ClothYield;
+import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.search.Bed;
 import secondbolt.lay.search.Effort;
@@ -93,7 +94,7 @@ public final class StockSearch {
 
     private Lay lay(Phase phase) {
         List<Bed> beds = stock.beds();
-        List<String> kept = stock.keptEdges();
+        List<PieceEdge> kept = stock.keptEdges();
         Ways ways = new Ways(stock, trial);
         List<Figure> figures = new ArrayList<>();
         for (int i = 0; i < wanted.size(); i++) {
@@ -104,7 +105,7 @@ public final class StockSearch {
         return lays.lay(figures, beds, trial.gap().millimetres(), effort);
     }
 
-    private int grade(LayPiece piece, List<String> kept) {
+    private int grade(LayPiece piece, List<PieceEdge> kept) {
         for (int i = 0; i < kept.size(); i++) {
             if (Ways.isOf(piece, kept.get(i))) {
                 return FIRST_KEPT + i;

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothYield;
 import secondbolt.cutting.CutPiece;
+import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
-import secondbolt.lay.plan.PiecePart;
 import secondbolt.lay.search.Placed;
 import secondbolt.lay.search.Rail;
 import secondbolt.lay.search.Way;
@@ -31,7 +31,8 @@ public record Ways(Stock stock, Trial trial) {
 
     /** All ways; one that leads nowhere if there are none. */
     List<Way> of(LayPiece piece) {
-        List<String> kept = stock.keptEdges().stream().filter(edge -> isOf(piece, edge)).toList();
+        List<PieceEdge> kept =
+                stock.keptEdges().stream().filter(edge -> isOf(piece, edge)).toList();
         List<Way> ways = new ArrayList<>();
         boolean alike = stock.spreads().stream().map(Spread::isOneWay).distinct().count() < 2;
         for (int bed = 0; bed < stock.spreads().size(); bed++) {
@@ -53,12 +54,10 @@ public record Ways(Stock stock, Trial trial) {
     /**
      * Whether an edge is one of a piece.
      *
-     * @param edge as written, with the name of its piece
+     * @param edge with the name of its piece
      */
-    public static boolean isOf(LayPiece piece, String edge) {
-        return PiecePart.parse(edge)
-                .filter(part -> part.piece().equals(piece.piece().name()))
-                .isPresent();
+    public static boolean isOf(LayPiece piece, PieceEdge edge) {
+        return edge.piece().equals(piece.piece().name());
     }
 
     private static List<Way> free(LayPiece piece, Spread spread, int turn) {
@@ -112,7 +111,7 @@ public record Ways(Stock stock, Trial trial) {
     }
 
     private static Optional<Way> along(LayPiece piece, ClothYield.Kept feature, Way way) {
-        String name = PiecePart.parse(feature.edge()).orElseThrow().part();
+        String name = feature.edge().edge();
         Box edge = edge(piece, name, placed(way));
         Box strip = feature.strip();
         boolean isLevel = edge.heightMm() < LEVEL_MM;
