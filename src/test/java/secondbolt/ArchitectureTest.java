@@ -46,7 +46,10 @@ class ArchitectureTest {
                     "shape",
                     "draw",
                     "draw.paper",
+                    "block",
+                    "figure",
                     "worksheet",
+                    "topic",
                     "fit.size",
                     "cloth",
                     "fit",
@@ -73,10 +76,16 @@ class ArchitectureTest {
         rooms.put("draw.paper", Set.of("draw", "shape", "measure"));
         rooms.put("draw.svg", Set.of("draw", "shape", "measure"));
         rooms.put("draw.pdf", Set.of("draw.paper", "draw", "shape", "measure"));
-        rooms.put("worksheet", Set.of("garment", "draw", "shape", "measure"));
+        rooms.put("block", Set.of("draw", "shape", "measure"));
+        rooms.put("figure", Set.of("shape", "measure"));
+        rooms.put("worksheet", Set.of("block", "figure", "garment", "draw", "shape", "measure"));
+        rooms.put("topic", Set.of("worksheet", "figure", "file", "file.source", "measure"));
         Set<String> underTopics =
                 Set.of(
+                        "topic",
                         "worksheet",
+                        "block",
+                        "figure",
                         "draw",
                         "garment",
                         "file",
@@ -84,14 +93,24 @@ class ArchitectureTest {
                         "file.source",
                         "shape",
                         "measure");
-        rooms.put("fit.size", Set.of("worksheet", "garment", "file", "file.source", "measure"));
+        rooms.put(
+                "fit.size",
+                Set.of(
+                        "topic",
+                        "worksheet",
+                        "block",
+                        "figure",
+                        "garment",
+                        "file",
+                        "file.source",
+                        "measure"));
         rooms.put("cloth", underTopics);
         rooms.put("fit", with(underTopics, "cloth", "fit.size"));
         rooms.put("closure.spacing", Set.of());
         rooms.put("closure", with(underTopics, "cloth", "fit", "fit.size", "closure.spacing"));
         rooms.put("hem", with(underTopics, "cloth", "fit", "closure"));
         rooms.put("cutting", with(underTopics, "cloth", "fit", "closure", "hem"));
-        rooms.put("effect", with(underTopics, "cloth", "fit", "closure", "hem", "cutting"));
+        rooms.put("effect", Set.of("topic", "worksheet", "block", "figure", "file", "measure"));
         rooms.put("lay.search", Set.of("shape"));
         rooms.put("lay.plan", with(underTopics, "lay.search", "cloth", "fit"));
         Set<String> underLay = with(underTopics, "lay.search", "cloth", "fit", "cutting");

@@ -26,7 +26,7 @@ final class FindingLines {
                 + ": "
                 + level
                 + ": "
-                + finding.about()
+                + finding.about().words()
                 + ": "
                 + finding.text()
                 + (finding.remedy().isEmpty() ? "" : " " + finding.remedy());

@@ -9,7 +9,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import secondbolt.file.Key;
-import secondbolt.project.ProjectSection;
 
 /** Prints the reference of the project file. */
 @Command(
@@ -36,7 +35,7 @@ final class KeysCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Key<?>> all = ProjectSection.ROOT.keys();
+        List<Key<?>> all = Workplace.form().keys();
         if (section == null) {
             all.forEach(key -> print(key, 0));
             return Secondbolt.DONE;

@@ -19,7 +19,6 @@ import secondbolt.notebook.Notebook;
 import secondbolt.notebook.Workers;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.notebook.site.SiteWriter;
-import secondbolt.project.ProjectSection;
 import secondbolt.project.Workings;
 
 /** Makes or remakes the notebook. */
@@ -99,12 +98,11 @@ final class NotebookCommand implements Callable<Integer> {
     private void write(List<Workings> all, Desk desk) {
         Path folder = workplace.folder().resolve(out);
         List<SiteFile> site =
-                Notebook.of(
-                        Secondbolt.Version.NUMBER,
-                        all,
-                        workplace.isOneProject(projects) ? Kept.in(folder, all) : List.of(),
-                        desk,
-                        ProjectSection.ROOT);
+                new Notebook(Secondbolt.Version.NUMBER, Workplace.form())
+                        .make(
+                                all,
+                                workplace.isOneProject(projects) ? Kept.in(folder, all) : List.of(),
+                                desk);
         List<String> told = new ArrayList<>();
         for (Workings workings : all) {
             changes(workings, site, folder).forEach(line -> told.add("  " + line));

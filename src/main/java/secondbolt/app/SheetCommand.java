@@ -23,6 +23,7 @@ import secondbolt.notebook.Desk;
 import secondbolt.notebook.PaperChoice;
 import secondbolt.notebook.PrintedSheet;
 import secondbolt.project.Workings;
+import secondbolt.worksheet.Sheet;
 
 /** Makes one sheet. */
 @Command(
@@ -42,8 +43,8 @@ final class SheetCommand implements Callable<Integer> {
             names = "--paper",
             paramLabel = "PAPER",
             description =
-                    "a4, a3, letter, legal, tabloid, a0, 36in-roll, 24in-roll or a4+letter (default:"
-                            + " local.yaml's, else the project's)")
+                    "a4, a3, letter, legal, tabloid, a0, 36in-roll, 24in-roll or a4+letter"
+                        + " (default: local.yaml's, else the project's)")
     private String paper;
 
     @Option(
@@ -98,23 +99,23 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private PrintedSheet sheet(Workings workings, PaperChoice choice) {
-        List<PrintedSheet> sheets =
-                workings.worksheets().stream()
-                        .flatMap(w -> PrintedSheet.of(workings.heading(), w, choice).stream())
-                        .toList();
+        List<Sheet> sheets =
+                workings.worksheets().stream().flatMap(w -> w.sheets().stream()).toList();
         return sheets.stream()
-                .filter(s -> s.sheet().name().equals(name))
+                .filter(sheet -> sheet.name().equals(name))
                 .findFirst()
+                .map(
+                        sheet ->
+                                PrintedSheet.Asked.of(
+                                        workings.heading(), workings.stops(), sheet, choice))
+                .map(PrintedSheet::of)
                 .orElseThrow(() -> usage("no sheet `" + name + "`; " + there(sheets)));
     }
 
-    private static String there(List<PrintedSheet> sheets) {
+    private static String there(List<Sheet> sheets) {
         return sheets.isEmpty()
                 ? "the project has none"
-                : "there are "
-                        + sheets.stream()
-                                .map(s -> s.sheet().name())
-                                .collect(Collectors.joining(", "));
+                : "there are " + sheets.stream().map(Sheet::name).collect(Collectors.joining(", "));
     }
 
     private ParameterException usage(String words) {

@@ -9,14 +9,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import secondbolt.file.Form;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Place;
 import secondbolt.lay.stock.LayDesk;
 import secondbolt.measure.Counted;
 import secondbolt.notebook.Desk;
+import secondbolt.project.Project;
 import secondbolt.project.ProjectReader;
+import secondbolt.project.ProjectSection;
+import secondbolt.project.Topics;
 import secondbolt.project.Workings;
+import secondbolt.project.Workshop;
 
 /**
  * The working folder and the streams, with what every command does: finding projects, reading the
@@ -88,10 +93,15 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
                 new LayProgress(err, !quiet && System.console() != null));
     }
 
+    /** How a project file is written. */
+    static Form<Project> form() {
+        return ProjectSection.form(Topics.all(LayDesk.inMemory()));
+    }
+
     /** Reads and works out a project; nothing if it has mistakes. */
     Optional<Workings> work(Path file, Mistakes mistakes, LayDesk desk) {
-        return ProjectReader.read(folder.resolve(file), name(file), mistakes)
-                .map(project -> Workings.of(folderName(file), project, desk));
+        return new Workshop(Topics.all(desk))
+                .work(folder.resolve(file), name(file), folderName(file), mistakes);
     }
 
     private String folderName(Path file) {

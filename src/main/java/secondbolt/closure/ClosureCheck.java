@@ -3,8 +3,8 @@ package secondbolt.closure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.file.Trouble;
 import secondbolt.file.source.Place;
-import secondbolt.fit.FitCheck;
 import secondbolt.fit.FitResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -13,7 +13,7 @@ import secondbolt.measure.Tape;
 public final class ClosureCheck {
     private final Closure closure;
     private final Tape tape;
-    private final List<FitCheck.Trouble> troubles = new ArrayList<>();
+    private final List<Trouble> troubles = new ArrayList<>();
 
     private ClosureCheck(Closure closure, Tape tape) {
         this.closure = closure;
@@ -25,7 +25,7 @@ public final class ClosureCheck {
      *
      * @param fit the altered pattern, if it lies on one
      */
-    public static List<FitCheck.Trouble> of(Closure closure, Optional<FitResult> fit, Tape tape) {
+    public static List<Trouble> of(Closure closure, Optional<FitResult> fit, Tape tape) {
         ClosureCheck check = new ClosureCheck(closure, tape);
         Optional<Length> length = closure.placket().length(fit);
         List<Spread.Spot> spots = new ArrayList<>(closure.spread().meets());
@@ -41,7 +41,7 @@ public final class ClosureCheck {
     }
 
     private void tell(Place place, String found, String right) {
-        troubles.add(new FitCheck.Trouble(place, found, right));
+        troubles.add(new Trouble(place, found, right));
     }
 
     private void spot(Spread.Spot spot, Optional<FitResult> fit, Optional<Length> length) {

@@ -13,9 +13,9 @@ import secondbolt.file.LengthRange;
 import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
 import secondbolt.file.Placed;
+import secondbolt.file.Trouble;
 import secondbolt.file.source.Place;
 import secondbolt.fit.EdgeSum;
-import secondbolt.fit.FitCheck;
 import secondbolt.measure.Length;
 
 /** The {@code closures} section of the project file: its keys, and how they are read. */
@@ -31,8 +31,8 @@ public final class ClosureSection {
             Key.optional(
                     "on",
                     EdgeSum.ROW,
-                    "The edge it lies on, or several one below the other, so that its length follows"
-                            + " the alterations.",
+                    "The edge it lies on, or several one below the other, so that its length"
+                        + " follows the alterations.",
                     "front.centre front");
 
     private static final Form<Closure> FORM =
@@ -74,7 +74,7 @@ public final class ClosureSection {
                         spread.get(),
                         overlap.get(),
                         places(fields, kind.get()));
-        List<FitCheck.Trouble> troubles =
+        List<Trouble> troubles =
                 closure.placket().edges().isPresent()
                         ? List.of()
                         : ClosureCheck.of(closure, Optional.empty(), fields.tape());
@@ -91,7 +91,8 @@ public final class ClosureSection {
                 fields.get(ON).isPresent()
                         ? "both `length` and `on`"
                         : "a closure without `length`",
-                "one of `length: 65`, by tape, or `on: front.centre front`, an edge of the pattern");
+                "one of `length: 65`, by tape, or `on: front.centre front`, an edge of the"
+                    + " pattern");
         return false;
     }
 

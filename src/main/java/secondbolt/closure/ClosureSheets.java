@@ -1,12 +1,16 @@
 package secondbolt.closure;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import secondbolt.block.Block;
+import secondbolt.block.Table;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
-import secondbolt.worksheet.Table;
+import secondbolt.worksheet.Subject;
 
 /**
  * The sheets of closures: strips for both sides of each, and a card to try its holes.
@@ -31,17 +35,35 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
     private Sheet strips(String name, ClosureResult result) {
         List<String> warnings =
                 page.findings(result).stream()
-                        .filter(f -> f.level().compareTo(Finding.Level.CAUTION) >= 0)
+                        .filter(Finding::isWarning)
                         .map(f -> f.text() + " " + f.remedy())
                         .toList();
         boolean hasHoles = result.closure().fastening().hasHoles();
         return new Sheet(
                 name,
                 (hasHoles ? "Buttonhole strips: " : "Strips: ") + result.name(),
+                shown(result),
                 StripDrawing.of(result, tape),
-                instructions(result),
-                warnings,
-                table(result));
+                List.of(
+                        new Block.Steps(instructions(result)),
+                        new Block.Warnings(warnings),
+                        new Block.Rows(table(result))),
+                Sheet.Size.HOME);
+    }
+
+    /** The closure, and the edges its strips are laid on. */
+    private static Set<Subject> shown(ClosureResult result) {
+        Set<Subject> shown = new HashSet<>();
+        shown.add(new Subject.Closure(result.name()));
+        result.closure()
+                .placket()
+                .edges()
+                .ifPresent(
+                        edges ->
+                                edges.value()
+                                        .terms()
+                                        .forEach(term -> shown.add(new Subject.Edge(term.edge()))));
+        return shown;
     }
 
     private List<String> instructions(ClosureResult result) {
@@ -59,7 +81,8 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
                         + " top line on the finished top edge.");
         steps.add(
                 fastening.hasHoles()
-                        ? "Prick through both ends of each hole and each cross; mark with chalk or thread."
+                        ? "Prick through both ends of each hole and each cross; mark with chalk or"
+                              + " thread."
                         : "Prick through each cross; mark with chalk or thread.");
         steps.add(
                 "Lay the strip "
@@ -78,8 +101,8 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
         }
         if (fastening.hasHoles()) {
             steps.add(
-                    "Work and open a trial hole with the test card first. Stitch all holes, then open"
-                            + " them: a pin across each bar, cut from both ends to the middle.");
+                    "Work and open a trial hole with the test card first. Stitch all holes, then"
+                        + " open them: a pin across each bar, cut from both ends to the middle.");
         }
         return steps;
     }
@@ -90,8 +113,8 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
             case BUTTONS ->
                     fastening.button().orElseThrow().attached() == Button.Attached.SHANK
                             ? "The shank lies across the line of a level hole, along that of an"
-                                    + " upright one; it must be as long as the cloth with the hole is"
-                                    + " thick."
+                                  + " upright one; it must be as long as the cloth with the hole is"
+                                  + " thick."
                             : "Sew each button on a thread shank as long as the cloth with the hole"
                                     + " is thick.";
             case SNAPS ->
@@ -125,7 +148,7 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
         }
         String one = PageWords.capital(fastening.kind().one());
         String from = result.closure().isUpright() ? " from the top" : " from the centre";
-        return new Table(
+        return Table.of(
                 fastening.hasHoles()
                         ? List.of(one, "From the top", "", "Hole begins" + from, "Hole ends", "")
                         : List.of(one, "From the top", "", ""),
@@ -140,19 +163,28 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
         return new Sheet(
                 name + "-test",
                 "Test card: " + result.name(),
+                Set.of(new Subject.Closure(result.name())),
                 TestCard.of(result, tape),
                 List.of(
-                        "Layer a scrap as the garment will be there: cloth, interfacing, cloth, the"
-                                + " hole running the same way to the grain.",
-                        "Prick through the ends of the three holes and mark them.",
-                        "Stitch all three with thread, needle and foot of the garment; fasten off.",
-                        "Pin across each bar and cut from both ends to the middle.",
-                        "Button and unbutton each five times. Take the shortest that lets the button"
-                                + " pass without force.",
-                        "Is it not the middle one? Write the difference as `working ease`, and make"
-                                + " the sheets again."),
-                List.of(
-                        "Blades: cut away from your fingers, and keep the seam ripper from children."),
-                new Table(List.of("Hole", ""), rows));
+                        new Block.Steps(trial()),
+                        new Block.Warnings(
+                                List.of(
+                                        "Blades: cut away from your fingers, and keep the seam"
+                                                + " ripper from children.")),
+                        new Block.Rows(Table.of(List.of("Hole", ""), rows))),
+                Sheet.Size.HOME);
+    }
+
+    private static List<String> trial() {
+        return List.of(
+                "Layer a scrap as the garment will be there: cloth, interfacing, cloth, the"
+                        + " hole running the same way to the grain.",
+                "Prick through the ends of the three holes and mark them.",
+                "Stitch all three with thread, needle and foot of the garment; fasten off.",
+                "Pin across each bar and cut from both ends to the middle.",
+                "Button and unbutton each five times. Take the shortest that lets the button"
+                        + " pass without force.",
+                "Is it not the middle one? Write the difference as `working ease`, and make"
+                        + " the sheets again.");
     }
 }

@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.block.Block;
 import secondbolt.draw.Drawing;
+import secondbolt.figure.Figures;
 import secondbolt.fit.EdgeSum;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.size.Wearer;
@@ -13,14 +15,14 @@ import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
-import secondbolt.worksheet.Figures;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.Worksheet;
 
 /** The closures of a garment, worked out. */
-public final class ClosureWorksheet implements Worksheet {
+public final class ClosureWorksheet {
     private final Map<String, Closure> closures;
     private final Optional<FitResult> fit;
     private final Machine machine;
@@ -50,7 +52,7 @@ public final class ClosureWorksheet implements Worksheet {
      * @param machine the maker's
      * @param tape the project is measured with
      */
-    public static Worksheet of(
+    public static ClosureWorksheet of(
             Map<String, Closure> closures,
             Optional<FitResult> fit,
             Optional<Wearer> wearer,
@@ -60,35 +62,34 @@ public final class ClosureWorksheet implements Worksheet {
                 new LinkedHashMap<>(closures), fit, wearer.flatMap(Wearer::age), machine, tape);
     }
 
-    @Override
-    public String name() {
-        return "closures";
+    /** Each closure whose length is known, worked out, in the maker's order. */
+    public List<ClosureResult> results() {
+        return results;
     }
 
-    @Override
-    public String title() {
-        return "Closures";
+    /** Its page, sheets and figures. */
+    public Worksheet worksheet() {
+        return Worksheet.of("closures", "Closures", new Notes(findings(), assumed(), open()))
+                .showing(() -> List.of(new Block.Own("closures", view(), pictures())))
+                .printing(this::sheets)
+                .telling(this::figures);
     }
 
-    @Override
-    public Object view() {
+    Object view() {
         return new ClosureView(results.stream().map(page::view).toList());
     }
 
-    @Override
-    public Map<String, Drawing> pictures() {
+    Map<String, Drawing> pictures() {
         Map<String, Drawing> pictures = new LinkedHashMap<>();
         results.forEach(result -> pictures.put(result.name(), PlacketPicture.of(result, tape)));
         return pictures;
     }
 
-    @Override
-    public List<Sheet> sheets() {
+    List<Sheet> sheets() {
         return new ClosureSheets(results, page, tape).sheets();
     }
 
-    @Override
-    public List<Finding> findings() {
+    List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         for (ClosureResult result : results) {
             findings.addAll(page.findings(result));
@@ -158,8 +159,7 @@ public final class ClosureWorksheet implements Worksheet {
         return moved.isEmpty() ? "" : "; " + kind + " " + Counted.runs(moved) + " moved";
     }
 
-    @Override
-    public List<Assumed> assumed() {
+    List<Assumed> assumed() {
         List<Assumed> assumed = new ArrayList<>();
         closures.forEach((name, closure) -> assumed.addAll(assumed(name, closure)));
         return assumed;
@@ -213,8 +213,7 @@ public final class ClosureWorksheet implements Worksheet {
         return assumed;
     }
 
-    @Override
-    public List<Open> open() {
+    List<Open> open() {
         return closures.entrySet().stream()
                 .filter(e -> results.stream().noneMatch(r -> r.name().equals(e.getKey())))
                 .map(
@@ -227,8 +226,7 @@ public final class ClosureWorksheet implements Worksheet {
                 .toList();
     }
 
-    @Override
-    public Figures figures() {
+    Figures figures() {
         Figures figures = new Figures();
         closures.forEach(
                 (name, closure) ->
@@ -243,11 +241,18 @@ public final class ClosureWorksheet implements Worksheet {
 
     private static Figures figures(ClosureResult result) {
         Fastening fastening = result.closure().fastening();
-        return new Figures()
-                .text("kind", fastening.kind().word())
-                .length("edge_length", result.length())
-                .length("even_gap", result.gap())
-                .length("uneven_by", result.solved().uneven())
+        Figures figures =
+                new Figures()
+                        .text("kind", fastening.kind().word())
+                        .toldLength(
+                                "edge_length", result.length(), result.name() + ": the placket");
+        result.gap()
+                .ifPresentOrElse(
+                        gap ->
+                                figures.toldLength(
+                                        "even_gap", gap, result.name() + ": from button to button"),
+                        () -> figures.length("even_gap", Optional.empty()));
+        return figures.length("uneven_by", result.solved().uneven())
                 .length(
                         "hole",
                         fastening.hasHoles() ? Optional.of(result.hole()) : Optional.empty())
@@ -264,15 +269,21 @@ public final class ClosureWorksheet implements Worksheet {
                                 .filter(Closure::isLapped)
                                 .map(c -> c.overlap().laps().word()))
                 .count("to_buy", result.toBuy())
-                .list(
-                        "marks",
-                        result.marks().stream().map(mark -> figures(fastening, mark)).toList())
+                .list("marks", result.marks().stream().map(mark -> figures(result, mark)).toList())
                 .list("counts", result.advice().stream().map(ClosureWorksheet::figures).toList());
     }
 
-    private static Figures figures(Fastening fastening, ClosureResult.Mark mark) {
-        Figures figures =
-                new Figures().count("number", mark.number()).length("from_top", mark.fromTop());
+    /** Of the last one a maker is told when it moves: it tells how the others do. */
+    private static Figures figures(ClosureResult result, ClosureResult.Mark mark) {
+        Fastening fastening = result.closure().fastening();
+        Figures figures = new Figures().count("number", mark.number());
+        if (mark.number() == result.marks().size()) {
+            String one = fastening.kind().one() + " " + mark.number();
+            figures.toldLength(
+                    "from_top", mark.fromTop(), result.name() + ": " + one + ", from the top");
+        } else {
+            figures.length("from_top", mark.fromTop());
+        }
         if (fastening.hasHoles()) {
             figures.length("start", mark.start())
                     .length("end", mark.end())

@@ -9,7 +9,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
-import secondbolt.worksheet.Figures;
+import secondbolt.figure.Figures;
 
 /** The figures of one cloth for other programs. */
 final class ClothFigures {

@@ -3,17 +3,19 @@ package secondbolt.cloth;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import secondbolt.block.Block;
 import secondbolt.draw.Drawing;
+import secondbolt.figure.Figures;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
-import secondbolt.worksheet.Figures;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.Worksheet;
 
 /** The cloths of a project, worked out. */
-public final class ClothWorksheet implements Worksheet {
+public final class ClothWorksheet {
     private final List<ClothResult> results;
     private final Tape tape;
 
@@ -36,23 +38,19 @@ public final class ClothWorksheet implements Worksheet {
         return results;
     }
 
-    @Override
-    public String name() {
-        return "cloth";
+    /** Its page, sheets and figures. */
+    public Worksheet worksheet() {
+        return Worksheet.of("cloth", "The cloth", new Notes(findings(), assumed(), open()))
+                .showing(() -> List.of(new Block.Own("cloth", view(), pictures())))
+                .printing(this::sheets)
+                .telling(this::figures);
     }
 
-    @Override
-    public String title() {
-        return "The cloth";
-    }
-
-    @Override
-    public Object view() {
+    Object view() {
         return ClothPage.view(results, tape);
     }
 
-    @Override
-    public Map<String, Drawing> pictures() {
+    Map<String, Drawing> pictures() {
         Map<String, Drawing> pictures = new LinkedHashMap<>();
         for (int i = 0; i < results.size(); i++) {
             String name = ClothPage.picture(i);
@@ -61,28 +59,23 @@ public final class ClothWorksheet implements Worksheet {
         return pictures;
     }
 
-    @Override
-    public List<Sheet> sheets() {
+    List<Sheet> sheets() {
         return List.of();
     }
 
-    @Override
-    public List<Finding> findings() {
+    List<Finding> findings() {
         return results.stream().flatMap(r -> ClothFindings.of(r, tape).stream()).toList();
     }
 
-    @Override
-    public List<Assumed> assumed() {
+    List<Assumed> assumed() {
         return results.stream().flatMap(r -> ClothGaps.assumed(r, tape).stream()).toList();
     }
 
-    @Override
-    public List<Open> open() {
+    List<Open> open() {
         return results.stream().flatMap(r -> ClothGaps.open(r, tape).stream()).toList();
     }
 
-    @Override
-    public Figures figures() {
+    Figures figures() {
         Figures figures = new Figures();
         for (ClothResult result : results) {
             figures.inside(result.name(), ClothFigures.of(result, results));

@@ -5,24 +5,27 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import secondbolt.block.Block;
 import secondbolt.draw.Drawing;
+import secondbolt.figure.Figures;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
 import secondbolt.hem.Hem;
+import secondbolt.measure.Area;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 import secondbolt.worksheet.Assumed;
-import secondbolt.worksheet.Figures;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.Worksheet;
 
 /** The pieces of a pattern with their cutting lines, full size. */
-public final class CuttingWorksheet implements Worksheet {
+public final class CuttingWorksheet {
     private final CuttingResult result;
     private final Tape tape;
     private final Map<String, Drawing> pictures;
@@ -44,27 +47,24 @@ public final class CuttingWorksheet implements Worksheet {
      *
      * @param hems by name; none if they are not told
      */
-    public static Worksheet of(FitResult fit, Map<String, Hem> hems, Tape tape) {
+    public static CuttingWorksheet of(FitResult fit, Map<String, Hem> hems, Tape tape) {
         return of(CuttingCalculation.work(fit, hems, tape), tape);
     }
 
     /** The pieces as worked out. */
-    public static Worksheet of(CuttingResult result, Tape tape) {
+    public static CuttingWorksheet of(CuttingResult result, Tape tape) {
         return new CuttingWorksheet(result, tape);
     }
 
-    @Override
-    public String name() {
-        return "cutting";
+    /** Its page, sheets and figures. */
+    public Worksheet worksheet() {
+        return Worksheet.of("cutting", "The pieces", new Notes(findings(), assumed(), open()))
+                .showing(() -> List.of(new Block.Own("cutting", view(), pictures())))
+                .printing(this::sheets)
+                .telling(this::figures);
     }
 
-    @Override
-    public String title() {
-        return "The pieces";
-    }
-
-    @Override
-    public Object view() {
+    Object view() {
         return new CuttingView(
                 rights(),
                 allowance(),
@@ -115,18 +115,15 @@ public final class CuttingWorksheet implements Worksheet {
                 PieceSheets.kind(edge));
     }
 
-    @Override
-    public Map<String, Drawing> pictures() {
+    Map<String, Drawing> pictures() {
         return pictures;
     }
 
-    @Override
-    public List<Sheet> sheets() {
+    List<Sheet> sheets() {
         return sheets;
     }
 
-    @Override
-    public List<Finding> findings() {
+    List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         for (CutPiece piece : result.pieces()) {
             piece.crossing().ifPresent(at -> findings.add(crossing(piece, at)));
@@ -146,8 +143,7 @@ public final class CuttingWorksheet implements Worksheet {
                 "Write a narrower allowance for the edge there, or correct a mistyped point.");
     }
 
-    @Override
-    public List<Assumed> assumed() {
+    List<Assumed> assumed() {
         return result.isAssumed()
                 ? List.of(
                         new Assumed(
@@ -158,13 +154,11 @@ public final class CuttingWorksheet implements Worksheet {
                 : List.of();
     }
 
-    @Override
-    public List<Open> open() {
+    List<Open> open() {
         return List.of();
     }
 
-    @Override
-    public Figures figures() {
+    Figures figures() {
         Figures figures = new Figures();
         result.pieces().forEach(piece -> figures.inside(piece.name(), figures(piece)));
         return figures;
@@ -180,6 +174,62 @@ public final class CuttingWorksheet implements Worksheet {
                 .claim("on_fold", piece.piece().fold().isPresent())
                 .count("copies", piece.copies())
                 .inside("by_cloth", byCloth)
-                .lengths("allowances", widths);
+                .lengths("allowances", widths)
+                .list("marks", marks(piece))
+                .inside("cut_size", size(piece))
+                .inside("cloth", cloth(piece));
+    }
+
+    private static List<Figures> marks(CutPiece piece) {
+        Box sewn = piece.shape().box();
+        List<Figures> marks = new ArrayList<>();
+        for (Piece.MarkPoint mark : piece.piece().features().marks()) {
+            String of = piece.name() + ": " + mark.what();
+            marks.add(
+                    new Figures()
+                            .text("what", mark.what())
+                            .toldLength(
+                                    "from_top",
+                                    mm(mark.at().yMm() - sewn.topMm()),
+                                    of + ", from the piece's top")
+                            .toldLength(
+                                    "from_left",
+                                    mm(mark.at().xMm() - sewn.leftMm()),
+                                    of + ", from the piece's left"));
+        }
+        return marks;
+    }
+
+    private static Figures size(CutPiece piece) {
+        Box cut = piece.cut().box();
+        String as =
+                piece.name()
+                        + ", cut of "
+                        + piece.piece().cutByRole().keySet().stream()
+                                .map(Object::toString)
+                                .collect(Collectors.joining(" and "));
+        return new Figures()
+                .toldLength("along", mm(cut.heightMm()), as + ": along")
+                .toldLength("across", mm(cut.widthMm()), as + ": across");
+    }
+
+    /** What all copies of a piece cover of each cloth. */
+    private static Figures cloth(CutPiece piece) {
+        int halves = piece.piece().fold().isPresent() ? 2 : 1;
+        double mm2 = piece.cut().areaMm2() * halves;
+        Figures cloth = new Figures();
+        piece.piece()
+                .cutByRole()
+                .forEach(
+                        (role, cut) ->
+                                cloth.toldArea(
+                                        role.toString(),
+                                        Area.ofComputedSquareMillimetres(mm2 * cut.count()),
+                                        "Cloth in all pieces cut of " + role));
+        return cloth;
+    }
+
+    private static Length mm(double mm) {
+        return Length.ofComputedMillimetres(mm);
     }
 }

@@ -1,6 +1,8 @@
 package secondbolt.cutting;
 
 import java.util.List;
+import java.util.Set;
+import secondbolt.block.Block;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Lettering;
@@ -11,7 +13,6 @@ import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 import secondbolt.worksheet.Sheet;
-import secondbolt.worksheet.Table;
 
 /** The grid to lay a tissue pattern on and read its points from: squares of one cm or one inch. */
 final class GridSheet {
@@ -42,18 +43,22 @@ final class GridSheet {
         return new Sheet(
                 "grid",
                 "Grid to read points from",
+                Set.of(),
                 new GridSheet(tape).drawing(tape),
-                List.of(
-                        "Glue the grid once; it serves for every piece.",
-                        "Lay the tissue on it with the grain along the upright lines, its left edge"
-                                + " on 0 and its top on 0, and weight it down.",
-                        "Read each corner, and two or three points on each curve, as [across,"
-                                + " along] in "
-                                + tape.symbol()
-                                + ", and write them in the project file.",
-                        "Compare the picture of the piece on the page with your tissue."),
-                List.of(),
-                new Table(List.of(), List.of()));
+                List.of(new Block.Steps(steps(tape))),
+                Sheet.Size.HOME);
+    }
+
+    private static List<String> steps(Tape tape) {
+        return List.of(
+                "Glue the grid once; it serves for every piece.",
+                "Lay the tissue on it with the grain along the upright lines, its left edge"
+                        + " on 0 and its top on 0, and weight it down.",
+                "Read each corner, and two or three points on each curve, as [across,"
+                        + " along] in "
+                        + tape.symbol()
+                        + ", and write them in the project file.",
+                "Compare the picture of the piece on the page with your tissue.");
     }
 
     private Drawing drawing(Tape tape) {

@@ -5,7 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import secondbolt.block.Block;
+import secondbolt.block.Table;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Mark;
 import secondbolt.draw.QuarterTurn;
@@ -16,7 +19,7 @@ import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
-import secondbolt.worksheet.Table;
+import secondbolt.worksheet.Subject;
 
 /** The full-size sheets: one for each large piece, small ones together, all for a plotter. */
 final class PieceSheets {
@@ -84,10 +87,9 @@ final class PieceSheets {
         return new Sheet(
                 "all-pieces",
                 title,
+                shown(pieces),
                 drawing,
-                instructions(pieces),
-                warnings(),
-                new Table(List.of("Piece", "Cut"), rows),
+                blocks(pieces, Table.of(List.of("Piece", "Cut"), rows)),
                 Sheet.Size.LARGE);
     }
 
@@ -115,7 +117,26 @@ final class PieceSheets {
     }
 
     private Sheet sheet(String name, String title, Drawing drawing, List<CutPiece> pieces) {
-        return new Sheet(name, title, drawing, instructions(pieces), warnings(), table(pieces));
+        return new Sheet(
+                name,
+                title,
+                shown(pieces),
+                drawing,
+                blocks(pieces, table(pieces)),
+                Sheet.Size.HOME);
+    }
+
+    private static Set<Subject> shown(List<CutPiece> pieces) {
+        return pieces.stream()
+                .map(piece -> new Subject.Piece(piece.name()))
+                .collect(Collectors.toSet());
+    }
+
+    private List<Block> blocks(List<CutPiece> pieces, Table table) {
+        return List.of(
+                new Block.Steps(instructions(pieces)),
+                new Block.Warnings(warnings()),
+                new Block.Rows(table));
     }
 
     private static List<String> instructions(List<CutPiece> pieces) {
@@ -148,7 +169,7 @@ final class PieceSheets {
                                 kind(edge)));
             }
         }
-        return new Table(List.of("Edge", "Allowance", ""), rows);
+        return Table.of(List.of("Edge", "Allowance", ""), rows);
     }
 
     static String kind(EdgeAllowance edge) {

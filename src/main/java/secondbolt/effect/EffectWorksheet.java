@@ -2,74 +2,64 @@ package secondbolt.effect;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
-import secondbolt.closure.Closure;
-import secondbolt.closure.Machine;
-import secondbolt.draw.Drawing;
+import secondbolt.block.Block;
+import secondbolt.block.Both;
+import secondbolt.block.Table;
 import secondbolt.effect.AlterationEffects.Change;
-import secondbolt.fit.FitResult;
-import secondbolt.hem.Hem;
+import secondbolt.figure.Figures;
 import secondbolt.measure.Area;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.worksheet.Assumed;
-import secondbolt.worksheet.Figures;
-import secondbolt.worksheet.Finding;
-import secondbolt.worksheet.Open;
-import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Worksheet;
 
-/** What follows from each alteration, so that nothing further down is forgotten. */
-public final class EffectWorksheet implements Worksheet {
-    private final List<AlterationEffects> effects;
-    private final Tape tape;
+/**
+ * What follows from each alteration, so that nothing further down is forgotten.
+ *
+ * @param effects of each alteration, in the maker's order
+ * @param tape to print with
+ */
+record EffectWorksheet(List<AlterationEffects> effects, Tape tape) {
+    private static final List<String> HEAD = List.of("What", "Before", "After", "Change");
 
-    private EffectWorksheet(List<AlterationEffects> effects, Tape tape) {
-        this.effects = effects;
-        this.tape = tape;
+    Worksheet worksheet() {
+        return Worksheet.of("effects", "What follows from the alterations", Notes.NONE)
+                .showing(this::blocks)
+                .telling(this::figures);
     }
 
-    /**
-     * The page of a pattern's alterations.
-     *
-     * @param fit the altered pattern
-     * @param closures by name; none if they are not told
-     * @param machine the maker's
-     * @param hems by name; none if they are not told
-     */
-    public static Worksheet of(
-            FitResult fit,
-            Map<String, Closure> closures,
-            Machine machine,
-            Map<String, Hem> hems,
-            Tape tape) {
-        return new EffectWorksheet(
-                EffectCalculation.work(fit, closures, machine, hems, tape), tape);
+    private List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(
+                new Block.Prose(
+                        "Each alteration beside the ones before it. What is listed here moved with"
+                                + " it: use the printed sheets, not the marks of the pattern."));
+        for (AlterationEffects one : effects) {
+            blocks.add(new Block.Heading(capital(one.words())));
+            List<List<Table.Cell>> rows = rows(one);
+            blocks.add(
+                    rows.isEmpty()
+                            ? new Block.Prose("Nothing further down changes.")
+                            : new Block.Rows(
+                                    new Table("What follows: " + one.words(), "", HEAD, rows)));
+        }
+        return blocks;
     }
 
-    @Override
-    public String name() {
-        return "effects";
+    private static String capital(String words) {
+        int first = words.offsetByCodePoints(0, 1);
+        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
     }
 
-    @Override
-    public String title() {
-        return "What follows from the alterations";
-    }
-
-    @Override
-    public Object view() {
-        return new EffectView(effects.stream().map(this::view).toList());
-    }
-
-    private EffectView.One view(AlterationEffects one) {
-        List<EffectView.Row> rows = new ArrayList<>();
-        one.lengths().stream().filter(this::shows).forEach(change -> rows.add(row(change)));
-        one.cloth().stream()
+    private List<List<Table.Cell>> rows(AlterationEffects one) {
+        List<List<Table.Cell>> rows = new ArrayList<>();
+        one.lengths().stream().filter(this::shows).forEach(change -> rows.add(length(change)));
+        one.areas().stream()
                 .filter(c -> !tape.print(c.before()).equals(tape.print(c.after())))
-                .forEach(change -> rows.add(cloth(change)));
-        return new EffectView.One(one.alteration().words(), rows);
+                .forEach(change -> rows.add(area(change)));
+        return rows;
     }
 
     /** Whether the tape shows the difference. */
@@ -78,81 +68,59 @@ public final class EffectWorksheet implements Worksheet {
         return more.size().roundedTo(tape.mark()).isPositive();
     }
 
-    private EffectView.Row row(Change<Length> change) {
-        Tape other = tape.other();
+    private List<Table.Cell> length(Change<Length> change) {
         Length more = change.after().minus(change.before());
-        return new EffectView.Row(
+        return row(
                 change.what(),
-                tape.print(change.before()),
-                tape.print(change.after()),
-                other.print(change.before()) + " to " + other.print(change.after()),
+                Both.of(tape, change.before()),
+                Both.of(tape, change.after()),
                 signed(more.isNegative(), tape.print(more.size())));
     }
 
-    private EffectView.Row cloth(Change<Area> change) {
-        Tape other = tape.other();
+    private List<Table.Cell> area(Change<Area> change) {
         boolean less = change.after().compareTo(change.before()) < 0;
         Area more =
                 less
                         ? change.before().minus(change.after())
                         : change.after().minus(change.before());
-        return new EffectView.Row(
-                "Cloth in all pieces cut of " + change.what(),
-                tape.print(change.before()),
-                tape.print(change.after()),
-                other.print(change.before()) + " to " + other.print(change.after()),
+        return row(
+                change.what(),
+                Both.of(tape, change.before()),
+                Both.of(tape, change.after()),
                 signed(less, tape.print(more)));
+    }
+
+    private static List<Table.Cell> row(String what, Both before, Both after, String change) {
+        return List.of(
+                Table.Cell.of(what),
+                Table.Cell.of(before.own()),
+                Table.Cell.of(new Both(after.own(), before.other() + " to " + after.other())),
+                Table.Cell.of(change));
     }
 
     private static String signed(boolean less, String amount) {
         return (less ? "−" : "+") + amount;
     }
 
-    @Override
-    public Map<String, Drawing> pictures() {
-        return Map.of();
-    }
-
-    @Override
-    public List<Sheet> sheets() {
-        return List.of();
-    }
-
-    @Override
-    public List<Finding> findings() {
-        return List.of();
-    }
-
-    @Override
-    public List<Assumed> assumed() {
-        return List.of();
-    }
-
-    @Override
-    public List<Open> open() {
-        return List.of();
-    }
-
-    @Override
-    public Figures figures() {
+    private Figures figures() {
         return new Figures().list("alterations", effects.stream().map(this::figures).toList());
     }
 
     private Figures figures(AlterationEffects one) {
         return new Figures()
-                .text("alteration", one.alteration().words())
-                .list("followers", one.lengths().stream().map(EffectWorksheet::length).toList())
-                .list("cloth", one.cloth().stream().map(EffectWorksheet::area).toList());
+                .text("alteration", one.words())
+                .list("followers", one.lengths().stream().map(EffectWorksheet::figure).toList())
+                .list("cloth", one.areas().stream().map(EffectWorksheet::surface).toList());
     }
 
-    private static Figures length(Change<Length> change) {
+    private static Figures figure(Change<Length> change) {
         return new Figures()
                 .text("what", change.what())
                 .length("before", change.before())
                 .length("after", change.after());
     }
 
-    private static Figures area(Change<Area> change) {
+    private static Figures surface(Change<Area> change) {
         return new Figures()
                 .text("what", change.what())
                 .area("before", Optional.of(change.before()))

@@ -1,9 +1,9 @@
 /**
- * Effects: what each alteration changes further down, on closures, hems, marks, cut pieces and
- * cloth. Start at {@link secondbolt.effect.EffectCalculation}: it works the topics out once for
- * every alteration and compares. This room uses {@code fit}, {@code closure}, {@code hem}, {@code
- * cutting}, {@code worksheet} and {@code measure}. What is compared may be added to freely in
- * {@code Stage}; the order of alterations is the maker's and must stay. How a topic is worked out
- * does not belong here.
+ * Effects: what each alteration changes further down. Start at {@link
+ * secondbolt.effect.EffectTopic}: it has the figures of every topic before it worked out without
+ * and with each alteration, and compares what a maker is told of. This room uses {@code topic},
+ * {@code worksheet}, {@code figure}, {@code block} and {@code measure}. How changes are shown may
+ * be changed freely; the order of alterations is the maker's and must stay. Nothing that knows
+ * another topic belongs here: what is compared is said by the topics themselves, in their figures.
  */
 package secondbolt.effect;

@@ -11,9 +11,11 @@ import secondbolt.file.source.Node;
  * @param need whether it must be there
  * @param meaning what it is for, in a sentence
  * @param example a value as it may be written
+ * @param isPrivate whether it is the maker's own affair, and not published unless she shows it
  * @param <T> what its value is read as
  */
-public record Key<T>(String name, Form<T> form, Need need, String meaning, String example) {
+public record Key<T>(
+        String name, Form<T> form, Need need, String meaning, String example, boolean isPrivate) {
     /** Whether a key must be there. */
     public enum Need {
         /** It must be written. */
@@ -26,17 +28,22 @@ public record Key<T>(String name, Form<T> form, Need need, String meaning, Strin
 
     /** A key that must be written. */
     public static <T> Key<T> required(String name, Form<T> form, String meaning, String example) {
-        return new Key<>(name, form, Need.REQUIRED, meaning, example);
+        return new Key<>(name, form, Need.REQUIRED, meaning, example, false);
     }
 
     /** A key that may be left out. */
     public static <T> Key<T> optional(String name, Form<T> form, String meaning, String example) {
-        return new Key<>(name, form, Need.OPTIONAL, meaning, example);
+        return new Key<>(name, form, Need.OPTIONAL, meaning, example, false);
     }
 
     /** A key that is known but refused, so that it is never read and ignored. */
     public static Key<String> later(String name, String meaning) {
-        return new Key<>(name, new LaterForm(), Need.LATER, meaning, "");
+        return new Key<>(name, new LaterForm(), Need.LATER, meaning, "", false);
+    }
+
+    /** The same key, kept private. */
+    public Key<T> kept() {
+        return new Key<>(name, form, need, meaning, example, true);
     }
 
     Optional<T> read(Node node, Reading reading) {

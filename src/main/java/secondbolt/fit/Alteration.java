@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import secondbolt.file.source.Place;
 import secondbolt.measure.Length;
@@ -48,6 +49,21 @@ public sealed interface Alteration {
             pieces = Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
         }
 
+        /** A line put in above moves its place, and changes nothing. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Lengthen same
+                    && line.equals(same.line)
+                    && by.equals(same.by)
+                    && pieces.equals(same.pieces)
+                    && found.equals(same.found);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(line, by, pieces, found);
+        }
+
         /** By how much it changes this piece, if it carries the line. */
         Length on(Piece piece) {
             return piece.lines().containsKey(line)
@@ -87,6 +103,22 @@ public sealed interface Alteration {
         /** Copies the names. */
         public Widen {
             edges = List.copyOf(edges);
+        }
+
+        /** A line put in above moves its place, and changes nothing. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Widen same
+                    && edges.equals(same.edges)
+                    && by.equals(same.by)
+                    && from.equals(same.from)
+                    && to.equals(same.to)
+                    && found.equals(same.found);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(edges, by, from, to, found);
         }
 
         @Override

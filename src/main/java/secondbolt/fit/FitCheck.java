@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import secondbolt.file.Placed;
+import secondbolt.file.Trouble;
 import secondbolt.file.source.Place;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -20,15 +21,6 @@ public final class FitCheck {
         this.pattern = pattern;
         this.tape = tape;
     }
-
-    /**
-     * A mistake.
-     *
-     * @param place where it stands
-     * @param found what stands there
-     * @param right what would be right
-     */
-    public record Trouble(Place place, String found, String right) {}
 
     /** All mistakes; none if the pattern can be worked out. */
     public static List<Trouble> of(Pattern pattern, List<Alteration> alterations, Tape tape) {

@@ -5,21 +5,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.block.Block;
 import secondbolt.draw.Drawing;
+import secondbolt.figure.Figures;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.fit.size.Wearer;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
-import secondbolt.worksheet.Figures;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.Worksheet;
 
 /** The pattern, altered and checked. */
-public final class FitWorksheet implements Worksheet {
+public final class FitWorksheet {
     private final FitResult result;
     private final OpeningCheck openings;
     private final SizeResult size;
@@ -37,7 +39,7 @@ public final class FitWorksheet implements Worksheet {
      *
      * @param wearer if told
      */
-    public static Worksheet of(FitResult result, Optional<Wearer> wearer, Tape tape) {
+    public static FitWorksheet of(FitResult result, Optional<Wearer> wearer, Tape tape) {
         return new FitWorksheet(
                 result,
                 new OpeningCheck(result, wearer, tape),
@@ -45,18 +47,15 @@ public final class FitWorksheet implements Worksheet {
                 tape);
     }
 
-    @Override
-    public String name() {
-        return "fit";
+    /** Its page, sheets and figures. */
+    public Worksheet worksheet() {
+        return Worksheet.of("fit", "Fit and seams", new Notes(findings(), assumed(), open()))
+                .showing(() -> List.of(new Block.Own("fit", view(), pictures())))
+                .printing(this::sheets)
+                .telling(this::figures);
     }
 
-    @Override
-    public String title() {
-        return "Fit and seams";
-    }
-
-    @Override
-    public Object view() {
+    Object view() {
         return new FitView(
                 result.pattern().rights().word(),
                 sized(),
@@ -175,26 +174,22 @@ public final class FitWorksheet implements Worksheet {
         return new FitView.Both(tape.print(length), tape.other().print(length));
     }
 
-    @Override
-    public Map<String, Drawing> pictures() {
+    Map<String, Drawing> pictures() {
         return Map.of();
     }
 
-    @Override
-    public List<Sheet> sheets() {
+    List<Sheet> sheets() {
         return List.of();
     }
 
-    @Override
-    public List<Finding> findings() {
+    List<Finding> findings() {
         List<Finding> findings = new ArrayList<>(FitFindings.of(result, tape));
         findings.addAll(openings.findings());
         findings.addAll(size.findings());
         return findings;
     }
 
-    @Override
-    public List<Assumed> assumed() {
+    List<Assumed> assumed() {
         List<Assumed> assumed = new ArrayList<>(size.assumed());
         assumed.addAll(TapedGaps.of(result, tape).assumed());
         if (!result.pattern().seams().isEmpty()) {
@@ -214,16 +209,14 @@ public final class FitWorksheet implements Worksheet {
         return assumed;
     }
 
-    @Override
-    public List<Open> open() {
+    List<Open> open() {
         List<Open> open = new ArrayList<>(TapedGaps.of(result, tape).open());
         open.addAll(openings.open());
         open.addAll(size.open());
         return open;
     }
 
-    @Override
-    public Figures figures() {
+    Figures figures() {
         Figures pieces = new Figures();
         for (Piece piece : result.pieces()) {
             pieces.inside(piece.name(), figures(piece));

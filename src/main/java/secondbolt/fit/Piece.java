@@ -156,13 +156,6 @@ public record Piece(
         return shape.edgeNames().contains(edge);
     }
 
-    /** How many of it, by the word of the role; for rooms that count by words. */
-    public Map<String, Cut> cuts() {
-        Map<String, Cut> cuts = new LinkedHashMap<>();
-        cutByRole.forEach((role, cut) -> cuts.put(role.word(), cut));
-        return cuts;
-    }
-
     /** How many are cut of a role of cloth. */
     public int copies(Role role) {
         return Optional.ofNullable(cutByRole.get(role)).map(Cut::count).orElse(0);

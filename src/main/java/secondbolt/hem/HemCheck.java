@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import secondbolt.file.Placed;
-import secondbolt.fit.FitCheck;
+import secondbolt.file.Trouble;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
@@ -22,7 +22,7 @@ public final class HemCheck {
     private final Pattern pattern;
     private final Tape tape;
     private final Set<PieceEdge> hemmed = new HashSet<>();
-    private final List<FitCheck.Trouble> troubles = new ArrayList<>();
+    private final List<Trouble> troubles = new ArrayList<>();
 
     private HemCheck(Pattern pattern, Tape tape) {
         this.pattern = pattern;
@@ -30,7 +30,7 @@ public final class HemCheck {
     }
 
     /** All mistakes; none if the hems suit the pattern. */
-    public static List<FitCheck.Trouble> of(Map<String, Hem> hems, Pattern pattern, Tape tape) {
+    public static List<Trouble> of(Map<String, Hem> hems, Pattern pattern, Tape tape) {
         HemCheck check = new HemCheck(pattern, tape);
         for (Hem hem : hems.values()) {
             int before = check.troubles.size();
@@ -84,7 +84,7 @@ public final class HemCheck {
         Length room = roomAbove(edge);
         if (!depth.value().isShorterThan(room)) {
             troubles.add(
-                    new FitCheck.Trouble(
+                    new Trouble(
                             depth.place(),
                             "a hem of "
                                     + print(depth.value())
@@ -131,7 +131,7 @@ public final class HemCheck {
                                                 .containsKey(Role.LINING));
         if (hem.placedJump().isPresent() && !isLining) {
             troubles.add(
-                    new FitCheck.Trouble(
+                    new Trouble(
                             hem.placedJump().get().place(),
                             "`jump` of a hem that is not on lining alone",
                             "`jump` in a hem of its own, on edges of pieces that are cut of"
@@ -144,7 +144,6 @@ public final class HemCheck {
     }
 
     private void tell(Placed<PieceEdge> placed, String found, String right) {
-        troubles.add(
-                new FitCheck.Trouble(placed.place(), "`" + placed.value() + "`" + found, right));
+        troubles.add(new Trouble(placed.place(), "`" + placed.value() + "`" + found, right));
     }
 }

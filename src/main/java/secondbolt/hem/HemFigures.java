@@ -1,7 +1,7 @@
 package secondbolt.hem;
 
 import secondbolt.shape.TurnedEdge;
-import secondbolt.worksheet.Figures;
+import secondbolt.figure.Figures;
 
 /** A hem for other programs. Lengths of an edge are as drawn, once, unless they say all round. */
 final class HemFigures {
@@ -15,7 +15,10 @@ final class HemFigures {
                         .length("turned_up", result.turnedUp())
                         .lengths("pressing_depths", result.pressing())
                         .list("edges", result.edges().stream().map(HemFigures::of).toList())
-                        .length("fold_all_round", result.foldAllRound())
+                        .toldLength(
+                                "fold_all_round",
+                                result.foldAllRound(),
+                                result.name() + ": its fold, all round")
                         .length("surplus_all_round", result.surplusAllRound())
                         .count("hang_hours", result.hang().hours());
         result.hem().jump().ifPresent(jump -> figures.length("jump", jump));

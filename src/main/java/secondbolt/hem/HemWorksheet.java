@@ -2,27 +2,32 @@ package secondbolt.hem;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import secondbolt.block.Block;
+import secondbolt.block.Table;
 import secondbolt.cloth.Cloth;
 import secondbolt.draw.Drawing;
+import secondbolt.figure.Figures;
 import secondbolt.fit.FitResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
-import secondbolt.worksheet.Figures;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
-import secondbolt.worksheet.Table;
+import secondbolt.worksheet.Subject;
 import secondbolt.worksheet.Worksheet;
 
 /** The hems of a garment, worked out. */
-public final class HemWorksheet implements Worksheet {
+public final class HemWorksheet {
     /** An inch; common practice, no source. */
     private static final Length USUAL_JUMP = Length.ofInches(1, 1);
 
@@ -44,24 +49,26 @@ public final class HemWorksheet implements Worksheet {
      * @param cloths by name; none if they are not told
      * @param tape the project is measured with
      */
-    public static Worksheet of(
+    public static HemWorksheet of(
             FitResult fit, Map<String, Hem> hems, Map<String, Cloth> cloths, Tape tape) {
         return new HemWorksheet(
                 HemCalculation.all(fit, hems, tape), new LinkedHashMap<>(cloths), tape);
     }
 
-    @Override
-    public String name() {
-        return "hems";
+    /** Each hem worked out, in the maker's order. */
+    public List<HemResult> results() {
+        return results;
     }
 
-    @Override
-    public String title() {
-        return "Hems";
+    /** Its page, sheets and figures. */
+    public Worksheet worksheet() {
+        return Worksheet.of("hems", "Hems", new Notes(findings(), assumed(), open()))
+                .showing(() -> List.of(new Block.Own("hems", view(), pictures())))
+                .printing(this::sheets)
+                .telling(this::figures);
     }
 
-    @Override
-    public Object view() {
+    Object view() {
         return new HemView(results.stream().map(this::view).toList());
     }
 
@@ -87,8 +94,8 @@ public final class HemWorksheet implements Worksheet {
 
     private static String caption(HemEdge edge) {
         return edge.edge()
-                + " with the piece above it, reduced: heavy the fold, thin the edge that is turned up"
-                + " with its mirrored ends, dashed the line it lands on. A picture, not for"
+                + " with the piece above it, reduced: heavy the fold, thin the edge that is turned"
+                + " up with its mirrored ends, dashed the line it lands on. A picture, not for"
                 + " measuring.";
     }
 
@@ -218,8 +225,7 @@ public final class HemWorksheet implements Worksheet {
         return small ? tape.printSmall(length) : tape.print(length);
     }
 
-    @Override
-    public Map<String, Drawing> pictures() {
+    Map<String, Drawing> pictures() {
         Map<String, Drawing> pictures = new LinkedHashMap<>();
         for (HemResult result : results) {
             shown(result)
@@ -228,8 +234,7 @@ public final class HemWorksheet implements Worksheet {
         return pictures;
     }
 
-    @Override
-    public List<Sheet> sheets() {
+    List<Sheet> sheets() {
         List<String> asked = new ArrayList<>();
         List<Sheet> made = new ArrayList<>();
         for (HemResult result : results) {
@@ -247,15 +252,7 @@ public final class HemWorksheet implements Worksheet {
         List<String> names = SheetName.forEach(asked);
         List<Sheet> sheets = new ArrayList<>();
         for (int i = 0; i < made.size(); i++) {
-            Sheet sheet = made.get(i);
-            sheets.add(
-                    new Sheet(
-                            names.get(i),
-                            sheet.title(),
-                            sheet.drawing(),
-                            sheet.instructions(),
-                            sheet.warnings(),
-                            sheet.table()));
+            sheets.add(made.get(i).named(names.get(i)));
         }
         return List.copyOf(sheets);
     }
@@ -263,7 +260,7 @@ public final class HemWorksheet implements Worksheet {
     private Sheet guide(HemResult result, String part, Drawing drawing) {
         List<String> warnings = new ArrayList<>(HemWords.HEAT);
         HemFindings.of(result, cloths, tape).stream()
-                .filter(f -> f.level().compareTo(Finding.Level.CAUTION) >= 0)
+                .filter(Finding::isWarning)
                 .forEach(f -> warnings.add(f.text() + " " + f.remedy()));
         List<List<String>> rows = new ArrayList<>();
         for (HemEdge edge : result.edges()) {
@@ -282,18 +279,30 @@ public final class HemWorksheet implements Worksheet {
         return new Sheet(
                 "hem guide",
                 "Hem guide: " + result.name() + part,
+                subjects(result),
                 drawing,
-                HemWords.pressing(result, tape),
-                warnings,
-                new Table(
-                        List.of(
-                                "Edge",
-                                "Fold",
-                                "Turned edge",
-                                "Lands on",
-                                "Longer by",
-                                "What to do"),
-                        rows));
+                List.of(
+                        new Block.Steps(HemWords.pressing(result, tape)),
+                        new Block.Warnings(warnings),
+                        new Block.Rows(
+                                Table.of(
+                                        List.of(
+                                                "Edge",
+                                                "Fold",
+                                                "Turned edge",
+                                                "Lands on",
+                                                "Longer by",
+                                                "What to do"),
+                                        rows))),
+                Sheet.Size.HOME);
+    }
+
+    /** The hem and the edges it turns. */
+    private static Set<Subject> subjects(HemResult result) {
+        Set<Subject> shown = new HashSet<>();
+        shown.add(new Subject.Hem(result.name()));
+        result.edges().forEach(edge -> shown.add(new Subject.Edge(edge.edge())));
+        return shown;
     }
 
     private Sheet level(HemResult result) {
@@ -317,21 +326,22 @@ public final class HemWorksheet implements Worksheet {
         return new Sheet(
                 "hem level",
                 "Level strip: " + result.name(),
+                subjects(result),
                 LevelDrawing.of(result, tape),
-                HemWords.level(result, tape),
-                warnings,
-                new Table(List.of("Line", "Above the floor", ""), rows));
+                List.of(
+                        new Block.Steps(HemWords.level(result, tape)),
+                        new Block.Warnings(warnings),
+                        new Block.Rows(Table.of(List.of("Line", "Above the floor", ""), rows))),
+                Sheet.Size.HOME);
     }
 
-    @Override
-    public List<Finding> findings() {
+    List<Finding> findings() {
         return results.stream()
                 .flatMap(result -> HemFindings.of(result, cloths, tape).stream())
                 .toList();
     }
 
-    @Override
-    public List<Assumed> assumed() {
+    List<Assumed> assumed() {
         List<Assumed> assumed = new ArrayList<>();
         for (HemResult result : results) {
             if (result.hem().turned() == Hem.Turned.TWICE) {
@@ -368,8 +378,7 @@ public final class HemWorksheet implements Worksheet {
                 || edge.handling() == HemEdge.Handling.TOO_FULL;
     }
 
-    @Override
-    public List<Open> open() {
+    List<Open> open() {
         List<Open> open = new ArrayList<>();
         for (HemResult result : results) {
             if (result.hem().depth().isEmpty()) {
@@ -385,18 +394,17 @@ public final class HemWorksheet implements Worksheet {
                             new Open(
                                     result.name() + ": how the fold of " + edge.edge() + " curves",
                                     "how much longer its turned edge is, and its pressing card",
-                                    "Stretch a thread between both ends of its hem line and look how"
-                                            + " far the line bulges from it; draw the piece with"
-                                            + " `outline` and that curve. If it is straight, the"
-                                            + " turned edge lies flat."));
+                                    "Stretch a thread between both ends of its hem line and look"
+                                        + " how far the line bulges from it; draw the piece with"
+                                        + " `outline` and that curve. If it is straight, the turned"
+                                        + " edge lies flat."));
                 }
             }
         }
         return open;
     }
 
-    @Override
-    public Figures figures() {
+    Figures figures() {
         Figures figures = new Figures();
         results.forEach(result -> figures.inside(result.name(), HemFigures.of(result)));
         return figures;

@@ -1,8 +1,11 @@
 package secondbolt.lay;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import secondbolt.block.Block;
 import secondbolt.draw.Drawing;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
@@ -12,7 +15,7 @@ import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
-import secondbolt.worksheet.Table;
+import secondbolt.worksheet.Subject;
 
 /** The sheets of the lay: a cutting plan for each cloth, and the yardage summary. */
 final class LaySheets {
@@ -56,24 +59,28 @@ final class LaySheets {
         return new Sheet(
                 "cutting-plan-" + name,
                 "Cutting plan of " + cloths,
+                shown(stock, cloth),
                 plans.get(LayPage.picture(stock.role(), cloth)),
-                instructions(stock, cloth),
-                warnings(stock, cloth),
-                new Table(List.of(), List.of()),
-                Numbered.on(stock, cloth).stream().map(this::item).toList(),
+                List.of(
+                        new Block.Steps(instructions(stock, cloth)),
+                        new Block.Warnings(words.ofPattern(stock, cloth, result.plan())),
+                        new Block.Ticks(
+                                Numbered.on(stock, cloth).stream().map(this::item).toList())),
                 Sheet.Size.PICTURE);
     }
 
-    private List<String> warnings(StockLay stock, int cloth) {
-        List<String> warnings = new ArrayList<>();
-        if (!stock.fits()) {
-            warnings.add("DO NOT CUT. " + LayFindings.noRoom(stock));
-        }
-        if (!result.made().crossed().isEmpty()) {
-            warnings.add("DO NOT CUT. " + LayFindings.crossed(result.made()));
-        }
-        warnings.addAll(words.ofPattern(stock, cloth, result.plan()));
-        return warnings;
+    /** The cloth with its stock, the design, and every piece that lies there. */
+    private Set<Subject> shown(StockLay stock, int cloth) {
+        Set<Subject> shown = new HashSet<>();
+        shown.add(new Subject.Cloth(stock.cloths().get(cloth).name()));
+        shown.add(new Subject.Stock(stock.role()));
+        shown.add(new Subject.Design(result.made().name()));
+        Numbered.on(stock, cloth)
+                .forEach(
+                        numbered ->
+                                shown.add(
+                                        new Subject.Piece(numbered.laid().piece().piece().name())));
+        return shown;
     }
 
     private List<String> instructions(StockLay stock, int cloth) {
@@ -97,14 +104,14 @@ final class LaySheets {
     }
 
     /** A piece to tick off, with its pin points. */
-    private Sheet.Item item(Numbered numbered) {
+    private Block.Ticks.Item item(Numbered numbered) {
         LaidPiece laid = numbered.laid();
         List<PinPoint> pins = laid.pins();
         if (pins.isEmpty()) {
             Box box = laid.box();
             pins = List.of(PinPoint.corner("box round it", new Point(box.leftMm(), box.topMm())));
         }
-        return new Sheet.Item(
+        return new Block.Ticks.Item(
                 numbered.number() + "  " + laid.piece().words(),
                 List.of(LayWords.lies(laid)),
                 pins.stream().map(this::row).toList());

@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import secondbolt.block.Block;
 import secondbolt.cloth.ClothResult;
 import secondbolt.cutting.CuttingResult;
 import secondbolt.draw.Drawing;
+import secondbolt.figure.Figures;
 import secondbolt.fit.Piece;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
@@ -22,14 +24,14 @@ import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 import secondbolt.worksheet.Assumed;
-import secondbolt.worksheet.Figures;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.Worksheet;
 
 /** Where every piece goes on the cloths there are, and what it would take from a bolt. */
-public final class LayWorksheet implements Worksheet {
+public final class LayWorksheet {
     private final LayResult result;
     private final CuttingResult cutting;
     private final Tape tape;
@@ -49,7 +51,7 @@ public final class LayWorksheet implements Worksheet {
     }
 
     /** Works out the lays of a project. */
-    public static Worksheet of(
+    public static LayWorksheet of(
             List<ClothResult> cloths,
             CuttingResult cutting,
             LayPlan plan,
@@ -59,38 +61,36 @@ public final class LayWorksheet implements Worksheet {
                 LayCalculation.work(cloths, cutting, plan, tape, desk), cutting, tape);
     }
 
-    @Override
-    public String name() {
-        return "lay";
+    /** What the lays came to. */
+    public LayResult result() {
+        return result;
     }
 
-    @Override
-    public String title() {
-        return "The lay";
+    /** Its page, sheets and figures. */
+    public Worksheet worksheet() {
+        return Worksheet.of("lay", "The lay", new Notes(findings(), assumed(), open()))
+                .showing(() -> List.of(new Block.Own("lay", view(), pictures())))
+                .printing(this::sheets)
+                .telling(this::figures);
     }
 
-    @Override
-    public Object view() {
+    Object view() {
         return LayPage.view(result, tape);
     }
 
-    @Override
-    public Map<String, Drawing> pictures() {
+    Map<String, Drawing> pictures() {
         return plans;
     }
 
-    @Override
-    public List<Sheet> sheets() {
+    List<Sheet> sheets() {
         return LaySheets.of(result, plans, tape);
     }
 
-    @Override
-    public List<Finding> findings() {
+    List<Finding> findings() {
         return LayFindings.of(result, tape);
     }
 
-    @Override
-    public List<Assumed> assumed() {
+    List<Assumed> assumed() {
         List<Assumed> assumed = new ArrayList<>();
         if (result.plan().rules().gap().isEmpty()) {
             assumed.add(
@@ -141,8 +141,7 @@ public final class LayWorksheet implements Worksheet {
         return assumed;
     }
 
-    @Override
-    public List<Open> open() {
+    List<Open> open() {
         return result.open().stream()
                 .map(
                         cloth ->
@@ -153,8 +152,7 @@ public final class LayWorksheet implements Worksheet {
                 .toList();
     }
 
-    @Override
-    public Figures figures() {
+    Figures figures() {
         Figures figures = new Figures();
         result.designs().forEach(design -> figures.inside(design.name(), figures(design)));
         return figures;

@@ -3,6 +3,9 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import secondbolt.block.Block;
+import secondbolt.block.Table;
 import secondbolt.cloth.ScaleRulers;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
@@ -16,7 +19,7 @@ import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 import secondbolt.worksheet.Sheet;
-import secondbolt.worksheet.Table;
+import secondbolt.worksheet.Subject;
 
 /**
  * The yardage summary: what to buy of every cloth, for every design and width.
@@ -38,10 +41,11 @@ record YardageSheet(LayResult result, Tape tape) {
         return new Sheet(
                 "yardage-summary",
                 "Yardage summary",
+                Set.of(new Subject.Design(result.made().name())),
                 sheet.picture(),
-                new LayWords(tape).yardage(result),
-                List.of(),
-                sheet.table(),
+                List.of(
+                        new Block.Steps(new LayWords(tape).yardage(result)),
+                        new Block.Rows(sheet.table())),
                 Sheet.Size.PICTURE);
     }
 
@@ -65,7 +69,7 @@ record YardageSheet(LayResult result, Tape tape) {
             }
         }
         List<String> head = List.of("Design and cloth", "Width", "Lay", "Buy");
-        return new Table(printed ? with(head, "Envelope says") : head, rows);
+        return Table.of(printed ? with(head, "Envelope says") : head, rows);
     }
 
     private static List<String> with(List<String> head, String more) {

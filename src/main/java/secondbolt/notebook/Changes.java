@@ -1,22 +1,28 @@
 package secondbolt.notebook;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.figure.Difference;
+import secondbolt.figure.Differences;
+import secondbolt.figure.FigureWords;
+import secondbolt.figure.Figures;
+import secondbolt.figure.ReadFigures;
 import secondbolt.file.JsonReader;
+import secondbolt.measure.Tape;
 
 /**
  * What a remake changes in a project, from its {@code workings.json} before and after: which
- * printed sheets are stale, and which values moved.
+ * printed sheets are stale, and which figures moved.
  */
 public final class Changes {
     /** More would not be read; the sheets' codes stand above them in any case. */
     private static final int MOST_VALUES = 30;
 
     private static final String ARROW = " -> ";
+    private static final String SHEETS = "sheets";
 
     private Changes() {}
 
@@ -41,7 +47,7 @@ public final class Changes {
                     "the last " + Notebook.WORKINGS + " cannot be read, so nothing was compared");
         }
         List<String> lines = new ArrayList<>(sheets(codes(old.get()), codes(after)));
-        lines.addAll(values(old.get(), after));
+        lines.addAll(values(figures(old.get()), figures(after), tape(after)));
         return List.copyOf(lines);
     }
 
@@ -81,34 +87,34 @@ public final class Changes {
 
     private static Map<String, String> codes(Map<String, Object> workings) {
         Map<String, String> codes = new LinkedHashMap<>();
-        if (workings.get("sheets") instanceof List<?> sheets) {
+        if (workings.get(SHEETS) instanceof List<?> sheets) {
             for (Object item : sheets) {
                 if (item instanceof Map<?, ?> sheet) {
-                    codes.put(text(sheet.get("name")), text(sheet.get("code")));
+                    codes.put(String.valueOf(sheet.get("name")), String.valueOf(sheet.get("code")));
                 }
             }
         }
         return codes;
     }
 
-    private static List<String> values(Map<String, Object> before, Map<String, Object> now) {
-        List<String> lines = new ValueChanges().of(withoutSheets(before), withoutSheets(now));
-        int most = Math.min(MOST_VALUES, lines.size());
-        List<String> shown = new ArrayList<>(lines.subList(0, most));
-        if (lines.size() > most) {
-            shown.add("and " + (lines.size() - most) + " more");
-        }
-        return shown;
-    }
-
-    private static Map<String, Object> withoutSheets(Map<String, Object> workings) {
+    private static Figures figures(Map<String, Object> workings) {
         Map<String, Object> rest = new LinkedHashMap<>(workings);
-        rest.remove("sheets");
-        return rest;
+        rest.remove(SHEETS);
+        return ReadFigures.of(rest);
     }
 
-    /** A value as the file has it. */
-    static String text(Object value) {
-        return value instanceof BigDecimal number ? number.toPlainString() : String.valueOf(value);
+    private static Tape tape(Map<String, Object> workings) {
+        return Tape.INCH.symbol().equals(workings.get("units")) ? Tape.INCH : Tape.CENTIMETRE;
+    }
+
+    private static List<String> values(Figures before, Figures now, Tape tape) {
+        List<Difference> differences = Differences.between(before, now);
+        FigureWords words = new FigureWords(tape);
+        List<String> lines = new ArrayList<>();
+        differences.stream().limit(MOST_VALUES).map(words::of).forEach(lines::add);
+        if (differences.size() > MOST_VALUES) {
+            lines.add("and " + (differences.size() - MOST_VALUES) + " more");
+        }
+        return lines;
     }
 }

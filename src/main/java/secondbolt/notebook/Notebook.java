@@ -8,14 +8,22 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.pdf.Faces;
 import secondbolt.file.Form;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.notebook.site.Contents;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.project.Workings;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Sheet;
 
-/** Makes the whole site of some projects, in memory. */
+/**
+ * Makes the whole site of some projects, in memory. Made again, it lays out and renders only what
+ * is not as it was the last time.
+ *
+ * <p>Not safe to share between threads.
+ */
 public final class Notebook {
     /** The language of the pages' own words, as a BCP 47 tag. */
     static final String LANGUAGE = "en";
@@ -38,14 +46,18 @@ public final class Notebook {
     private static final Templates TEMPLATES = new Templates();
 
     private final String version;
-    private final Desk desk;
-    private final Workers workers;
-    private final List<Supplier<SiteFile>> files = new ArrayList<>();
+    private final Form<?> root;
+    private final Memory memory = new Memory();
 
-    private Notebook(String version, Desk desk, Workers workers) {
+    /**
+     * A notebook of which nothing was made yet.
+     *
+     * @param version of the program, printed on every page
+     * @param root how a project file is written, for the reference
+     */
+    public Notebook(String version, Form<?> root) {
         this.version = version;
-        this.desk = desk;
-        this.workers = workers;
+        this.root = root;
     }
 
     /** Reads what every notebook needs, which otherwise the first page and sheet do. */
@@ -57,57 +69,24 @@ public final class Notebook {
     /**
      * All files of the site, in the order in which they may be put in place: what is linked to
      * before what links to it, the front page and the list of contents last. The same input gives
-     * the same bytes.
+     * the same bytes, whatever was made before.
      *
-     * @param version of the program, printed on every page
      * @param projects in the order in which the front page lists them
+     * @param kept projects of earlier runs, whose files stay as they are, in the folder the site
+     *     will be written to
      * @param desk the maker's paper and printer
-     * @param root how a project file is written, for the reference
      * @throws IllegalArgumentException if two projects' folders differ in capitals at most, or a
      *     name cannot be that of a file
      * @throws IllegalStateException if a template is missing or wrong
      */
-    public static List<SiteFile> of(
-            String version, List<Workings> projects, Desk desk, Form<?> root) {
-        return of(version, projects, List.of(), desk, root);
-    }
-
-    /**
-     * The same beside projects of earlier runs, whose files stay as they are.
-     *
-     * @param kept those, in the folder the site will be written to
-     */
-    public static List<SiteFile> of(
-            String version, List<Workings> projects, List<Kept> kept, Desk desk, Form<?> root) {
+    public List<SiteFile> make(List<Workings> projects, List<Kept> kept, Desk desk) {
         checkFolders(projects);
+        memory.begin();
         try (Workers workers = new Workers()) {
-            return new Notebook(version, desk, workers).site(projects, kept, root);
+            List<SiteFile> files = new Making(desk, workers).site(projects, kept);
+            memory.end();
+            return files;
         }
-    }
-
-    private List<SiteFile> site(List<Workings> projects, List<Kept> kept, Form<?> root) {
-        List<Supplier<Laid>> laid =
-                projects.stream().map(p -> workers.begin(() -> laid(p))).toList();
-        Look.files().forEach(file -> files.add(() -> file));
-        List<Supplier<ProjectPage>> pages =
-                laid.stream().map(project -> begin(project.get())).toList();
-        reference(root);
-        List<SiteFile> made = new ArrayList<>(files.stream().map(Supplier::get).toList());
-        made.add(
-                page(
-                        INDEX,
-                        INDEX_TEMPLATE,
-                        IndexPage.of(
-                                version,
-                                projects,
-                                pages.stream().map(Supplier::get).toList(),
-                                kept)));
-        made.add(
-                Contents.of(
-                        version,
-                        made,
-                        kept.stream().flatMap(one -> one.paths().stream()).toList()));
-        return List.copyOf(made);
     }
 
     /** Some file systems keep two names that differ in capitals apart, others do not. */
@@ -125,73 +104,117 @@ public final class Notebook {
     /**
      * A project with its sheets laid out on paper.
      *
-     * @param sheets of each worksheet
+     * @param sheets of all worksheets
      */
-    private record Laid(Workings project, PaperChoice paper, List<List<PrintedSheet>> sheets) {
+    private record Laid(Workings project, PaperChoice paper, List<PrintedSheet> sheets) {
         String folder() {
             return project.folder() + "/";
         }
+    }
 
-        List<PrintedSheet> all() {
-            return sheets.stream().flatMap(List::stream).toList();
+    /** All that a project's page and figures depend on. */
+    private record PageAsked(
+            Workings project,
+            PaperChoice paper,
+            PrintCorrection correction,
+            List<PrintedSheet> sheets) {}
+
+    /** One making of the site. */
+    private final class Making {
+        private final Desk desk;
+        private final Workers workers;
+        private final List<Supplier<SiteFile>> files = new ArrayList<>();
+
+        Making(Desk desk, Workers workers) {
+            this.desk = desk;
+            this.workers = workers;
         }
-    }
 
-    private Laid laid(Workings project) {
-        PaperChoice paper = PaperChoice.of(desk, project.heading());
-        List<List<PrintedSheet>> sheets =
-                project.worksheets().stream()
-                        .map(worksheet -> PrintedSheet.of(project.heading(), worksheet, paper))
-                        .toList();
-        return new Laid(project, paper, sheets);
-    }
+        List<SiteFile> site(List<Workings> projects, List<Kept> kept) {
+            List<Supplier<Laid>> laid =
+                    projects.stream().map(p -> workers.begin(() -> laid(p))).toList();
+            Look.files().forEach(file -> files.add(() -> file));
+            List<Supplier<ProjectPage>> pages =
+                    laid.stream().map(project -> begin(project.get())).toList();
+            reference();
+            List<SiteFile> made = new ArrayList<>(files.stream().map(Supplier::get).toList());
+            IndexPage index =
+                    IndexPage.of(
+                            version, projects, pages.stream().map(Supplier::get).toList(), kept);
+            made.add(page(INDEX, INDEX_TEMPLATE, index));
+            made.add(
+                    Contents.of(
+                            version,
+                            made,
+                            kept.stream().flatMap(one -> one.paths().stream()).toList()));
+            return List.copyOf(made);
+        }
 
-    /** Begins all files of a project. */
-    private Supplier<ProjectPage> begin(Laid laid) {
-        Workings project = laid.project();
-        for (PrintedSheet sheet : laid.all()) {
-            files.add(
+        private Laid laid(Workings project) {
+            PaperChoice paper = PaperChoice.of(desk, project.heading());
+            List<Finding> stops = project.stops();
+            List<PrintedSheet> sheets =
+                    project.worksheets().stream()
+                            .flatMap(worksheet -> worksheet.sheets().stream())
+                            .map(sheet -> laid(project, stops, sheet, paper))
+                            .toList();
+            return new Laid(project, paper, sheets);
+        }
+
+        private PrintedSheet laid(
+                Workings project, List<Finding> stops, Sheet sheet, PaperChoice paper) {
+            PrintedSheet.Asked asked =
+                    PrintedSheet.Asked.of(project.heading(), stops, sheet, paper);
+            String place = "laid " + project.folder() + "/" + sheet.name();
+            return memory.recall(place, asked, () -> PrintedSheet.of(asked));
+        }
+
+        /** Begins all files of a project. */
+        private Supplier<ProjectPage> begin(Laid laid) {
+            Workings project = laid.project();
+            for (PrintedSheet sheet : laid.sheets()) {
+                String path = laid.folder() + sheet.file();
+                Object asked = List.of(project.heading().title(), sheet);
+                begin(path, asked, () -> SiteFile.bytes(path, sheet.pdf(project.heading())));
+            }
+            PageAsked asked =
+                    new PageAsked(project, laid.paper(), desk.correction(), laid.sheets());
+            String workings = laid.folder() + WORKINGS;
+            begin(workings, asked, () -> SiteFile.text(workings, workings(laid)));
+            Supplier<ProjectPage> page =
                     workers.begin(
-                            () ->
-                                    SiteFile.bytes(
-                                            laid.folder() + sheet.file(),
-                                            sheet.pdf(project.heading()))));
+                            () -> memory.recall("page " + laid.folder(), asked, () -> shown(laid)));
+            String index = laid.folder() + INDEX;
+            begin(index, asked, () -> page(index, PROJECT_TEMPLATE, page.get()));
+            return page;
         }
-        files.add(
-                workers.begin(
-                        () ->
-                                SiteFile.text(
-                                        laid.folder() + WORKINGS,
-                                        WorkingsFile.write(
-                                                version, project, laid.all(), laid.paper()))));
-        Supplier<ProjectPage> page =
-                workers.begin(
-                        () ->
-                                ProjectPage.of(
-                                        version,
-                                        project,
-                                        laid.sheets(),
-                                        laid.paper(),
-                                        desk.correction()));
-        files.add(workers.begin(() -> page(laid.folder() + INDEX, PROJECT_TEMPLATE, page.get())));
-        return page;
-    }
 
-    private void reference(Form<?> root) {
-        files.add(
-                workers.begin(
-                        () ->
-                                SiteFile.text(
-                                        SCHEMA,
-                                        ProjectFileReader.schema(
-                                                root, "Project file of Secondbolt"))));
-        files.add(
-                workers.begin(
-                        () ->
-                                page(
-                                        REFERENCE,
-                                        REFERENCE_TEMPLATE,
-                                        ReferencePage.of(version, root))));
+        private void begin(String path, Object asked, Supplier<SiteFile> make) {
+            files.add(workers.begin(() -> memory.recall(path, asked, make)));
+        }
+
+        private String workings(Laid laid) {
+            return WorkingsFile.write(version, laid.project(), laid.sheets(), laid.paper());
+        }
+
+        private ProjectPage shown(Laid laid) {
+            return ProjectPage.of(
+                    version, laid.project(), laid.sheets(), laid.paper(), desk.correction());
+        }
+
+        private void reference() {
+            begin(
+                    SCHEMA,
+                    root,
+                    () ->
+                            SiteFile.text(
+                                    SCHEMA,
+                                    ProjectFileReader.schema(root, "Project file of Secondbolt")));
+            begin(
+                    REFERENCE,
+                    root,
+                    () -> page(REFERENCE, REFERENCE_TEMPLATE, ReferencePage.of(version, root)));
+        }
     }
 
     private static SiteFile page(String path, String template, Object page) {

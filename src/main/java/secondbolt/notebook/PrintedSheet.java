@@ -2,7 +2,6 @@ package secondbolt.notebook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import secondbolt.draw.Mark;
 import secondbolt.draw.SheetCode;
 import secondbolt.draw.paper.Page;
@@ -15,8 +14,6 @@ import secondbolt.draw.pdf.PdfSheet;
 import secondbolt.project.Heading;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Sheet;
-import secondbolt.worksheet.Table;
-import secondbolt.worksheet.Worksheet;
 
 /**
  * A sheet laid out on paper.
@@ -29,75 +26,56 @@ import secondbolt.worksheet.Worksheet;
  */
 public record PrintedSheet(
         Sheet sheet, SheetCode code, Paper paper, List<Page> pages, boolean isStopped) {
-    private static final String DO_NOT_CUT = "DO NOT CUT";
+    private static final String DO_NOT_CUT = "DO NOT CUT. ";
 
     /** Copies the pages. */
     public PrintedSheet {
         pages = List.copyOf(pages);
     }
 
-    /** All sheets of a worksheet, in order. */
-    public static List<PrintedSheet> of(Heading heading, Worksheet worksheet, PaperChoice paper) {
-        return worksheet.sheets().stream()
-                .map(sheet -> of(heading, worksheet, sheet, paper))
-                .toList();
+    /**
+     * All that a printed sheet depends on.
+     *
+     * @param heading of its project
+     * @param reasons why nothing may be cut by it, as printed
+     * @param sheet what is on it
+     * @param choice of paper
+     */
+    public record Asked(Heading heading, List<String> reasons, Sheet sheet, PaperChoice choice) {
+        /** Copies the reasons. */
+        public Asked {
+            reasons = List.copyOf(reasons);
+        }
+
+        /**
+         * A sheet of a project.
+         *
+         * @param stops of the whole project; those that touch what the sheet shows are printed on
+         *     it
+         */
+        public static Asked of(
+                Heading heading, List<Finding> stops, Sheet sheet, PaperChoice choice) {
+            List<String> reasons =
+                    stops.stream()
+                            .filter(stop -> stop.about().touchesAny(sheet.shows()))
+                            .map(stop -> DO_NOT_CUT + stop.about().words() + ": " + stop.text())
+                            .toList();
+            return new Asked(heading, reasons, sheet, choice);
+        }
     }
 
-    private static PrintedSheet of(
-            Heading heading, Worksheet worksheet, Sheet sheet, PaperChoice choice) {
+    /** Lays a sheet out. */
+    public static PrintedSheet of(Asked asked) {
+        Sheet sheet = asked.sheet();
         SheetCode code = SheetCode.of(sheet.drawing());
-        List<String> warnings = warnings(worksheet, sheet);
-        SheetText text =
-                new SheetText(
-                        heading.title(),
-                        sheet.title(),
-                        code,
-                        onPaper(sheet.instructions()),
-                        onPaper(warnings),
-                        rows(sheet.table()),
-                        sheet.checklist().stream()
-                                .map(i -> new SheetText.Item(i.title(), i.notes(), i.rows()))
-                                .toList(),
-                        heading.units());
-        Paper paper = choice.of(sheet);
-        PrintCorrection correction = choice.correctionOf(paper);
+        SheetText text = SheetBlocks.text(asked.heading(), sheet, code, asked.reasons());
+        Paper paper = asked.choice().of(sheet);
+        PrintCorrection correction = asked.choice().correctionOf(paper);
         List<Page> pages =
                 sheet.size() == Sheet.Size.PICTURE
                         ? SheetPages.ofPicture(sheet.drawing(), text, paper, correction)
                         : SheetPages.of(sheet.drawing(), text, paper, correction);
-        boolean stopped = warnings.stream().anyMatch(warning -> warning.contains(DO_NOT_CUT));
-        return new PrintedSheet(sheet, code, paper, pages, stopped);
-    }
-
-    /** What a maker types stands between backticks; on paper it has quotation marks. */
-    private static List<String> onPaper(List<String> texts) {
-        return texts.stream().map(text -> text.replaceAll("`([^`]*)`", "“$1”")).toList();
-    }
-
-    /** The sheet's own warnings, and why nothing may be cut if the sheet does not say it itself. */
-    private static List<String> warnings(Worksheet worksheet, Sheet sheet) {
-        List<String> warnings = new ArrayList<>(sheet.warnings());
-        if (warnings.stream().noneMatch(warning -> warning.contains(DO_NOT_CUT))) {
-            worksheet.findings().stream()
-                    .filter(finding -> finding.level() == Finding.Level.STOP)
-                    .filter(stop -> touches(stop, worksheet, sheet))
-                    .forEach(
-                            stop ->
-                                    warnings.add(
-                                            DO_NOT_CUT + ". " + stop.about() + ": " + stop.text()));
-        }
-        return warnings;
-    }
-
-    /** A stop about none of the sheets by name is about all of them. */
-    private static boolean touches(Finding stop, Worksheet worksheet, Sheet sheet) {
-        return isAbout(stop, sheet)
-                || worksheet.sheets().stream().noneMatch(other -> isAbout(stop, other));
-    }
-
-    private static boolean isAbout(Finding stop, Sheet sheet) {
-        String about = stop.about().toLowerCase(Locale.ROOT);
-        return sheet.name().equals(about) || sheet.title().toLowerCase(Locale.ROOT).contains(about);
+        return new PrintedSheet(sheet, code, paper, pages, !asked.reasons().isEmpty());
     }
 
     /**
@@ -133,15 +111,6 @@ public record PrintedSheet(
                 return true;
             }
         };
-    }
-
-    private static List<List<String>> rows(Table table) {
-        List<List<String>> rows = new ArrayList<>();
-        if (!table.head().isEmpty()) {
-            rows.add(table.head());
-            rows.addAll(table.rows());
-        }
-        return rows;
     }
 
     /** The name of its file, beside the project's page. */

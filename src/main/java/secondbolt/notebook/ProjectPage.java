@@ -1,6 +1,5 @@
 package secondbolt.notebook;
 
-import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -10,17 +9,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import secondbolt.draw.Decimals;
-import secondbolt.draw.Drawing;
 import secondbolt.draw.paper.Paper;
 import secondbolt.draw.paper.PrintCorrection;
-import secondbolt.draw.svg.SvgRenderer;
 import secondbolt.measure.Tape;
 import secondbolt.project.Workings;
-import secondbolt.shape.Box;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
+import secondbolt.worksheet.Subject;
 import secondbolt.worksheet.Worksheet;
 
 /**
@@ -102,23 +98,19 @@ public record ProjectPage(
      *
      * @param name of its template and anchor
      * @param title its heading
-     * @param stops how many findings of it forbid cutting
+     * @param stops how many findings of the project forbid cutting what it shows
      * @param warnings how many warn
-     * @param view what its template shows
-     * @param pictures each an {@code svg} element in a {@code div} that says its shape
+     * @param blocks what it shows, in order
      */
     public record SectionView(
-            String name,
-            String title,
-            int stops,
-            int warnings,
-            Object view,
-            Map<String, TemplateHTMLOutputModel> pictures) {}
+            String name, String title, int stops, int warnings, List<BlockView> blocks) {}
+
+    private static final Subject NAMELESS = new Subject.Whole("");
 
     static ProjectPage of(
             String version,
             Workings project,
-            List<List<PrintedSheet>> sheets,
+            List<PrintedSheet> sheets,
             PaperChoice paper,
             PrintCorrection correction) {
         List<Worksheet> worksheets = project.worksheets();
@@ -126,7 +118,7 @@ public record ProjectPage(
         List<FoundView> others = new ArrayList<>();
         gravestFirst(worksheets)
                 .forEach(found -> (found.level().equals("stop") ? stops : others).add(found));
-        sheets.stream().flatMap(List::stream).forEach(s -> squares(s).ifPresent(others::add));
+        sheets.stream().forEach(s -> squares(s).ifPresent(others::add));
         List<Assumed> assumed = new ArrayList<>();
         paper.assumed().ifPresent(assumed::add);
         worksheets.forEach(worksheet -> assumed.addAll(worksheet.assumed()));
@@ -138,8 +130,8 @@ public record ProjectPage(
                 others,
                 view(paper, project.heading().units()),
                 correction.isNeeded() ? correction.words() : "",
-                sheets.stream().flatMap(List::stream).map(ProjectPage::view).toList(),
-                worksheets.stream().map(ProjectPage::section).toList(),
+                sheets.stream().map(ProjectPage::view).toList(),
+                worksheets.stream().map(sheet -> section(project, sheet)).toList(),
                 worksheets.stream().flatMap(worksheet -> worksheet.open().stream()).toList(),
                 assumed);
     }
@@ -174,7 +166,7 @@ public record ProjectPage(
                                         about.computeIfAbsent(
                                                         nameless(finding),
                                                         same -> new LinkedHashSet<>())
-                                                .add(finding.about()));
+                                                .add(finding.about().words()));
                 about.forEach(
                         (finding, names) ->
                                 views.add(view(worksheet, finding, String.join(", ", names))));
@@ -190,7 +182,8 @@ public record ProjectPage(
     }
 
     private static Finding nameless(Finding finding) {
-        return new Finding("", finding.level(), finding.text(), finding.remedy());
+        return new Finding(
+                finding.code(), NAMELESS, finding.level(), finding.text(), finding.remedy());
     }
 
     private static FoundView view(Worksheet worksheet, Finding finding, String about) {
@@ -220,31 +213,16 @@ public record ProjectPage(
                 sheet.isStopped());
     }
 
-    private static SectionView section(Worksheet worksheet) {
-        Map<String, TemplateHTMLOutputModel> pictures = new LinkedHashMap<>();
-        worksheet.pictures().forEach((name, drawing) -> pictures.put(name, picture(drawing)));
+    private static SectionView section(Workings project, Worksheet worksheet) {
+        Set<Subject> shown = worksheet.shows();
         return new SectionView(
                 worksheet.name(),
                 worksheet.title(),
-                count(worksheet, Finding.Level.STOP),
-                count(worksheet, Finding.Level.WARNING),
-                worksheet.view(),
-                pictures);
-    }
-
-    /** The stylesheet needs the shape, since a browser does not tell it what an SVG's is. */
-    private static TemplateHTMLOutputModel picture(Drawing drawing) {
-        Box frame = drawing.frame();
-        String shape = Decimals.text(frame.widthMm() / frame.heightMm());
-        return Templates.markup(
-                "<div class=\"drawing\" style=\"--shape: "
-                        + shape
-                        + "\">\n"
-                        + SvgRenderer.render(drawing)
-                        + "</div>\n");
-    }
-
-    private static int count(Worksheet worksheet, Finding.Level level) {
-        return (int) worksheet.findings().stream().filter(f -> f.level() == level).count();
+                (int) project.stops().stream().filter(f -> f.about().touchesAny(shown)).count(),
+                (int)
+                        worksheet.findings().stream()
+                                .filter(f -> f.level() == Finding.Level.WARNING)
+                                .count(),
+                worksheet.blocks().stream().map(BlockView::of).toList());
     }
 }

@@ -60,7 +60,8 @@ final class WorkingsFile {
     private static Map<String, Object> finding(Worksheet worksheet, Finding finding) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("sheet", worksheet.name());
-        json.put("about", finding.about());
+        json.put("code", finding.code());
+        json.put("about", finding.about().words());
         json.put("level", finding.level().name().toLowerCase(Locale.ROOT));
         json.put("text", finding.text());
         json.put("remedy", finding.remedy());

@@ -1,14 +1,20 @@
 package secondbolt.worksheet;
 
+import java.util.regex.Pattern;
+
 /**
  * Something the maker should know, with what to do about it.
  *
- * @param about the cloth, closure or sheet it is about
+ * @param code what kind of finding it is, lower-case words with hyphens that never change, so that
+ *     tests and other programs need no prose
+ * @param about what it is about
  * @param level how much hangs on it
  * @param text what was found
  * @param remedy what to do; empty for a mere note
  */
-public record Finding(String about, Level level, String text, String remedy) {
+public record Finding(String code, Subject about, Level level, String text, String remedy) {
+    private static final Pattern CODE = Pattern.compile("[a-z]+(-[a-z]+)*");
+
     /** How much hangs on a finding, least first. */
     public enum Level {
         /** Good to know. */
@@ -19,5 +25,27 @@ public record Finding(String about, Level level, String text, String remedy) {
         WARNING,
         /** Do not cut. */
         STOP
+    }
+
+    /** Checks the code. */
+    public Finding {
+        if (!CODE.matcher(code).matches()) {
+            throw new IllegalArgumentException("not a code: " + code);
+        }
+    }
+
+    /** Not yet told apart. */
+    public Finding(String about, Level level, String text, String remedy) {
+        this("unnamed", new Subject.Whole(about), level, text, remedy);
+    }
+
+    /** Whether it must be read before what it is about is used, though it forbids nothing. */
+    public boolean isWarning() {
+        return level == Level.CAUTION || level == Level.WARNING;
+    }
+
+    /** Whether nothing it touches may be cut. */
+    public boolean isStop() {
+        return level == Level.STOP;
     }
 }

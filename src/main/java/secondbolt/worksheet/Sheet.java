@@ -1,6 +1,8 @@
 package secondbolt.worksheet;
 
 import java.util.List;
+import java.util.Set;
+import secondbolt.block.Block;
 import secondbolt.draw.Drawing;
 
 /**
@@ -8,37 +10,18 @@ import secondbolt.draw.Drawing;
  *
  * @param name lower-case words with hyphens; it names the file and is what the maker asks for
  * @param title its heading
+ * @param shows everything on it that a finding can be about
  * @param drawing in millimetres of true size; of a picture, as large as it is printed
- * @param instructions what to do with it, in order
- * @param warnings what must be read before it is used
- * @param table the values it shows
- * @param checklist what is ticked off, in order
+ * @param blocks what it says, in order
  * @param size what it is printed on unless the maker asks for other paper
  */
 public record Sheet(
         String name,
         String title,
+        Set<Subject> shows,
         Drawing drawing,
-        List<String> instructions,
-        List<String> warnings,
-        Table table,
-        List<Item> checklist,
+        List<Block> blocks,
         Size size) {
-    /**
-     * Something to tick off.
-     *
-     * @param title what it is
-     * @param notes what is said of it
-     * @param rows of cells, all equally many
-     */
-    public record Item(String title, List<String> notes, List<List<String>> rows) {
-        /** Copies the lists. */
-        public Item {
-            notes = List.copyOf(notes);
-            rows = rows.stream().map(List::copyOf).toList();
-        }
-    }
-
     /** What a sheet is printed on. */
     public enum Size {
         /** The maker's own paper, in tiles if it must be. */
@@ -49,33 +32,14 @@ public record Sheet(
         PICTURE
     }
 
-    /** Copies the lists. */
+    /** Copies the blocks and what it shows. */
     public Sheet {
-        instructions = List.copyOf(instructions);
-        warnings = List.copyOf(warnings);
-        checklist = List.copyOf(checklist);
+        shows = Set.copyOf(shows);
+        blocks = List.copyOf(blocks);
     }
 
-    /** A sheet with a table, printed on paper of a size. */
-    public Sheet(
-            String name,
-            String title,
-            Drawing drawing,
-            List<String> instructions,
-            List<String> warnings,
-            Table table,
-            Size size) {
-        this(name, title, drawing, instructions, warnings, table, List.of(), size);
-    }
-
-    /** A sheet for the maker's own paper. */
-    public Sheet(
-            String name,
-            String title,
-            Drawing drawing,
-            List<String> instructions,
-            List<String> warnings,
-            Table table) {
-        this(name, title, drawing, instructions, warnings, table, List.of(), Size.HOME);
+    /** The same sheet under another name. */
+    public Sheet named(String other) {
+        return new Sheet(other, title, shows, drawing, blocks, size);
     }
 }

@@ -1,35 +1,128 @@
 package secondbolt.worksheet;
 
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import secondbolt.draw.Drawing;
+import java.util.Set;
+import java.util.function.Supplier;
+import secondbolt.block.Block;
+import secondbolt.figure.Figures;
 
-/** One topic worked out: what its page shows, what its sheets print, what other programs read. */
-public interface Worksheet {
-    /** One lower-case word; it names the template, the page's anchor and the key of the figures. */
-    String name();
+/**
+ * One topic worked out: what its page shows, what its sheets print, what other programs read. What
+ * is shown, printed and told is made when it is first asked for, once.
+ */
+public final class Worksheet {
+    private final String name;
+    private final String title;
+    private final Notes notes;
+    private final Supplier<List<Block>> blocks;
+    private final Supplier<List<Sheet>> sheets;
+    private final Supplier<Figures> figures;
+    private final Gives gives;
+
+    private Worksheet(
+            String name,
+            String title,
+            Notes notes,
+            Supplier<List<Block>> blocks,
+            Supplier<List<Sheet>> sheets,
+            Supplier<Figures> figures,
+            Gives gives) {
+        this.name = name;
+        this.title = title;
+        this.notes = notes;
+        this.blocks = blocks;
+        this.sheets = sheets;
+        this.figures = figures;
+        this.gives = gives;
+    }
+
+    /**
+     * A worksheet with nothing but what is to be read.
+     *
+     * @param name one lower-case word; it names the page's anchor and the key of the figures
+     * @param title the heading of its page, in the trade's words
+     * @param notes what the maker should read
+     */
+    public static Worksheet of(String name, String title, Notes notes) {
+        return new Worksheet(name, title, notes, List::of, List::of, Figures::new, Gives.NOTHING);
+    }
+
+    /** The same with what its page shows. */
+    public Worksheet showing(Supplier<List<Block>> shown) {
+        return new Worksheet(name, title, notes, new Once<>(shown), sheets, figures, gives);
+    }
+
+    /** The same with its sheets. */
+    public Worksheet printing(Supplier<List<Sheet>> printed) {
+        return new Worksheet(name, title, notes, blocks, new Once<>(printed), figures, gives);
+    }
+
+    /** The same with its figures for other programs. */
+    public Worksheet telling(Supplier<Figures> told) {
+        return new Worksheet(name, title, notes, blocks, sheets, new Once<>(told), gives);
+    }
+
+    /** The same with what it contributes to others. */
+    public Worksheet giving(Gives given) {
+        return new Worksheet(name, title, notes, blocks, sheets, figures, given);
+    }
+
+    /** One lower-case word; it names the page's anchor and the key of the figures. */
+    public String name() {
+        return name;
+    }
 
     /** The heading of its page, in the trade's words. */
-    String title();
+    public String title() {
+        return title;
+    }
 
-    /** What its template shows: a record of text, made ready so that templates only lay out. */
-    Object view();
-
-    /** The pictures its template shows, by name. */
-    Map<String, Drawing> pictures();
-
-    /** Its sheets true to scale. */
-    List<Sheet> sheets();
+    /** What the maker should read. */
+    public Notes notes() {
+        return notes;
+    }
 
     /** What the maker should know before she cuts. */
-    List<Finding> findings();
+    public List<Finding> findings() {
+        return notes.findings();
+    }
 
     /** What was not written and therefore assumed. */
-    List<Assumed> assumed();
+    public List<Assumed> assumed() {
+        return notes.assumed();
+    }
 
     /** What stays open because she does not know it yet. */
-    List<Open> open();
+    public List<Open> open() {
+        return notes.open();
+    }
+
+    /** What its page shows, in order. */
+    public List<Block> blocks() {
+        return blocks.get();
+    }
+
+    /** Its sheets, in order. */
+    public List<Sheet> sheets() {
+        return sheets.get();
+    }
 
     /** All that its sheets show, for other programs. */
-    Figures figures();
+    public Figures figures() {
+        return figures.get();
+    }
+
+    /** What it contributes to others. */
+    public Gives gives() {
+        return gives;
+    }
+
+    /** Everything its page and sheets show that a finding can be about. */
+    public Set<Subject> shows() {
+        Set<Subject> shown = new HashSet<>();
+        sheets().forEach(sheet -> shown.addAll(sheet.shows()));
+        findings().forEach(finding -> shown.add(finding.about()));
+        return shown;
+    }
 }

@@ -11,6 +11,7 @@ import secondbolt.cutting.CuttingResult;
 import secondbolt.cutting.CuttingWorksheet;
 import secondbolt.draw.paper.Paper;
 import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
 import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.FitWorksheet;
@@ -18,8 +19,8 @@ import secondbolt.measure.Tape;
 import secondbolt.notebook.Desk;
 import secondbolt.notebook.PaperChoice;
 import secondbolt.notebook.PrintedSheet;
-import secondbolt.project.Project;
 import secondbolt.project.ProjectReader;
+import secondbolt.project.WrittenProject;
 import secondbolt.worksheet.Worksheet;
 
 /**
@@ -35,13 +36,13 @@ public final class FitBenchmark {
 
     private static final Path FOLDER = Path.of("target/bench/fit");
 
-    private final Project project;
+    private final WrittenProject project;
     private final Tape tape;
     private final FitResult fit;
     private final CuttingResult cutting;
     private final GeometryFloor geometry;
 
-    private FitBenchmark(Project project) {
+    private FitBenchmark(WrittenProject project) {
         this.project = project;
         this.tape = project.heading().units();
         this.fit = fit();
@@ -59,12 +60,14 @@ public final class FitBenchmark {
         benchmark.print("all pieces full size on A4", benchmark.sheets());
     }
 
-    private static Project read() throws IOException {
+    private static WrittenProject read() throws IOException {
         Path file = FOLDER.resolve(ProjectReader.FILE);
         Files.createDirectories(FOLDER);
         Files.writeString(file, PanelledCoat.yaml());
         Mistakes mistakes = new Mistakes();
-        Optional<Project> project = ProjectReader.read(file, ProjectReader.FILE, mistakes);
+        Optional<WrittenProject> project =
+                WrittenProject.read(
+                        SourceFile.of(ProjectReader.FILE, Files.readString(file)), mistakes);
         mistakes.inOrder().forEach(System.out::println);
         return project.orElseThrow();
     }
@@ -84,8 +87,8 @@ public final class FitBenchmark {
         }
         List<Worksheet> worksheets =
                 List.of(
-                        FitWorksheet.of(fit, project.wearer(), tape),
-                        CuttingWorksheet.of(cutting, tape));
+                        FitWorksheet.of(fit, project.wearer(), tape).worksheet(),
+                        CuttingWorksheet.of(cutting, tape).worksheet());
         worksheets.stream().flatMap(w -> w.findings().stream()).forEach(System.out::println);
         System.out.println(
                 cutting.pieces().size()
@@ -137,10 +140,11 @@ public final class FitBenchmark {
     }
 
     private List<PrintedSheet> printed() {
-        return PrintedSheet.of(
-                project.heading(),
-                CuttingWorksheet.of(cutting, tape),
-                PaperChoice.asked(Paper.A4, Desk.UNKNOWN));
+        PaperChoice paper = PaperChoice.asked(Paper.A4, Desk.UNKNOWN);
+        return CuttingWorksheet.of(cutting, tape).worksheet().sheets().stream()
+                .map(s -> PrintedSheet.Asked.of(project.heading(), List.of(), s, paper))
+                .map(PrintedSheet::of)
+                .toList();
     }
 
     private List<byte[]> pdfs(List<PrintedSheet> sheets) {

@@ -11,14 +11,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitResult;
 import secondbolt.measure.Tape;
-import secondbolt.project.Project;
-import secondbolt.project.ProjectSection;
+import secondbolt.project.WrittenProject;
 
 /** Closures as they are written, and what is told of those that cannot be. */
 class ClosureSectionTest {
@@ -41,13 +39,11 @@ class ClosureSectionTest {
             "button: {across: 15 mm, thick: 3 mm}, holes: upright, laps: right over left,"
                     + " extension: 2, first: 2";
 
-    private static Optional<Project> read(String closure, List<String> told) {
+    private static Optional<WrittenProject> read(String closure, List<String> told) {
         Mistakes mistakes = new Mistakes();
-        Optional<Project> project =
-                ProjectFileReader.read(
+        Optional<WrittenProject> project =
+                WrittenProject.read(
                         SourceFile.of("test.yaml", COAT + "  front: {" + closure + "}\n"),
-                        ProjectSection.ROOT,
-                        ProjectSection.UNITS,
                         mistakes);
         mistakes.inOrder().forEach(m -> told.add(m.found() + "; " + m.right()));
         return project;
@@ -55,7 +51,7 @@ class ClosureSectionTest {
 
     private static ClosureResult result(String closure) {
         List<String> mistakes = new ArrayList<>();
-        Project project =
+        WrittenProject project =
                 read(closure, mistakes).orElseThrow(() -> new AssertionError(mistakes.toString()));
         FitResult fit =
                 FitCalculation.work(
@@ -108,7 +104,7 @@ class ClosureSectionTest {
 
     private static Map<?, ?> figures(String closure) {
         List<String> mistakes = new ArrayList<>();
-        Project project =
+        WrittenProject project =
                 read(closure, mistakes).orElseThrow(() -> new AssertionError(mistakes.toString()));
         return (Map<?, ?>)
                 ClosureWorksheet.of(

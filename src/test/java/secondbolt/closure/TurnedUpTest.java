@@ -6,12 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.lay.stock.LayDesk;
-import secondbolt.project.ProjectSection;
-import secondbolt.project.Workings;
+import secondbolt.project.WrittenProject;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Worksheet;
 
@@ -27,7 +24,7 @@ class TurnedUpTest {
 
     private static Worksheet closure(String closure, String hem) {
         Mistakes mistakes = new Mistakes();
-        return ProjectFileReader.read(
+        return WrittenProject.read(
                         SourceFile.of(
                                 "test.yaml",
                                 """
@@ -42,14 +39,12 @@ class TurnedUpTest {
                                 %s
                                 """
                                         .formatted(closure, hem)),
-                        ProjectSection.ROOT,
-                        ProjectSection.UNITS,
                         mistakes)
-                .map(project -> Workings.of("shirt", project, LayDesk.inMemory()))
+                .map(project -> project.workings("shirt"))
                 .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()))
                 .worksheets()
                 .stream()
-                .filter(ClosureWorksheet.class::isInstance)
+                .filter(w -> w.name().equals("closures"))
                 .findFirst()
                 .orElseThrow();
     }
@@ -74,9 +69,9 @@ class TurnedUpTest {
     void warnsOfAHoleFixedInTheHem() {
         assertEquals(
                 List.of(
-                        "No hole can be stitched at number 5: turned-up shirt hem. With the last"
-                                + " 30 mm higher (`last` larger by as much) too. Or work what cannot"
-                                + " be stitched by hand, as the sheet marks it."),
+                        "No hole can be stitched at number 5: turned-up shirt hem. With the last 30"
+                            + " mm higher (`last` larger by as much) too. Or work what cannot be"
+                            + " stitched by hand, as the sheet marks it."),
                 warnings(closure(placed("on: front.left", "2", "upright"), HEM.formatted("once"))));
     }
 

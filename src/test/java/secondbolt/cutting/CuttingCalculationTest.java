@@ -217,7 +217,7 @@ class CuttingCalculationTest {
                         "        - {edge: left, to: start}");
         var findings = CuttingWorksheet.of(result, Tape.CENTIMETRE).findings();
         assertEquals(1, findings.size());
-        assertEquals("slit", findings.get(0).about());
+        assertEquals("slit", findings.get(0).about().words());
         assertTrue(findings.get(0).text().contains("crosses itself"), findings.toString());
     }
 

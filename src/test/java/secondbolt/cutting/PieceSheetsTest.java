@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import secondbolt.block.Block;
 import secondbolt.draw.SheetCode;
 import secondbolt.draw.paper.Page;
 import secondbolt.draw.paper.Paper;
@@ -105,7 +106,10 @@ class PieceSheetsTest {
 
     @Test
     void saysThatABoughtPatternIsForOwnUse() {
-        assertTrue(sheets("2").get(0).warnings().get(0).startsWith("For your own use"));
+        assertTrue(
+                sheets("2").get(0).blocks().stream()
+                        .filter(Block.Warnings.class::isInstance)
+                        .anyMatch(block -> block.toString().contains("For your own use")));
     }
 
     /** The cutting lines of a rectangle, on whichever tile each of them lies. */
@@ -145,8 +149,8 @@ class PieceSheetsTest {
                         "Shirt",
                         sheet.title(),
                         SheetCode.of(sheet.drawing()),
-                        sheet.instructions(),
-                        sheet.warnings(),
+                        List.of("Cut along the heavy line."),
+                        List.of(),
                         List.of(),
                         Tape.CENTIMETRE);
         return SheetPages.of(sheet.drawing(), text, paper, PrintCorrection.NONE);

@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import secondbolt.file.ProjectFileReader;
+import secondbolt.block.Block;
+import secondbolt.block.Table;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.lay.stock.LayDesk;
-import secondbolt.project.Project;
-import secondbolt.project.ProjectSection;
-import secondbolt.project.Workings;
+import secondbolt.project.WrittenProject;
 import secondbolt.worksheet.Worksheet;
 
 /** What follows from an alteration, worked by hand on a smock of rectangles. */
@@ -38,26 +36,27 @@ class EffectWorksheetTest {
               - {lengthen: body, by: 1}
             """;
 
-    private static EffectView view() {
+    private static Worksheet worksheet() {
         Mistakes mistakes = new Mistakes();
-        Project project =
-                ProjectFileReader.read(
-                                SourceFile.of("test.yaml", SMOCK),
-                                ProjectSection.ROOT,
-                                ProjectSection.UNITS,
-                                mistakes)
-                        .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
-        Worksheet last =
-                Workings.of("smock", project, LayDesk.inMemory()).worksheets().stream()
-                        .filter(w -> w.name().equals("effects"))
-                        .findFirst()
-                        .orElseThrow();
-        return (EffectView) last.view();
+        return WrittenProject.read(SourceFile.of("test.yaml", SMOCK), mistakes)
+                .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()))
+                .workings("smock")
+                .worksheets()
+                .stream()
+                .filter(w -> w.name().equals("effects"))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<String> rows(int alteration) {
-        return view().alterations().get(alteration).rows().stream()
-                .map(row -> row.what() + ": " + row.before() + ", " + row.after())
+        List<Table> tables =
+                worksheet().blocks().stream()
+                        .filter(Block.Rows.class::isInstance)
+                        .map(block -> ((Block.Rows) block).table())
+                        .toList();
+        return tables.get(alteration).rows().stream()
+                .map(row -> row.stream().map(cell -> cell.value().own()).toList())
+                .map(cells -> cells.get(0) + ": " + cells.get(1) + ", " + cells.get(2))
                 .toList();
     }
 

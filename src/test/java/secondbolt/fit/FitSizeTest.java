@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.measure.Tape;
-import secondbolt.project.Project;
-import secondbolt.project.ProjectSection;
+import secondbolt.project.WrittenProject;
 
 /**
  * What marks on the pieces tell of where the body is altered. Amounts derived by hand from the
@@ -37,12 +35,8 @@ class FitSizeTest {
                 """
                         .formatted(marks, alterations);
         Mistakes mistakes = new Mistakes();
-        Project project =
-                ProjectFileReader.read(
-                                SourceFile.of("test.yaml", text),
-                                ProjectSection.ROOT,
-                                ProjectSection.UNITS,
-                                mistakes)
+        WrittenProject project =
+                WrittenProject.read(SourceFile.of("test.yaml", text), mistakes)
                         .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
         FitResult fit =
                 FitCalculation.work(

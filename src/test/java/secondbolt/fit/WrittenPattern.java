@@ -3,13 +3,11 @@ package secondbolt.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Tape;
-import secondbolt.project.Project;
-import secondbolt.project.ProjectSection;
+import secondbolt.project.WrittenProject;
 import secondbolt.worksheet.Finding;
 
 /**
@@ -22,12 +20,8 @@ import secondbolt.worksheet.Finding;
 record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<String> mistakes) {
     static WrittenPattern of(String text) {
         Mistakes mistakes = new Mistakes();
-        Optional<Project> project =
-                ProjectFileReader.read(
-                        SourceFile.of("test.yaml", text),
-                        ProjectSection.ROOT,
-                        ProjectSection.UNITS,
-                        mistakes);
+        Optional<WrittenProject> project =
+                WrittenProject.read(SourceFile.of("test.yaml", text), mistakes);
         Optional<FitResult> result =
                 project.map(
                         p ->
@@ -43,7 +37,7 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
                         .toList());
     }
 
-    private static List<Finding> findings(Project project, FitResult result) {
+    private static List<Finding> findings(WrittenProject project, FitResult result) {
         Tape tape = project.heading().units();
         List<Finding> findings = new ArrayList<>(FitFindings.of(result, tape));
         findings.addAll(new OpeningCheck(result, project.wearer(), tape).findings());

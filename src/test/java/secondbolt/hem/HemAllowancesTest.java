@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.lay.stock.LayDesk;
-import secondbolt.project.ProjectSection;
+import secondbolt.project.WrittenProject;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Worksheet;
 
@@ -47,12 +45,8 @@ class HemAllowancesTest {
                         .formatted(depth, turned);
         Mistakes mistakes = new Mistakes();
         Workings workings =
-                ProjectFileReader.read(
-                                SourceFile.of("test.yaml", text),
-                                ProjectSection.ROOT,
-                                ProjectSection.UNITS,
-                                mistakes)
-                        .map(project -> Workings.of("shirt", project, LayDesk.inMemory()))
+                WrittenProject.read(SourceFile.of("test.yaml", text), mistakes)
+                        .map(project -> project.workings("shirt"))
                         .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
         Worksheet closures =
                 workings.worksheets().stream()

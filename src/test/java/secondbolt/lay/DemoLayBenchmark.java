@@ -9,7 +9,6 @@ import secondbolt.cloth.ClothResult;
 import secondbolt.cloth.ClothWorksheet;
 import secondbolt.cutting.CuttingCalculation;
 import secondbolt.cutting.CuttingResult;
-import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.fit.FitCalculation;
@@ -24,8 +23,7 @@ import secondbolt.lay.stock.StockLay;
 import secondbolt.lay.stock.StockTable;
 import secondbolt.lay.stock.Trial;
 import secondbolt.measure.Tape;
-import secondbolt.project.Project;
-import secondbolt.project.ProjectSection;
+import secondbolt.project.WrittenProject;
 
 /**
  * Tells when the first whole plan of a project's main cloth stands, and when the finished one does,
@@ -41,11 +39,9 @@ public final class DemoLayBenchmark {
      */
     public static void main(String[] args) throws IOException {
         Path file = Path.of(args[0], "project.yaml");
-        Project project =
-                ProjectFileReader.read(
+        WrittenProject project =
+                WrittenProject.read(
                                 SourceFile.of("project.yaml", Files.readString(file)),
-                                ProjectSection.ROOT,
-                                ProjectSection.UNITS,
                                 new Mistakes())
                         .orElseThrow();
         Tape tape = project.heading().units();

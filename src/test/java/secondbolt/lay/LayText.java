@@ -5,14 +5,12 @@ import java.util.Optional;
 import secondbolt.cloth.ClothWorksheet;
 import secondbolt.cutting.CuttingCalculation;
 import secondbolt.cutting.CuttingResult;
-import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.fit.FitCalculation;
 import secondbolt.lay.stock.LayDesk;
 import secondbolt.measure.Tape;
-import secondbolt.project.Project;
-import secondbolt.project.ProjectSection;
+import secondbolt.project.WrittenProject;
 
 /** Project files of a few lines, read and laid. */
 final class LayText {
@@ -20,15 +18,13 @@ final class LayText {
 
     private LayText() {}
 
-    private static Optional<Project> read(String text, Tape units, Mistakes mistakes) {
-        return ProjectFileReader.read(
+    private static Optional<WrittenProject> read(String text, Tape units, Mistakes mistakes) {
+        return WrittenProject.read(
                 SourceFile.of("test.yaml", "title: Test\nunits: " + units.symbol() + "\n" + text),
-                ProjectSection.ROOT,
-                ProjectSection.UNITS,
                 mistakes);
     }
 
-    static Project project(String text, Tape units) {
+    static WrittenProject project(String text, Tape units) {
         Mistakes mistakes = new Mistakes();
         return read(text, units, mistakes)
                 .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
@@ -52,7 +48,7 @@ final class LayText {
     }
 
     static LayResult result(String text, LayDesk desk, Tape units) {
-        Project project = project(text, units);
+        WrittenProject project = project(text, units);
         CuttingResult cutting =
                 CuttingCalculation.work(
                         FitCalculation.work(

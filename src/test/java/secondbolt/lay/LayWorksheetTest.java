@@ -225,8 +225,10 @@ class LayWorksheetTest {
         LayResult result =
                 LayText.result(
                         cloth(60, 60)
-                                + "pattern:\n  seam allowance: {of: 1, included: true}\n"
-                                + "  pieces: {facing: {cut: 1, seen: hidden, rectangle: [20, 80]}}\n");
+                                + "pattern:\n"
+                                + "  seam allowance: {of: 1, included: true}\n"
+                                + "  pieces: {facing: {cut: 1, seen: hidden, rectangle: [20,"
+                                + " 80]}}\n");
         assertFalse(result.made().fits());
         LayResult.Remedy parts = result.remedies().get(result.remedies().size() - 1);
         assertTrue(parts.words().contains("in two parts"));
@@ -295,7 +297,8 @@ class LayWorksheetTest {
         assertTrue(
                 LaySheets.of(result, Map.of("main-1", plan), Tape.CENTIMETRE)
                         .get(0)
-                        .warnings()
+                        .blocks()
+                        .toString()
                         .contains(told),
                 "on the cutting plan");
     }

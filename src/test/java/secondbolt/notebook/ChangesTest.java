@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
 
 /** What a remake changes is told sheet by sheet and value by value. */
 class ChangesTest {
@@ -36,8 +37,8 @@ class ChangesTest {
                                 "sheet front-band: code (\\w{6}) -> \\w{6};"
                                         + " printed sheets with code \\1 are stale"),
                 lines.get(0));
-        assertEquals("sample › front band › edge_length_mm: 650 -> 662", lines.get(1));
-        assertEquals("sample › front band › marks › 2 › from_top_mm: 98 -> 100", lines.get(2));
+        assertEquals("sample › front band › edge length: 65 cm -> 66.2 cm", lines.get(1));
+        assertEquals("sample › front band › marks › 2 › from top: 9.8 cm -> 10 cm", lines.get(2));
     }
 
     @Test
@@ -65,13 +66,23 @@ class ChangesTest {
     void tellsFindingsThatCameOrWent() {
         String clean = workings(650, List.of());
         String found =
-                workings(650, List.of(new Finding("band", Finding.Level.STOP, "No.", "Wait.")));
+                workings(
+                        650,
+                        List.of(
+                                new Finding(
+                                        "band-no",
+                                        new Subject.Closure("band"),
+                                        Finding.Level.STOP,
+                                        "No.",
+                                        "Wait.")));
         assertEquals(
-                List.of("new: findings › No.: sheet sample, about band, level stop, remedy Wait."),
+                List.of(
+                        "new: findings › band-no band: sheet sample, level stop, text No., remedy"
+                                + " Wait."),
                 between(clean, found));
         assertEquals(
                 List.of(
-                        "no longer: findings › No.: sheet sample, about band, level stop,"
+                        "no longer: findings › band-no band: sheet sample, level stop, text No.,"
                                 + " remedy Wait."),
                 between(found, clean));
     }
@@ -81,7 +92,7 @@ class ChangesTest {
         String before = "{\"outline_mm\": [[0, 0], [10, 0], [10, 20]], \"size_mm\": [10, 20]}";
         String now = "{\"outline_mm\": [[0, 0], [11, 0], [10, 20]], \"size_mm\": [11, 20]}";
         assertEquals(
-                List.of("outline_mm: changed", "size_mm: [10, 20] -> [11, 20]"),
+                List.of("outline: changed", "size: [1 cm, 2 cm] -> [1.1 cm, 2 cm]"),
                 between(before, now));
     }
 
@@ -92,8 +103,8 @@ class ChangesTest {
                         + " \"side\", \"by_mm\": 20}]}, \"widen side\": {\"cloth_mm2\": null}}}";
         assertEquals(
                 List.of(
-                        "new: effects: lengthen body (cloth_mm2 18200, moved [(what side, by_mm"
-                                + " 20)]), widen side (cloth_mm2 open)"),
+                        "new: effects: lengthen body (cloth 0.02 m², moved 1 item), widen side"
+                                + " (cloth open)"),
                 between("{}", now));
         assertEquals(List.of("no longer: effects: nothing"), between("{\"effects\": {}}", "{}"));
     }
@@ -102,11 +113,11 @@ class ChangesTest {
     void countsTheValuesOfANewGroupThatHasMany() {
         String outline = "[0, 0], [1, 0], [2, 0], [3, 1], [4, 2], [5, 3], [6, 9]";
         assertEquals(
-                List.of("new: pieces: front (14 values), cut 2"),
-                between("{}", "{\"pieces\": {\"front\": [" + outline + "], \"cut\": 2}}"));
+                List.of("new: pieces: front 7 points, cut 2"),
+                between("{}", "{\"pieces\": {\"front_mm\": [" + outline + "], \"cut\": 2}}"));
         assertEquals(
-                List.of("new: outline: 7 items"),
-                between("{}", "{\"outline\": [" + outline + "]}"));
+                List.of("new: outline: 7 points"),
+                between("{}", "{\"outline_mm\": [" + outline + "]}"));
     }
 
     @Test

@@ -21,8 +21,9 @@ import secondbolt.measure.Tape;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.project.Heading;
 import secondbolt.project.Workings;
-import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
 
 /** The site of some projects holds together. */
 class NotebookTest {
@@ -89,7 +90,7 @@ class NotebookTest {
                         "bad",
                         new Heading(
                                 bad, Optional.of(bad + " <b>x</b>"), Tape.INCH, Optional.empty()),
-                        List.of(new SampleWorksheet(bad, 650, List.of())));
+                        List.of(new SampleWorksheet(bad, 650, List.of()).worksheet()));
         for (Workings each : List.of(project, harmful)) {
             List<SiteFile> site = SampleSite.site(each);
             PageCheck check = new PageCheck(site);
@@ -123,7 +124,13 @@ class NotebookTest {
 
     @Test
     void printsWhatSheTypesInQuotationMarks() {
-        Finding stop = new Finding("front band", Level.STOP, "Raise `last` first.", "");
+        Finding stop =
+                new Finding(
+                        "last-too-low",
+                        new Subject.Closure("front band"),
+                        Level.STOP,
+                        "Raise `last` first.",
+                        "");
         Workings project = SampleSite.project("shirt", "Shirt", 650, List.of(stop));
         String pages = sheet(project).pages().toString();
         assertTrue(pages.contains("“last”"), pages);
@@ -148,10 +155,11 @@ class NotebookTest {
 
     private static PrintedSheet sheet(Workings project) {
         return PrintedSheet.of(
+                PrintedSheet.Asked.of(
                         project.heading(),
-                        project.worksheets().get(0),
-                        PaperChoice.asked(Paper.A4, Desk.UNKNOWN))
-                .get(0);
+                        project.stops(),
+                        project.worksheets().get(0).sheets().get(0),
+                        PaperChoice.asked(Paper.A4, Desk.UNKNOWN)));
     }
 
     @Test
@@ -194,11 +202,8 @@ class NotebookTest {
         PrintCorrection correction =
                 new PrintCorrection(Length.ofMillimetres(99), Length.ofMillimetres(100));
         List<SiteFile> site =
-                Notebook.of(
-                        "0.1.0",
-                        List.of(PLAIN),
-                        new Desk(Optional.empty(), correction),
-                        SampleSite.root());
+                new Notebook("0.1.0", SampleSite.root())
+                        .make(List.of(PLAIN), List.of(), new Desk(Optional.empty(), correction));
         assertTrue(
                 SampleSite.text(site, "porch shirt/index.html")
                         .contains("prints 100 mm as 99 mm across and 100 mm along"));

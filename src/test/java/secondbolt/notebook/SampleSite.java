@@ -15,6 +15,7 @@ import secondbolt.notebook.site.SiteFile;
 import secondbolt.project.Heading;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
 
 /** Small projects to make sites of. */
 final class SampleSite {
@@ -28,7 +29,9 @@ final class SampleSite {
         Heading heading =
                 new Heading(title, Optional.of(SUMMARY), Tape.CENTIMETRE, Optional.empty());
         return new Workings(
-                folder, heading, List.of(new SampleWorksheet("Front band", edgeMm, findings)));
+                folder,
+                heading,
+                List.of(new SampleWorksheet("Front band", edgeMm, findings).worksheet()));
     }
 
     static List<Finding> findings(Finding.Level... levels) {
@@ -36,7 +39,8 @@ final class SampleSite {
                 .map(
                         level ->
                                 new Finding(
-                                        "front band",
+                                        "hole-near-seam",
+                                        new Subject.Closure("front band"),
                                         level,
                                         "Hole 5 begins 2 mm above the waist seam, where none can be"
                                                 + " stitched: a matter of "
@@ -80,7 +84,7 @@ final class SampleSite {
     }
 
     static List<SiteFile> site(Workings... projects) {
-        return Notebook.of("0.1.0", List.of(projects), Desk.UNKNOWN, root());
+        return new Notebook("0.1.0", root()).make(List.of(projects), List.of(), Desk.UNKNOWN);
     }
 
     static String text(List<SiteFile> site, String path) {

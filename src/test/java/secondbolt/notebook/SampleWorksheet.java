@@ -3,21 +3,25 @@ package secondbolt.notebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Set;
+import secondbolt.block.Block;
+import secondbolt.block.Both;
+import secondbolt.block.Table;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.Pen;
 import secondbolt.draw.Sketch;
+import secondbolt.figure.Figures;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 import secondbolt.worksheet.Assumed;
-import secondbolt.worksheet.Figures;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
-import secondbolt.worksheet.Table;
+import secondbolt.worksheet.Subject;
 import secondbolt.worksheet.Worksheet;
 
 /**
@@ -27,7 +31,7 @@ import secondbolt.worksheet.Worksheet;
  * @param edgeMm where the last mark comes to lie
  * @param findings what it found
  */
-record SampleWorksheet(String title, int edgeMm, List<Finding> findings) implements Worksheet {
+record SampleWorksheet(String title, int edgeMm, List<Finding> findings) {
     private static final int MARKS = 7;
 
     /** What the template shows. */
@@ -45,21 +49,25 @@ record SampleWorksheet(String title, int edgeMm, List<Finding> findings) impleme
         return String.format(Locale.ROOT, "%.2f cm", mm / 10);
     }
 
-    @Override
-    public String name() {
-        return "sample";
+    Worksheet worksheet() {
+        return Worksheet.of("sample", title, new Notes(findings, assumed(), open()))
+                .showing(this::blocks)
+                .printing(this::sheets)
+                .telling(this::figures);
     }
 
-    @Override
-    public Object view() {
-        List<Row> rows = new ArrayList<>();
+    private List<Block> blocks() {
+        List<List<Table.Cell>> rows = new ArrayList<>();
         for (int i = 1; i <= MARKS; i++) {
             double mm = markMm(i);
-            String why = i == 1 ? "first" : i == MARKS ? "last" : "even gaps";
             String inches = String.format(Locale.ROOT, "%.1f in", mm / 25.4);
-            rows.add(new Row("" + i, cm(mm), inches, cm(mm - 3), cm(mm + 11), why));
+            rows.add(List.of(Table.Cell.of("" + i), Table.Cell.of(new Both(cm(mm), inches))));
         }
-        return new View("Seven buttons share the band " + title + ".", rows);
+        return List.of(
+                new Block.Prose("Seven buttons share the band " + title + "."),
+                new Block.Picture(drawing(), "The band"),
+                new Block.Rows(
+                        new Table("Marks", "Where they come", List.of("Mark", "Centre"), rows)));
     }
 
     private Drawing drawing() {
@@ -75,35 +83,29 @@ record SampleWorksheet(String title, int edgeMm, List<Finding> findings) impleme
         return sketch.drawing("Marks for " + title, new Box(0, 0, 150, edgeMm + 10));
     }
 
-    @Override
-    public Map<String, Drawing> pictures() {
-        return Map.of("band", drawing());
-    }
-
-    @Override
-    public List<Sheet> sheets() {
+    private List<Sheet> sheets() {
         Table table =
-                new Table(
+                Table.of(
                         List.of("Button", "Centre"),
                         List.of(List.of("1", cm(markMm(1))), List.of("7", cm(markMm(7)))));
         Sheet sheet =
                 new Sheet(
                         "front-band",
                         "Buttonhole guide: front band",
+                        Set.of(new Subject.Closure("front band")),
                         drawing(),
-                        List.of("Lay the guide on the right front."),
-                        List.of(),
-                        table);
+                        List.of(
+                                new Block.Steps(List.of("Lay the guide on the right front.")),
+                                new Block.Rows(table)),
+                        Sheet.Size.HOME);
         return List.of(sheet);
     }
 
-    @Override
-    public List<Assumed> assumed() {
+    private List<Assumed> assumed() {
         return List.of(new Assumed("laps", "right over left", "usual for women; set `laps`"));
     }
 
-    @Override
-    public List<Open> open() {
+    private List<Open> open() {
         return List.of(
                 new Open(
                         "shrinkage along",
@@ -111,8 +113,7 @@ record SampleWorksheet(String title, int edgeMm, List<Finding> findings) impleme
                         "wash a square marked 50 cm by 50 cm"));
     }
 
-    @Override
-    public Figures figures() {
+    private Figures figures() {
         List<Figures> marks = new ArrayList<>();
         for (int i = 1; i <= MARKS; i++) {
             Length mm = Length.ofMillimetres(Math.round(markMm(i)));

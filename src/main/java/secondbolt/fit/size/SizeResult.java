@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Assumed;
-import secondbolt.worksheet.Figures;
+import secondbolt.figure.Figures;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
 

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import secondbolt.cloth.Cloth;
 import secondbolt.file.Placed;
-import secondbolt.fit.FitCheck;
+import secondbolt.file.Trouble;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
@@ -20,7 +20,7 @@ import secondbolt.garment.PieceEdge;
  * cannot go together.
  */
 public final class LayCheck {
-    private final List<FitCheck.Trouble> troubles = new ArrayList<>();
+    private final List<Trouble> troubles = new ArrayList<>();
     private final Map<String, Piece> pieces = new LinkedHashMap<>();
     private final Map<String, Cloth> cloths;
     private final LayPlan plan;
@@ -32,8 +32,7 @@ public final class LayCheck {
     }
 
     /** All mistakes; none if the plan can be worked out. */
-    public static List<FitCheck.Trouble> of(
-            LayPlan plan, Pattern pattern, Map<String, Cloth> cloths) {
+    public static List<Trouble> of(LayPlan plan, Pattern pattern, Map<String, Cloth> cloths) {
         LayCheck check = new LayCheck(plan, pattern, cloths);
         check.names();
         plan.rules().matches().forEach(check::match);
@@ -80,7 +79,7 @@ public final class LayCheck {
     }
 
     private void tell(Placed<?> at, String found, String right) {
-        troubles.add(new FitCheck.Trouble(at.place(), found, right));
+        troubles.add(new Trouble(at.place(), found, right));
     }
 
     private void match(Match match) {

@@ -242,10 +242,19 @@ public final class LaySection {
                     "Pieces that are cut already; the rest is planned round them.",
                     "[{piece: front, cloth: left curtain, at: [20, 60]}]");
 
+    /** All five, in the order of the reference. */
+    public static final List<Key<?>> KEYS = List.of(DESIGNS, MAKE, LAY, CUT_SO_FAR, INTERFACING);
+
     private LaySection() {}
 
+    /** Where what is written is read from. */
+    public interface Source {
+        /** What stands under a key, if it is written. */
+        <T> Optional<T> get(Key<T> key);
+    }
+
     /** All five together. */
-    public static LayPlan plan(Fields fields) {
+    public static LayPlan plan(Source fields) {
         return new LayPlan(
                 fields.get(LAY).orElse(LayPlan.Rules.NONE),
                 fields.get(DESIGNS).orElse(Map.of()),

@@ -10,7 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import secondbolt.file.Json;
 import secondbolt.measure.Length;
-import secondbolt.worksheet.Figures;
+import secondbolt.figure.Figures;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
 
@@ -59,7 +59,7 @@ class SizeCalculationTest {
         assertTrue(open(result).contains("the wearer's age"));
         assertEquals(
                 List.of("wearer CAUTION"),
-                result.findings().stream().map(f -> f.about() + " " + f.level()).toList());
+                result.findings().stream().map(f -> f.about().words() + " " + f.level()).toList());
         assertEquals(Optional.empty(), result.measurements().get(0).usual());
         assertEquals(Optional.of(Length.ofMillimetres(10)), result.measurements().get(0).ease());
     }
@@ -99,8 +99,8 @@ class SizeCalculationTest {
         assertEquals(
                 List.of(
                         "From the bust line down to the hip line redraw from size 18 to size 16"
-                                + " along the seam `side`, on every piece with that seam, its facing"
-                                + " and lining too."),
+                            + " along the seam `side`, on every piece with that seam, its facing"
+                            + " and lining too."),
                 result.redraw());
     }
 
@@ -121,7 +121,8 @@ class SizeCalculationTest {
         SizeResult result =
                 work(
                         "wearer: {age: adult, measurements: {bust: 96, back waist length: 44}}",
-                        "pattern: {size: M, sizes: {size: [M], bust: [96], back waist length: [42]}}");
+                        "pattern: {size: M, sizes: {size: [M], bust: [96], back waist length:"
+                            + " [42]}}");
         SizeResult.Suggestion suggestion = result.suggestions().get(0);
         assertEquals(Optional.of("- {lengthen: body, by: 2 cm}"), suggestion.yaml());
         assertTrue(suggestion.text().contains("draw one named `body`"), suggestion.text());
@@ -145,7 +146,8 @@ class SizeCalculationTest {
         Optional<Wearer> wearer =
                 Written.input(
                                 "cm",
-                                "wearer: {measurements: {head: 57, bust: 96, chest: 98, hip: unknown}}")
+                                "wearer: {measurements: {head: 57, bust: 96, chest: 98, hip:"
+                                    + " unknown}}")
                         .wearer();
         assertEquals(Optional.of(Length.ofMillimetres(570)), Passage.HEAD.girth(wearer));
         assertEquals(Optional.of(Length.ofMillimetres(980)), Passage.BUST.girth(wearer));

@@ -1,0 +1,102 @@
+package secondbolt.closure;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import secondbolt.file.Key;
+import secondbolt.file.Placed;
+import secondbolt.file.Trouble;
+import secondbolt.fit.EdgeSum;
+import secondbolt.fit.FitCheck;
+import secondbolt.fit.FitResult;
+import secondbolt.fit.FitTopic;
+import secondbolt.fit.Pattern;
+import secondbolt.fit.PatternSection;
+import secondbolt.fit.size.WearerTopic;
+import secondbolt.topic.Bench;
+import secondbolt.topic.Outcome;
+import secondbolt.topic.Topic;
+import secondbolt.topic.TopicName;
+
+/** Buttons and other closures, on the altered lengths. */
+public final class ClosureTopic implements Topic<List<ClosureResult>> {
+    /** Its name; it comes to each closure whose length is known, in the maker's order. */
+    public static final TopicName<List<ClosureResult>> NAME = new TopicName<>("closures");
+
+    private final Function<Bench, List<TurnedUp>> turned;
+
+    /**
+     * The topic.
+     *
+     * @param turned what the hems turn up, where a placket may end
+     */
+    public ClosureTopic(Function<Bench, List<TurnedUp>> turned) {
+        this.turned = turned;
+    }
+
+    @Override
+    public TopicName<List<ClosureResult>> name() {
+        return NAME;
+    }
+
+    @Override
+    public List<Key<?>> keys() {
+        return List.of(Machine.KEY, ClosureSection.KEY);
+    }
+
+    @Override
+    public Outcome<List<ClosureResult>> work(Bench bench) {
+        Optional<Map<String, Closure>> written = bench.written(ClosureSection.KEY);
+        if (written.isEmpty()) {
+            return Outcome.nothing();
+        }
+        List<Trouble> missing = missing(written.get(), bench);
+        if (!missing.isEmpty()) {
+            return Outcome.wrong(missing);
+        }
+        Optional<FitResult> fit = bench.came(FitTopic.NAME);
+        List<Trouble> troubles = new ArrayList<>();
+        written.get()
+                .values()
+                .forEach(closure -> troubles.addAll(ClosureCheck.of(closure, fit, bench.tape())));
+        if (!troubles.isEmpty()) {
+            return Outcome.wrong(troubles);
+        }
+        Map<String, Closure> closures = new LinkedHashMap<>();
+        List<TurnedUp> hems = turned.apply(bench);
+        written.get().forEach((name, closure) -> closures.put(name, closure.with(hems)));
+        ClosureWorksheet sheet =
+                ClosureWorksheet.of(
+                        closures,
+                        fit,
+                        bench.came(WearerTopic.NAME),
+                        bench.written(Machine.KEY).orElse(Machine.UNKNOWN),
+                        bench.tape());
+        return Outcome.of(sheet.results(), sheet.worksheet());
+    }
+
+    /** A closure on edges of the pattern must name some that are there. */
+    private static List<Trouble> missing(Map<String, Closure> closures, Bench bench) {
+        Optional<Pattern> pattern = bench.written(PatternSection.KEY);
+        List<Trouble> troubles = new ArrayList<>();
+        for (Closure closure : closures.values()) {
+            Optional<Placed<EdgeSum>> edges = closure.placket().edges();
+            if (edges.isPresent()) {
+                troubles.addAll(
+                        pattern.map(p -> FitCheck.of(p, edges.get(), bench.tape()))
+                                .orElseGet(
+                                        () ->
+                                                List.of(
+                                                        new Trouble(
+                                                                edges.get().place(),
+                                                                "an edge of no pattern",
+                                                                "`pattern` as well, or"
+                                                                        + " `length`"))));
+            }
+        }
+        return troubles;
+    }
+}

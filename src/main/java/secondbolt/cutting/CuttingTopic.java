@@ -1,0 +1,43 @@
+package secondbolt.cutting;
+
+import java.util.List;
+import java.util.Map;
+import secondbolt.file.Key;
+import secondbolt.fit.FitResult;
+import secondbolt.fit.FitTopic;
+import secondbolt.hem.HemSection;
+import secondbolt.hem.HemTopic;
+import secondbolt.topic.Bench;
+import secondbolt.topic.Outcome;
+import secondbolt.topic.Topic;
+import secondbolt.topic.TopicName;
+
+/** The pieces with their cutting lines. */
+public final class CuttingTopic implements Topic<CuttingResult> {
+    /** Its name. */
+    public static final TopicName<CuttingResult> NAME = new TopicName<>("cutting");
+
+    @Override
+    public TopicName<CuttingResult> name() {
+        return NAME;
+    }
+
+    @Override
+    public List<Key<?>> keys() {
+        return List.of();
+    }
+
+    @Override
+    public Outcome<CuttingResult> work(Bench bench) {
+        // A mistake in a hem holds the cutting lines back.
+        bench.came(HemTopic.NAME);
+        return bench.came(FitTopic.NAME).map(fit -> work(fit, bench)).orElseGet(Outcome::nothing);
+    }
+
+    private static Outcome<CuttingResult> work(FitResult fit, Bench bench) {
+        CuttingResult result =
+                CuttingCalculation.work(
+                        fit, bench.written(HemSection.KEY).orElse(Map.of()), bench.tape());
+        return Outcome.of(result, CuttingWorksheet.of(result, bench.tape()).worksheet());
+    }
+}

@@ -1,0 +1,74 @@
+package secondbolt.effect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import secondbolt.figure.Differences;
+import secondbolt.figure.Figures;
+import secondbolt.file.Key;
+import secondbolt.topic.Bench;
+import secondbolt.topic.Outcome;
+import secondbolt.topic.Topic;
+import secondbolt.topic.TopicName;
+
+/**
+ * What follows from each alteration: the figures of all topics, whichever there are, with it and
+ * without it.
+ *
+ * @param <A> an alteration
+ */
+public final class EffectTopic<A> implements Topic<List<AlterationEffects>> {
+    private static final TopicName<List<AlterationEffects>> NAME = new TopicName<>("effects");
+
+    private final Key<List<A>> key;
+    private final Function<A, String> words;
+
+    /**
+     * The topic.
+     *
+     * @param key the alterations in the project file, in the maker's order
+     * @param words what an alteration is called
+     */
+    public EffectTopic(Key<List<A>> key, Function<A, String> words) {
+        this.key = key;
+        this.words = words;
+    }
+
+    @Override
+    public TopicName<List<AlterationEffects>> name() {
+        return NAME;
+    }
+
+    @Override
+    public List<Key<?>> keys() {
+        return List.of();
+    }
+
+    @Override
+    public boolean isSupposed() {
+        return false;
+    }
+
+    @Override
+    public Outcome<List<AlterationEffects>> work(Bench bench) {
+        List<A> alterations = bench.written(key).orElse(List.of());
+        if (alterations.isEmpty()) {
+            return Outcome.nothing();
+        }
+        List<AlterationEffects> effects = new ArrayList<>();
+        List<Figures> before = with(bench, alterations.subList(0, 0));
+        for (int i = 0; i < alterations.size(); i++) {
+            List<Figures> after = with(bench, alterations.subList(0, i + 1));
+            effects.add(
+                    AlterationEffects.of(
+                            words.apply(alterations.get(i)), Differences.ofTold(before, after)));
+            before = after;
+        }
+        List<AlterationEffects> all = List.copyOf(effects);
+        return Outcome.of(all, new EffectWorksheet(all, bench.tape()).worksheet());
+    }
+
+    private List<Figures> with(Bench bench, List<A> some) {
+        return bench.supposing(key, List.copyOf(some)).figures();
+    }
+}

@@ -1,0 +1,64 @@
+package secondbolt.fit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import secondbolt.file.Key;
+import secondbolt.file.Trouble;
+import secondbolt.fit.size.WearerTopic;
+import secondbolt.topic.Bench;
+import secondbolt.topic.Outcome;
+import secondbolt.topic.Topic;
+import secondbolt.topic.TopicName;
+
+/** The pattern, altered and checked. */
+public final class FitTopic implements Topic<FitResult> {
+    /** Its name. */
+    public static final TopicName<FitResult> NAME = new TopicName<>("fit");
+
+    private final BiFunction<Pattern, Bench, Pattern> sewn;
+
+    /**
+     * The topic.
+     *
+     * @param sewn the pattern with what its hems take of allowances that its outlines include
+     */
+    public FitTopic(BiFunction<Pattern, Bench, Pattern> sewn) {
+        this.sewn = sewn;
+    }
+
+    @Override
+    public TopicName<FitResult> name() {
+        return NAME;
+    }
+
+    @Override
+    public List<Key<?>> keys() {
+        return List.of(PatternSection.KEY, AlterationSection.KEY);
+    }
+
+    @Override
+    public Outcome<FitResult> work(Bench bench) {
+        Optional<Pattern> pattern = bench.written(PatternSection.KEY);
+        List<Alteration> alterations = bench.written(AlterationSection.KEY).orElse(List.of());
+        if (pattern.isEmpty()) {
+            return alterations.isEmpty()
+                    ? Outcome.nothing()
+                    : Outcome.wrong(
+                            List.of(
+                                    new Trouble(
+                                            bench.place(AlterationSection.KEY),
+                                            "alterations without a pattern",
+                                            "`pattern` as well")));
+        }
+        List<Trouble> troubles = FitCheck.of(pattern.get(), alterations, bench.tape());
+        if (!troubles.isEmpty()) {
+            return Outcome.wrong(troubles);
+        }
+        FitResult result =
+                FitCalculation.work(sewn.apply(pattern.get(), bench), alterations, bench.tape());
+        return Outcome.of(
+                result,
+                FitWorksheet.of(result, bench.came(WearerTopic.NAME), bench.tape()).worksheet());
+    }
+}

@@ -1,0 +1,58 @@
+package secondbolt.hem;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.cloth.ClothSection;
+import secondbolt.file.Key;
+import secondbolt.file.Trouble;
+import secondbolt.fit.FitResult;
+import secondbolt.fit.FitTopic;
+import secondbolt.fit.Pattern;
+import secondbolt.fit.PatternSection;
+import secondbolt.topic.Bench;
+import secondbolt.topic.Outcome;
+import secondbolt.topic.Topic;
+import secondbolt.topic.TopicName;
+
+/** The hems. */
+public final class HemTopic implements Topic<List<HemResult>> {
+    /** Its name; it comes to each hem worked out, in the maker's order. */
+    public static final TopicName<List<HemResult>> NAME = new TopicName<>("hems");
+
+    @Override
+    public TopicName<List<HemResult>> name() {
+        return NAME;
+    }
+
+    @Override
+    public List<Key<?>> keys() {
+        return List.of(HemSection.KEY);
+    }
+
+    @Override
+    public Outcome<List<HemResult>> work(Bench bench) {
+        Map<String, Hem> hems = bench.written(HemSection.KEY).orElse(Map.of());
+        if (hems.isEmpty()) {
+            return Outcome.nothing();
+        }
+        Optional<Pattern> pattern = bench.written(PatternSection.KEY);
+        List<Trouble> troubles =
+                pattern.map(p -> HemCheck.of(hems, p, bench.tape()))
+                        .orElseGet(
+                                () ->
+                                        List.of(
+                                                new Trouble(
+                                                        bench.place(HemSection.KEY),
+                                                        "hems without a pattern",
+                                                        "`pattern` as well")));
+        if (!troubles.isEmpty()) {
+            return Outcome.wrong(troubles);
+        }
+        FitResult fit = bench.came(FitTopic.NAME).orElseThrow();
+        HemWorksheet sheet =
+                HemWorksheet.of(
+                        fit, hems, bench.written(ClothSection.KEY).orElse(Map.of()), bench.tape());
+        return Outcome.of(sheet.results(), sheet.worksheet());
+    }
+}

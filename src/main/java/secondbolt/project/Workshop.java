@@ -1,0 +1,70 @@
+package secondbolt.project;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.file.Form;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.topic.Engine;
+import secondbolt.topic.Outcome;
+import secondbolt.topic.Topic;
+
+/**
+ * Where one project is read and worked out, as often as it is saved: what did not change since the
+ * last time is not worked out again.
+ *
+ * <p>Not safe to share between threads.
+ */
+public final class Workshop {
+    private final Form<Project> form;
+    private final Engine engine;
+
+    /**
+     * A workshop in which nothing was worked out yet.
+     *
+     * @param topics in the order of working
+     */
+    public Workshop(List<Topic<?>> topics) {
+        this.form = ProjectSection.form(topics);
+        this.engine = new Engine(topics);
+    }
+
+    /**
+     * Reads a project and works it out.
+     *
+     * @param file where it lies
+     * @param name the file as mistakes shall name it
+     * @param folder the name of its folder, which names its pages
+     * @param mistakes told all that is wrong
+     * @return the project worked out, if nothing was wrong
+     */
+    public Optional<Workings> work(Path file, String name, String folder, Mistakes mistakes) {
+        return ProjectReader.read(file, name, form, mistakes)
+                .flatMap(project -> work(project, folder));
+    }
+
+    /** The same from its text. */
+    public Optional<Workings> work(SourceFile source, String folder, Mistakes mistakes) {
+        return ProjectReader.read(source, form, mistakes).flatMap(project -> work(project, folder));
+    }
+
+    private Optional<Workings> work(Project project, String folder) {
+        List<Outcome<?>> outcomes = engine.run(project.sections());
+        outcomes.stream()
+                .flatMap(outcome -> outcome.troubles().stream())
+                .forEach(t -> project.sections().tell(t.place(), t.found(), t.right()));
+        return outcomes.stream().allMatch(outcome -> outcome.troubles().isEmpty())
+                ? Optional.of(
+                        new Workings(
+                                folder,
+                                project.heading(),
+                                outcomes.stream().flatMap(o -> o.worksheet().stream()).toList()))
+                : Optional.empty();
+    }
+
+    /** How often the last working out took a topic's step, as written or as supposed. */
+    public int timesWorked(String topic) {
+        return engine.timesWorked(topic);
+    }
+}

@@ -1,0 +1,61 @@
+package secondbolt.topic;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.figure.Figures;
+import secondbolt.file.Key;
+import secondbolt.measure.Tape;
+
+/** Something a step read: it can tell whether it would read the same again. */
+interface Read {
+    /**
+     * Whether the same would be read now.
+     *
+     * @param reader the topic that read it
+     * @param supposed what the reader's bench supposes
+     */
+    boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed);
+
+    /**
+     * What stood under a key.
+     *
+     * @param more what the reader supposed beyond its bench
+     */
+    record Section(Supposed more, Key<?> key, Optional<?> value) implements Read {
+        @Override
+        public boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed) {
+            return run.written(key, more.over(supposed)).equals(value);
+        }
+    }
+
+    /** The tape the project is measured with, which every step may print on. */
+    record OnTape(Tape tape) implements Read {
+        @Override
+        public boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed) {
+            return run.tape() == tape;
+        }
+    }
+
+    /** What another topic came to; nothing if that had mistakes. */
+    record Result(Supposed more, Topic<?> topic, Optional<?> value) implements Read {
+        @Override
+        public boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed) {
+            Optional<?> now = run.outcome(topic, more.over(supposed)).result();
+            return isSame(now, value);
+        }
+
+        /** The same object is compared at once, whatever it holds. */
+        private static boolean isSame(Optional<?> now, Optional<?> before) {
+            return now.isPresent() && before.isPresent() && now.get() == before.get()
+                    || now.equals(before);
+        }
+    }
+
+    /** The figures of all topics before. */
+    record AllFigures(Supposed more, List<Figures> value) implements Read {
+        @Override
+        public boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed) {
+            return run.figures(reader, more.over(supposed)).equals(value);
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package secondbolt.topic;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.figure.Figures;
+import secondbolt.file.Fields;
+import secondbolt.file.Key;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Worksheet;
+
+/** One working out of a project as it is written now. */
+final class Run {
+    private final Engine engine;
+    private final Fields sections;
+    private final Map<Asked, Outcome<?>> outcomes = new HashMap<>();
+
+    /** A topic, and what is supposed when it is asked for. */
+    private record Asked(String topic, Supposed supposed) {}
+
+    Run(Engine engine, Fields sections) {
+        this.engine = engine;
+        this.sections = sections;
+    }
+
+    Engine engine() {
+        return engine;
+    }
+
+    Fields sections() {
+        return sections;
+    }
+
+    Tape tape() {
+        return sections.tape();
+    }
+
+    /** What a topic comes to under a supposition. */
+    Outcome<?> outcome(Topic<?> topic, Supposed supposed) {
+        Asked asked = new Asked(topic.name().word(), supposed);
+        Outcome<?> known = outcomes.get(asked);
+        if (known == null) {
+            known =
+                    engine.shelf()
+                            .find(topic, this, supposed)
+                            .orElseGet(() -> work(topic, supposed));
+            outcomes.put(asked, known);
+        }
+        return known;
+    }
+
+    private Outcome<?> work(Topic<?> topic, Supposed supposed) {
+        RunBench bench = new RunBench(this, topic, supposed);
+        try {
+            engine.count(topic);
+            Outcome<?> outcome = topic.work(bench);
+            if (outcome.troubles().isEmpty()) {
+                engine.shelf().keep(topic, bench.reads(), outcome);
+            }
+            return outcome;
+        } catch (HeldBack e) {
+            // What it needs has a mistake, which is told where it was found.
+            return new Outcome<>(Optional.empty(), Optional.empty(), e.troubles());
+        }
+    }
+
+    /** What stands under a key. */
+    Optional<?> written(Key<?> key, Supposed supposed) {
+        Object value = supposed.values().get(key.name());
+        return value == null ? sections.get(key) : Optional.of(value);
+    }
+
+    /** The figures of the topics that stand before one. */
+    List<Figures> figures(Topic<?> asking, Supposed supposed) {
+        return engine.supposedBefore(asking).stream()
+                .flatMap(topic -> outcome(topic, supposed).worksheet().stream())
+                .map(Worksheet::figures)
+                .toList();
+    }
+}

@@ -1,0 +1,116 @@
+package secondbolt.project;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.closure.Closure;
+import secondbolt.closure.ClosureSection;
+import secondbolt.closure.Machine;
+import secondbolt.cloth.Cloth;
+import secondbolt.cloth.ClothSection;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.fit.Alteration;
+import secondbolt.fit.AlterationSection;
+import secondbolt.fit.Pattern;
+import secondbolt.fit.PatternSection;
+import secondbolt.fit.size.Wearer;
+import secondbolt.fit.size.WearerSection;
+import secondbolt.hem.Hem;
+import secondbolt.hem.HemSection;
+import secondbolt.lay.plan.LayCheck;
+import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.plan.LaySection;
+import secondbolt.lay.stock.LayDesk;
+import secondbolt.topic.Engine;
+import secondbolt.topic.Topic;
+
+/**
+ * A project as written in a test, read and checked, with what stands in its sections.
+ *
+ * @param project as read
+ * @param source its text
+ */
+public record WrittenProject(Project project, SourceFile source) {
+    /** Reads and checks a project; nothing if anything is wrong. */
+    public static Optional<WrittenProject> read(SourceFile source, Mistakes mistakes) {
+        List<Topic<?>> topics = Topics.all(LayDesk.inMemory());
+        Optional<WrittenProject> read =
+                ProjectReader.read(source, ProjectSection.form(topics), mistakes)
+                        .map(project -> new WrittenProject(project, source));
+        read.ifPresent(WrittenProject::check);
+        return read.filter(project -> mistakes.isEmpty());
+    }
+
+    /** All that is checked, but for what needs a search. */
+    private void check() {
+        List<Topic<?>> quick =
+                Topics.all(LayDesk.inMemory()).stream().filter(Topic::isSupposed).toList();
+        new Engine(quick)
+                .run(project.sections()).stream()
+                        .flatMap(outcome -> outcome.troubles().stream())
+                        .forEach(t -> project.sections().tell(t.place(), t.found(), t.right()));
+        pattern()
+                .ifPresent(
+                        p ->
+                                LayCheck.of(lay(), p, cloths().orElse(Map.of()))
+                                        .forEach(
+                                                t ->
+                                                        project.sections()
+                                                                .tell(
+                                                                        t.place(), t.found(),
+                                                                        t.right())));
+    }
+
+    /** What it says of itself. */
+    public Heading heading() {
+        return project.heading();
+    }
+
+    /** The project worked out. */
+    public Workings workings(String folder) {
+        return new Workshop(Topics.all(LayDesk.inMemory()))
+                .work(source, folder, new Mistakes())
+                .orElseThrow();
+    }
+
+    /** The pattern, if written. */
+    public Optional<Pattern> pattern() {
+        return project.get(PatternSection.KEY);
+    }
+
+    /** In her order. */
+    public List<Alteration> alterations() {
+        return project.get(AlterationSection.KEY).orElse(List.of());
+    }
+
+    /** Nothing in it if not written. */
+    public Machine machine() {
+        return project.get(Machine.KEY).orElse(Machine.UNKNOWN);
+    }
+
+    /** By name, if written. */
+    public Optional<Map<String, Closure>> closures() {
+        return project.get(ClosureSection.KEY);
+    }
+
+    /** By name. */
+    public Map<String, Hem> hems() {
+        return project.get(HemSection.KEY).orElse(Map.of());
+    }
+
+    /** If written. */
+    public Optional<Wearer> wearer() {
+        return project.get(WearerSection.KEY);
+    }
+
+    /** By name, if written. */
+    public Optional<Map<String, Cloth>> cloths() {
+        return project.get(ClothSection.KEY);
+    }
+
+    /** As written, all five sections. */
+    public LayPlan lay() {
+        return LaySection.plan(project.sections()::get);
+    }
+}
