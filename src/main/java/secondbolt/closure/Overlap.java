@@ -1,6 +1,7 @@
 package secondbolt.closure;
 
 import java.util.Optional;
+import secondbolt.garment.WornSide;
 import secondbolt.measure.Length;
 
 /**
@@ -17,19 +18,19 @@ public record Overlap(
     /** Which side lies over the other, named from the wearer. */
     public enum Laps {
         /** The wearer's right side has the holes. */
-        RIGHT_OVER_LEFT("right over left", "right", "left"),
+        RIGHT_OVER_LEFT("right over left", WornSide.RIGHT, WornSide.LEFT),
         /** The wearer's left side has the holes. */
-        LEFT_OVER_RIGHT("left over right", "left", "right"),
+        LEFT_OVER_RIGHT("left over right", WornSide.LEFT, WornSide.RIGHT),
         /** On a shoulder, a side or a cuff: the front has the holes. */
-        FRONT_OVER_BACK("front over back", "front", "back"),
+        FRONT_OVER_BACK("front over back", WornSide.FRONT, WornSide.BACK),
         /** There the back has them. */
-        BACK_OVER_FRONT("back over front", "back", "front");
+        BACK_OVER_FRONT("back over front", WornSide.BACK, WornSide.FRONT);
 
         private final String word;
-        private final String over;
-        private final String under;
+        private final WornSide over;
+        private final WornSide under;
 
-        Laps(String word, String over, String under) {
+        Laps(String word, WornSide over, WornSide under) {
             this.word = word;
             this.over = over;
             this.under = under;
@@ -41,21 +42,13 @@ public record Overlap(
         }
 
         /** The side that lies over. */
-        public String over() {
+        public WornSide over() {
             return over;
         }
 
         /** The side that lies under. */
-        public String under() {
+        public WornSide under() {
             return under;
-        }
-
-        /**
-         * Whether the side that lies over stands on the left of a drawing: the wearer's right as
-         * seen from outside in front, and whichever is called first elsewhere.
-         */
-        boolean overStandsLeft() {
-            return this == RIGHT_OVER_LEFT || this == FRONT_OVER_BACK;
         }
     }
 

@@ -1,5 +1,7 @@
 package secondbolt.closure;
 
+import secondbolt.garment.WornSide;
+
 /**
  * The two sides of a closure in words, as they are drawn: seen from outside, as worn.
  *
@@ -11,8 +13,9 @@ record Sides(Overlap overlap) {
      * the back her left; elsewhere the front edge, as it is on her left side.
      */
     boolean overStandsLeft() {
-        String left = overlap.worn() == Overlap.Worn.BACK ? "left" : "right";
-        return overlap.laps().over().equals(left) || overlap.laps().over().equals("front");
+        WornSide left = overlap.worn() == Overlap.Worn.BACK ? WornSide.LEFT : WornSide.RIGHT;
+        WornSide over = overlap.laps().over();
+        return over == left || over == WornSide.FRONT;
     }
 
     /** The side that lies over. */
@@ -25,7 +28,7 @@ record Sides(Overlap overlap) {
         return name(overlap.laps().under());
     }
 
-    private String name(String side) {
+    private String name(WornSide side) {
         return switch (overlap.worn()) {
             case FRONT -> "wearer's " + side + " front";
             case BACK -> "wearer's " + side + " back";

@@ -11,6 +11,7 @@ import secondbolt.file.Key;
 import secondbolt.file.LengthRange;
 import secondbolt.file.ListForm;
 import secondbolt.file.MapForm;
+import secondbolt.garment.Direction;
 import secondbolt.measure.Length;
 import secondbolt.measure.Share;
 
@@ -55,12 +56,12 @@ final class PrewashKeys {
     private static Optional<Prewash> marked(Fields fields) {
         Prewash.Marked marked = new Prewash.Marked(fields.require(MARKED), fields.require(NOW));
         AcrossAlong<Optional<Share>> left = marked.left();
-        boolean across = isPlausible(fields, left.across(), "across");
-        boolean along = isPlausible(fields, left.along(), "along");
+        boolean across = isPlausible(fields, left.across(), Direction.ACROSS);
+        boolean along = isPlausible(fields, left.along(), Direction.ALONG);
         return across && along ? Optional.of(marked) : Optional.empty();
     }
 
-    private static boolean isPlausible(Fields fields, Optional<Share> left, String way) {
+    private static boolean isPlausible(Fields fields, Optional<Share> left, Direction way) {
         boolean plausible =
                 left.isEmpty()
                         || (left.get().compareTo(LEAST_LEFT) >= 0
@@ -84,11 +85,11 @@ final class PrewashKeys {
         if (size.isEmpty() || square.isEmpty()) {
             return true;
         }
-        return fits(fields, square.get().across(), size.get().across(), "across")
-                && fits(fields, square.get().along(), size.get().along(), "along");
+        return fits(fields, square.get().across(), size.get().across(), Direction.ACROSS)
+                && fits(fields, square.get().along(), size.get().along(), Direction.ALONG);
     }
 
-    private static boolean fits(Fields fields, Optional<Length> marked, Length size, String way) {
+    private static boolean fits(Fields fields, Optional<Length> marked, Length size, Direction way) {
         Optional<Length> tooLong = marked.filter(m -> m.isLongerThan(size));
         tooLong.ifPresent(
                 m ->

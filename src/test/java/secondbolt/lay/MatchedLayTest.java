@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import secondbolt.garment.Direction;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.stock.Matching;
@@ -128,7 +129,7 @@ class MatchedLayTest {
                                 + " front.centre front]]}\n");
         List<Matching.GivenUp> givenUp = result.made().stocks().get(0).givenUp();
         assertEquals(1, givenUp.size());
-        assertEquals("across", givenUp.get(0).way());
+        assertEquals(Direction.ACROSS, givenUp.get(0).way());
         assertTrue(
                 LayFindings.of(result, Tape.CENTIMETRE).stream()
                         .anyMatch(

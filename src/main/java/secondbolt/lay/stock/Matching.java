@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import secondbolt.cloth.ClothYield;
 import secondbolt.fit.Piece;
+import secondbolt.garment.Direction;
 import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
@@ -58,7 +59,7 @@ public final class Matching {
      * @param way across or along
      * @param off by how much the lines miss each other there
      */
-    public record GivenUp(Match match, String way, Length off) {}
+    public record GivenUp(Match match, Direction way, Length off) {}
 
     /**
      * Matches pieces.
@@ -149,8 +150,8 @@ public final class Matching {
         double dx = x[a] + at.xMm() - other.xMm() - x[b];
         double dy = y[a] + at.yMm() - other.yMm() - y[b];
         if (group[a] == group[b]) {
-            tellOff(match, "across", off(dx, repeat.acrossMm()));
-            tellOff(match, "along", off(dy, repeat.alongMm()));
+            tellOff(match, Direction.ACROSS, off(dx, repeat.acrossMm()));
+            tellOff(match, Direction.ALONG, off(dy, repeat.alongMm()));
         } else {
             int old = group[b];
             for (int i = 0; i < group.length; i++) {
@@ -176,9 +177,9 @@ public final class Matching {
         return everyMm > 0 ? Math.abs(by - Math.rint(by / everyMm) * everyMm) : 0;
     }
 
-    private void tellOff(Match match, String way, double offMm) {
+    private void tellOff(Match match, Direction way, double offMm) {
         boolean told =
-                givenUp.stream().anyMatch(g -> g.match().equals(match) && g.way().equals(way));
+                givenUp.stream().anyMatch(g -> g.match().equals(match) && g.way() == way);
         if (offMm > SEEN_MM && !told) {
             givenUp.add(new GivenUp(match, way, Length.ofComputedMillimetres(offMm)));
         }
