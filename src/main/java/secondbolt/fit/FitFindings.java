@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import secondbolt.garment.Serves;
 import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -75,7 +76,8 @@ final class FitFindings {
                     Level.STOP,
                     "After the alterations this seam no longer meets: " + off + leftOut.text(),
                     leftOut.remedy());
-        } else if (isCap(check) && check.after().difference().isPositive()) {
+        } else if (isCap(check, result.pattern().meanings())
+                && check.after().difference().isPositive()) {
             tell(
                     check.seam().words(),
                     Level.NOTE,
@@ -83,12 +85,14 @@ final class FitFindings {
                     "If it is meant, write it down: `ease: "
                             + bare(check.seam().ease().plus(check.after().difference()))
                             + "` on this join.");
-        } else if (check.after().difference().size().isLongerThan(EASED_IN) || isCap(check)) {
+        } else if (check.after().difference().size().isLongerThan(EASED_IN)
+                || isCap(check, result.pattern().meanings())) {
             tell(
                     check.seam().words(),
                     Level.STOP,
                     "This seam does not meet as drawn: " + off,
-                    "Measure both edges again; if the difference is meant, write `ease` or `gather`.");
+                    "Measure both edges again; if the difference is meant, write `ease` or"
+                            + " `gather`.");
         } else {
             tell(
                     check.seam().words(),
@@ -99,9 +103,9 @@ final class FitFindings {
     }
 
     /** A cap shorter than its armhole can never be sewn in; a longer one is eased. */
-    private static boolean isCap(SeamCheck check) {
+    private static boolean isCap(SeamCheck check, Meanings meanings) {
         return check.seam().first().value().terms().stream()
-                .anyMatch(t -> t.edge().contains("cap"));
+                .anyMatch(t -> meanings.serves(t.piece(), t.edge(), Serves.CAP));
     }
 
     private String amounts(SeamCheck check) {
@@ -164,7 +168,8 @@ final class FitFindings {
                         "It changed edges that no declared seam checks: "
                                 + String.join(", ", loose)
                                 + ".",
-                        "Declare what they are sewn to under `seams`, or see for yourself that they still meet.");
+                        "Declare what they are sewn to under `seams`, or see for yourself that they"
+                                + " still meet.");
             }
         }
     }
@@ -177,7 +182,13 @@ final class FitFindings {
                                 piece.fold()
                                                 .map(fold -> what.equals(piece.name() + "." + fold))
                                                 .orElse(false)
-                                        || what.equals(piece.name() + ".hem"));
+                                        || isHem(piece, what));
+    }
+
+    private boolean isHem(Piece piece, String what) {
+        return piece.shape().edgeNames().stream()
+                .filter(edge -> what.equals(piece.name() + "." + edge))
+                .anyMatch(e -> result.pattern().meanings().isHem(piece.name(), e));
     }
 
     /** A share that no mark of the tape shows. */
@@ -251,9 +262,12 @@ final class FitFindings {
                                                                             + stray.number()
                                                                             + " of "
                                                                             + stray.edge()
-                                                                            + " leaves the line of its neighbours.",
-                                                                    "Look at the picture of the piece; if it is"
-                                                                            + " mistyped, correct it.")));
+                                                                            + " leaves the line of"
+                                                                            + " its neighbours.",
+                                                                    "Look at the picture of the"
+                                                                            + " piece; if it is"
+                                                                            + " mistyped, correct"
+                                                                            + " it.")));
         }
     }
 
@@ -263,7 +277,8 @@ final class FitFindings {
                     "pattern",
                     Level.NOTE,
                     "The pattern is bought: its outlines and full-size pieces are for you alone.",
-                    "Do not pass on the piece sheets or this page; the numbers of your alterations you may.");
+                    "Do not pass on the piece sheets or this page; the numbers of your alterations"
+                            + " you may.");
         }
     }
 }

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import secondbolt.file.Json;
+import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Figures;
 import secondbolt.worksheet.Finding;
@@ -87,7 +87,7 @@ class SizeCalculationTest {
     @Test
     void tellsWhatABlendRedraws() {
         SizeInput.Pieces pieces =
-                new SizeInput.Pieces(Set.of(), Set.of("side"), Map.of(), Map.of());
+                new SizeInput.Pieces(Map.of(), List.of("side"), Map.of(), Map.of());
         SizeInput input =
                 Written.input(
                         "cm",
@@ -99,8 +99,8 @@ class SizeCalculationTest {
         assertEquals(
                 List.of(
                         "From the bust line down to the hip line redraw from size 18 to size 16"
-                                + " along the seam `side`, on every piece with that seam, its facing"
-                                + " and lining too."),
+                            + " along the seam `side`, on every piece with that seam, its facing"
+                            + " and lining too."),
                 result.redraw());
     }
 
@@ -121,7 +121,8 @@ class SizeCalculationTest {
         SizeResult result =
                 work(
                         "wearer: {age: adult, measurements: {bust: 96, back waist length: 44}}",
-                        "pattern: {size: M, sizes: {size: [M], bust: [96], back waist length: [42]}}");
+                        "pattern: {size: M, sizes: {size: [M], bust: [96], back waist length:"
+                                + " [42]}}");
         SizeResult.Suggestion suggestion = result.suggestions().get(0);
         assertEquals(Optional.of("- {lengthen: body, by: 2 cm}"), suggestion.yaml());
         assertTrue(suggestion.text().contains("draw one named `body`"), suggestion.text());
@@ -129,15 +130,14 @@ class SizeCalculationTest {
     }
 
     @Test
-    void knowsWhatALineOrAnEdgeAlters() {
+    void knowsWhatALineAlters() {
         assertEquals(
-                Optional.of(BodyMeasure.BACK_WAIST_LENGTH), SizeCalculation.measureOfLine("body"));
+                Optional.of(BodyMeasure.BACK_WAIST_LENGTH), SizeCalculation.alteredAt(Serves.BODY));
         assertEquals(
-                Optional.of(BodyMeasure.ARM_LENGTH), SizeCalculation.measureOfLine("left sleeve"));
-        assertEquals(Optional.empty(), SizeCalculation.measureOfLine("skirt"));
-        assertTrue(SizeCalculation.isSide("side"));
-        assertTrue(SizeCalculation.isSide("left side"));
-        assertTrue(!SizeCalculation.isSide("inside"));
+                Optional.of(BodyMeasure.BACK_WAIST_LENGTH),
+                SizeCalculation.alteredAt(Serves.WAIST));
+        assertEquals(Optional.of(BodyMeasure.ARM_LENGTH), SizeCalculation.alteredAt(Serves.SLEEVE));
+        assertEquals(Optional.empty(), SizeCalculation.alteredAt(Serves.HIP));
     }
 
     @Test
@@ -145,7 +145,8 @@ class SizeCalculationTest {
         Optional<Wearer> wearer =
                 Written.input(
                                 "cm",
-                                "wearer: {measurements: {head: 57, bust: 96, chest: 98, hip: unknown}}")
+                                "wearer: {measurements: {head: 57, bust: 96, chest: 98, hip:"
+                                        + " unknown}}")
                         .wearer();
         assertEquals(Optional.of(Length.ofMillimetres(570)), Passage.HEAD.girth(wearer));
         assertEquals(Optional.of(Length.ofMillimetres(980)), Passage.BUST.girth(wearer));
