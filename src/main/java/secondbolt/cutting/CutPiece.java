@@ -107,7 +107,7 @@ public record CutPiece(
     /** What to cut, as a sheet says it. */
     public String instruction() {
         StringBuilder words = new StringBuilder();
-        piece.cutByRole()
+        piece.cuts()
                 .forEach(
                         (role, cut) -> {
                             String one = words.isEmpty() ? cut.words() : plain(cut);
@@ -123,6 +123,6 @@ public record CutPiece(
 
     /** How many are cut in all. */
     public int copies() {
-        return piece.cutByRole().values().stream().mapToInt(Piece.Cut::count).sum();
+        return piece.cuts().values().stream().mapToInt(Piece.Cut::count).sum();
     }
 }

@@ -166,7 +166,7 @@ public final class CuttingWorksheet {
 
     private static Figures figures(CutPiece piece) {
         Figures byCloth = new Figures();
-        piece.piece().cutByRole().forEach((role, cut) -> byCloth.count(role.word(), cut.count()));
+        piece.piece().cuts().forEach((role, cut) -> byCloth.count(role.word(), cut.count()));
         Map<String, Length> widths = new LinkedHashMap<>();
         piece.edges().forEach(edge -> widths.put(edge.edge(), edge.width()));
         return new Figures()
@@ -205,7 +205,7 @@ public final class CuttingWorksheet {
         String as =
                 piece.name()
                         + ", cut of "
-                        + piece.piece().cutByRole().keySet().stream()
+                        + piece.piece().cuts().keySet().stream()
                                 .map(Object::toString)
                                 .collect(Collectors.joining(" and "));
         return new Figures()
@@ -219,7 +219,7 @@ public final class CuttingWorksheet {
         double mm2 = piece.cut().areaMm2() * halves;
         Figures cloth = new Figures();
         piece.piece()
-                .cutByRole()
+                .cuts()
                 .forEach(
                         (role, cut) ->
                                 cloth.toldArea(

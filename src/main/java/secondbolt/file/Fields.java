@@ -52,6 +52,17 @@ public final class Fields {
         return mapping.find(key.name()).map(p -> p.value().place()).orElse(mapping.place());
     }
 
+    /**
+     * Where a name of the maker's own stands in a key's value; the value's place if it does not.
+     */
+    public Place placeIn(Key<?> key, String name) {
+        return mapping.find(key.name())
+                .flatMap(pair -> pair.value().asMapping())
+                .flatMap(named -> named.find(name))
+                .map(pair -> pair.key().place())
+                .orElse(place(key));
+    }
+
     /** Where the mapping begins. */
     public Place place() {
         return mapping.place();

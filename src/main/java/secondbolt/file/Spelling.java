@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Finds the known word nearest to a misspelt one. */
-final class Spelling {
+public final class Spelling {
     private Spelling() {}
 
     /**
      * The nearest of the known words, if it is near enough to be meant: a third of its letters may
      * be wrong, missing, too many or swapped with a neighbour.
      */
-    static Optional<String> nearest(String word, Collection<String> known) {
+    public static Optional<String> nearest(String word, Collection<String> known) {
         String sought = word.toLowerCase(Locale.ROOT).strip();
         return known.stream()
                 .filter(k -> distance(sought, k.toLowerCase(Locale.ROOT)) <= most(k))
@@ -25,7 +25,8 @@ final class Spelling {
         return Math.max(1, known.length() / 3);
     }
 
-    static String quoted(Collection<String> words) {
+    /** Words as the maker writes them, one after the other. */
+    public static String quoted(Collection<String> words) {
         return words.stream().map(w -> "`" + w + "`").collect(Collectors.joining(", "));
     }
 

@@ -35,7 +35,7 @@ record BodyLayers(List<Set<String>> layers) {
         for (Piece piece : pattern.pieces()) {
             boolean isJoined = layers.stream().anyMatch(layer -> layer.contains(piece.name()));
             if (!isJoined && edges.stream().anyMatch(piece::hasEdge)) {
-                Role cloth = piece.cutByRole().keySet().iterator().next();
+                Role cloth = piece.cuts().keySet().iterator().next();
                 byCloth.computeIfAbsent(cloth, c -> new LinkedHashSet<>()).add(piece.name());
             }
         }

@@ -6,12 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.fit.size.BodyMeasure;
-import secondbolt.fit.size.SizeCalculation;
+import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 
 /**
  * How far down the pieces bust, waist and hip lie, as far as marks or lines of that name tell:
- * {@code bust}, {@code bust point}, {@code bust line} and so on, on a drawn piece with a side.
+ * {@code bust}, {@code bust point}, {@code bust line} and so on, or lines that the maker says it
+ * of; on a drawn piece with a side.
  */
 final class BodyLevels {
     private static final List<BodyMeasure> MEASURES =
@@ -20,24 +21,23 @@ final class BodyLevels {
     private BodyLevels() {}
 
     /** From the top of the first piece that tells, after what was lengthened. */
-    static Map<BodyMeasure, Length> of(List<Piece> pieces) {
+    static Map<BodyMeasure, Length> of(List<Piece> pieces, Meanings meanings) {
         Map<BodyMeasure, Length> levels = new LinkedHashMap<>();
         for (BodyMeasure measure : MEASURES) {
             pieces.stream()
-                    .filter(BodyLevels::hasSide)
-                    .flatMap(piece -> level(piece, measure.word()).stream())
+                    .filter(piece -> hasSide(piece, meanings))
+                    .flatMap(piece -> level(piece, measure.word(), meanings).stream())
                     .findFirst()
                     .ifPresent(level -> levels.put(measure, level));
         }
         return levels;
     }
 
-    private static boolean hasSide(Piece piece) {
-        return piece.shape().asDrawn().isPresent()
-                && piece.shape().edgeLengths().keySet().stream().anyMatch(SizeCalculation::isSide);
+    private static boolean hasSide(Piece piece, Meanings meanings) {
+        return piece.shape().asDrawn().isPresent() && meanings.has(piece, Serves.SIDE);
     }
 
-    private static Optional<Length> level(Piece piece, String word) {
+    private static Optional<Length> level(Piece piece, String word, Meanings meanings) {
         double topMm = PieceAlteration.topMm(piece);
         Stream<Length> marks =
                 piece.features().marks().stream()
@@ -45,9 +45,17 @@ final class BodyLevels {
                         .map(mark -> Length.ofComputedMillimetres(mark.at().yMm() - topMm));
         Stream<Length> lines =
                 piece.lines().entrySet().stream()
-                        .filter(line -> isNamed(line.getKey(), word))
+                        .filter(line -> isLevel(line.getKey(), word, meanings))
                         .map(Map.Entry::getValue);
         return Stream.concat(marks, lines).findFirst();
+    }
+
+    /** What the maker says of a line goes before its name. */
+    private static boolean isLevel(String line, String word, Meanings meanings) {
+        return Optional.ofNullable(meanings.told().get(line))
+                .filter(Serves::isOfALine)
+                .map(serves -> serves.word().equals(word))
+                .orElseGet(() -> isNamed(line, word));
     }
 
     private static boolean isNamed(String name, String word) {

@@ -32,7 +32,7 @@ public final class FitCalculation {
         List<WidenShare> shares = new ArrayList<>();
         sort(pattern, alterations, lengthens, shares);
         return pattern.pieces().stream()
-                .map(piece -> PieceAlteration.apply(piece, lengthens, shares))
+                .map(piece -> PieceAlteration.apply(piece, lengthens, shares, pattern.meanings()))
                 .toList();
     }
 
@@ -41,7 +41,7 @@ public final class FitCalculation {
         List<Alteration.Lengthen> lengthens = new ArrayList<>();
         List<WidenShare> shares = new ArrayList<>();
         sort(pattern, alterations, lengthens, shares);
-        return PieceAlteration.apply(piece, lengthens, shares);
+        return PieceAlteration.apply(piece, lengthens, shares, pattern.meanings());
     }
 
     /** The changes of length among them, in order. */

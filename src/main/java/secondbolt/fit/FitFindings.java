@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import secondbolt.garment.PieceEdge;
+import secondbolt.garment.Serves;
 import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Finding;
 
 /** What a maker should know of her seams and alterations before she cuts. */
 final class FitFindings {
@@ -75,7 +76,8 @@ final class FitFindings {
                     Level.STOP,
                     "After the alterations this seam no longer meets: " + off + leftOut.text(),
                     leftOut.remedy());
-        } else if (isCap(check) && check.after().difference().isPositive()) {
+        } else if (isCap(check, result.pattern().meanings())
+                && check.after().difference().isPositive()) {
             tell(
                     check.seam().words(),
                     Level.NOTE,
@@ -83,12 +85,14 @@ final class FitFindings {
                     "If it is meant, write it down: `ease: "
                             + bare(check.seam().ease().plus(check.after().difference()))
                             + "` on this join.");
-        } else if (check.after().difference().size().isLongerThan(EASED_IN) || isCap(check)) {
+        } else if (check.after().difference().size().isLongerThan(EASED_IN)
+                || isCap(check, result.pattern().meanings())) {
             tell(
                     check.seam().words(),
                     Level.STOP,
                     "This seam does not meet as drawn: " + off,
-                    "Measure both edges again; if the difference is meant, write `ease` or `gather`.");
+                    "Measure both edges again; if the difference is meant, write `ease` or"
+                            + " `gather`.");
         } else {
             tell(
                     check.seam().words(),
@@ -99,9 +103,9 @@ final class FitFindings {
     }
 
     /** A cap shorter than its armhole can never be sewn in; a longer one is eased. */
-    private static boolean isCap(SeamCheck check) {
+    private static boolean isCap(SeamCheck check, Meanings meanings) {
         return check.seam().first().value().terms().stream()
-                .anyMatch(t -> t.edge().edge().contains("cap"));
+                .anyMatch(t -> meanings.serves(t.piece(), t.edge().edge(), Serves.CAP));
     }
 
     private String amounts(SeamCheck check) {
@@ -161,7 +165,8 @@ final class FitFindings {
                                         .map(PieceEdge::toString)
                                         .collect(Collectors.joining(", "))
                                 + ".",
-                        "Declare what they are sewn to under `seams`, or see for yourself that they still meet.");
+                        "Declare what they are sewn to under `seams`, or see for yourself that they"
+                                + " still meet.");
             }
         }
     }
@@ -173,7 +178,7 @@ final class FitFindings {
                         .flatMap(Piece::fold)
                         .filter(edge.edge()::equals)
                         .isPresent();
-        return isFold || edge.edge().equals("hem");
+        return isFold || result.pattern().meanings().isHem(edge.piece(), edge.edge());
     }
 
     /** A share that no mark of the tape shows. */
@@ -247,9 +252,12 @@ final class FitFindings {
                                                                             + stray.number()
                                                                             + " of "
                                                                             + stray.edge()
-                                                                            + " leaves the line of its neighbours.",
-                                                                    "Look at the picture of the piece; if it is"
-                                                                            + " mistyped, correct it.")));
+                                                                            + " leaves the line of"
+                                                                            + " its neighbours.",
+                                                                    "Look at the picture of the"
+                                                                            + " piece; if it is"
+                                                                            + " mistyped, correct"
+                                                                            + " it.")));
         }
     }
 
@@ -259,7 +267,8 @@ final class FitFindings {
                     "pattern",
                     Level.NOTE,
                     "The pattern is bought: its outlines and full-size pieces are for you alone.",
-                    "Do not pass on the piece sheets or this page; the numbers of your alterations you may.");
+                    "Do not pass on the piece sheets or this page; the numbers of your alterations"
+                            + " you may.");
         }
     }
 }

@@ -5,32 +5,43 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import secondbolt.fit.size.BodyMeasure;
 import secondbolt.fit.size.SizeCalculation;
 import secondbolt.fit.size.SizeInput;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.fit.size.Wearer;
+import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
 /** Lays the wearer beside the pattern, with what the alterations already add. */
 final class FitSize {
-    private static final List<BodyMeasure> ALL_ROUND =
+    /** What a change of the sides adds to. */
+    static final List<BodyMeasure> ALL_ROUND =
             List.of(BodyMeasure.BUST, BodyMeasure.WAIST, BodyMeasure.HIP);
 
     private FitSize() {}
 
     static SizeResult of(FitResult result, Optional<Wearer> wearer, Tape tape) {
-        Set<String> lines = new TreeSet<>();
-        Set<String> edges = new TreeSet<>();
-        for (Piece piece : result.pattern().pieces()) {
-            lines.addAll(piece.lines().keySet());
-            edges.addAll(piece.shape().edgeNames());
-        }
-        Map<BodyMeasure, Length> levels = BodyLevels.of(result.pieces());
-        SizeInput.Pieces pieces = new SizeInput.Pieces(lines, edges, levels, added(result, levels));
+        Meanings meanings = result.pattern().meanings();
+        Map<BodyMeasure, Length> levels = BodyLevels.of(result.pieces(), meanings);
+        SizeInput.Pieces pieces =
+                new SizeInput.Pieces(
+                        lines(meanings),
+                        List.copyOf(meanings.edgeNames(Serves.SIDE).keySet()),
+                        levels,
+                        added(result, levels));
         return SizeCalculation.work(new SizeInput(wearer, result.pattern().sizes(), pieces, tape));
+    }
+
+    /** For each length of the body, the line it is altered at. */
+    private static Map<BodyMeasure, String> lines(Meanings meanings) {
+        Map<BodyMeasure, String> lines = new LinkedHashMap<>();
+        for (BodyMeasure measure : BodyMeasure.values()) {
+            meanings.lineFor(s -> SizeCalculation.alteredAt(s).equals(Optional.of(measure)))
+                    .ifPresent(line -> lines.put(measure, line));
+        }
+        return lines;
     }
 
     /** What a change of the sides adds at a measurement. */
@@ -51,20 +62,22 @@ final class FitSize {
     private static Map<BodyMeasure, Length> added(
             FitResult result, Map<BodyMeasure, Length> levels) {
         Map<BodyMeasure, Length> added = new LinkedHashMap<>();
+        Meanings meanings = result.pattern().meanings();
+        Set<String> sides = meanings.edgeNames(Serves.SIDE).keySet();
         for (Alteration alteration : result.alterations()) {
             alteration.accept(
                     new Alteration.Visitor<Boolean>() {
                         @Override
                         public Boolean lengthen(Alteration.Lengthen lengthen) {
-                            SizeCalculation.measureOfLine(lengthen.line())
+                            meanings.line(lengthen.line())
+                                    .flatMap(line -> SizeCalculation.alteredAt(line.serves()))
                                     .ifPresent(m -> added.merge(m, lengthen.by(), Length::plus));
                             return true;
                         }
 
                         @Override
                         public Boolean widen(Alteration.Widen widen) {
-                            boolean atTheSide =
-                                    widen.edges().stream().anyMatch(SizeCalculation::isSide);
+                            boolean atTheSide = widen.edges().stream().anyMatch(sides::contains);
                             if (atTheSide) {
                                 ALL_ROUND.forEach(
                                         m -> added.merge(m, at(widen, m, levels), Length::plus));

@@ -110,7 +110,8 @@ public final class FitWorksheet {
                 FitCalculation.lengthens(result.pattern(), List.of(alteration));
         List<String> open = new ArrayList<>();
         for (Piece piece : result.pattern().pieces()) {
-            for (TapedLine line : TapedLine.moved(piece, lengthens).values()) {
+            for (TapedLine line :
+                    TapedLine.moved(piece, lengthens, result.pattern().meanings()).values()) {
                 line.open().forEach(edge -> open.add(new PieceEdge(piece.name(), edge).toString()));
             }
         }
@@ -191,6 +192,7 @@ public final class FitWorksheet {
 
     List<Assumed> assumed() {
         List<Assumed> assumed = new ArrayList<>(size.assumed());
+        assumed.addAll(MeaningGaps.of(result, size).assumed());
         assumed.addAll(TapedGaps.of(result, tape).assumed());
         if (!result.pattern().seams().isEmpty()) {
             assumed.add(
@@ -211,6 +213,7 @@ public final class FitWorksheet {
 
     List<Open> open() {
         List<Open> open = new ArrayList<>(TapedGaps.of(result, tape).open());
+        open.addAll(MeaningGaps.of(result, size).open());
         open.addAll(openings.open());
         open.addAll(size.open());
         return open;

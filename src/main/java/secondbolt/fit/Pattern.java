@@ -2,7 +2,9 @@ package secondbolt.fit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.fit.size.PatternSizes;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 
 /**
@@ -14,6 +16,7 @@ import secondbolt.measure.Length;
  * @param pieces in her order
  * @param seams what is joined to what
  * @param openings what must let the body through
+ * @param meanings what its edges and lines serve
  */
 public record Pattern(
         Rights rights,
@@ -21,7 +24,8 @@ public record Pattern(
         Optional<Allowance> allowance,
         List<Piece> pieces,
         List<Seam> seams,
-        List<Opening> openings) {
+        List<Opening> openings,
+        Meanings meanings) {
     /** Copies the lists. */
     public Pattern {
         pieces = List.copyOf(pieces);
@@ -60,7 +64,19 @@ public record Pattern(
 
     /** The same pattern with other pieces. */
     public Pattern with(List<Piece> newPieces) {
-        return new Pattern(rights, sizes, allowance, newPieces, seams, openings);
+        return new Pattern(rights, sizes, allowance, newPieces, seams, openings, meanings);
+    }
+
+    /** The same pattern, in which these edges are known to be turned up as hems. */
+    public Pattern withTurned(Set<PieceEdge> turned) {
+        return new Pattern(
+                rights,
+                sizes,
+                allowance,
+                pieces,
+                seams,
+                openings,
+                Meanings.of(pieces, seams, meanings.told(), turned));
     }
 
     /** The piece of this name, if there is one. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Forms;
@@ -13,6 +14,7 @@ import secondbolt.file.MapForm;
 import secondbolt.file.NamedForm;
 import secondbolt.fit.size.PatternSizes;
 import secondbolt.fit.size.SizeChartSection;
+import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 
 /** The {@code pattern} section of the project file. */
@@ -21,8 +23,8 @@ public final class PatternSection {
             Key.optional(
                     "rights",
                     Forms.choice(Pattern.Rights.values(), Pattern.Rights::word),
-                    "Whose the pattern is; unknown if not told. Outlines of a bought one are not for"
-                            + " others.",
+                    "Whose the pattern is; unknown if not told. Outlines of a bought one are not"
+                            + " for others.",
                     "mine");
     private static final Key<Length> OF =
             Key.required(
@@ -63,24 +65,29 @@ public final class PatternSection {
     private static List<Key<?>> keys() {
         List<Key<?>> keys = new ArrayList<>(List.of(RIGHTS));
         keys.addAll(SizeChartSection.KEYS);
-        keys.addAll(List.of(ALLOWANCE, PIECES, SeamKeys.SEAMS, SeamKeys.OPENINGS));
+        keys.addAll(
+                List.of(ALLOWANCE, PIECES, SeamKeys.SEAMS, SeamKeys.OPENINGS, MeaningKeys.MEANING));
         return keys;
     }
 
     private static Optional<Pattern> pattern(Fields fields) {
         Optional<PatternSizes> sizes = SizeChartSection.read(fields);
-        return sizes.map(s -> pattern(fields, s));
-    }
-
-    private static Pattern pattern(Fields fields, PatternSizes sizes) {
         List<Piece> pieces = new ArrayList<>();
         fields.require(PIECES).forEach((name, piece) -> pieces.add(piece.named(name)));
+        Optional<Map<String, Serves>> told = MeaningKeys.read(fields, pieces);
+        return sizes.flatMap(s -> told.map(t -> pattern(fields, s, pieces, t)));
+    }
+
+    private static Pattern pattern(
+            Fields fields, PatternSizes sizes, List<Piece> pieces, Map<String, Serves> told) {
+        List<Seam> seams = fields.get(SeamKeys.SEAMS).orElse(List.of());
         return new Pattern(
                 fields.get(RIGHTS).orElse(Pattern.Rights.UNKNOWN),
                 sizes,
                 fields.get(ALLOWANCE),
                 pieces,
-                fields.get(SeamKeys.SEAMS).orElse(List.of()),
-                fields.get(SeamKeys.OPENINGS).orElse(List.of()));
+                seams,
+                fields.get(SeamKeys.OPENINGS).orElse(List.of()),
+                Meanings.of(pieces, seams, told, Set.of()));
     }
 }

@@ -13,7 +13,7 @@ import secondbolt.shape.Point;
  * A piece of the pattern, as the maker wrote it, on its sewing line.
  *
  * @param name hers
- * @param cutByRole how many of it, by the role of the cloth they are cut from
+ * @param cuts how many of it, by the role of the cloth they are cut from
  * @param fold the edge that lies on the fold, if it is drawn half
  * @param grain how it lies to the grain
  * @param seen whether it is seen in wear
@@ -24,7 +24,7 @@ import secondbolt.shape.Point;
  */
 public record Piece(
         String name,
-        Map<Role, Cut> cutByRole,
+        Map<Role, Cut> cuts,
         Optional<String> fold,
         Grain grain,
         Seen seen,
@@ -34,7 +34,7 @@ public record Piece(
         Features features) {
     /** Copies the maps in order. */
     public Piece {
-        cutByRole = Collections.unmodifiableMap(new LinkedHashMap<>(cutByRole));
+        cuts = Collections.unmodifiableMap(new LinkedHashMap<>(cuts));
         lines = Collections.unmodifiableMap(new LinkedHashMap<>(lines));
         allowances = Collections.unmodifiableMap(new LinkedHashMap<>(allowances));
     }
@@ -158,12 +158,12 @@ public record Piece(
 
     /** How many are cut of a role of cloth. */
     public int copies(Role role) {
-        return Optional.ofNullable(cutByRole.get(role)).map(Cut::count).orElse(0);
+        return Optional.ofNullable(cuts.get(role)).map(Cut::count).orElse(0);
     }
 
     /** How many times an edge as drawn goes round the body: twice a copy if it is on a fold. */
     public int timesRoundTheBody() {
-        int copies = cutByRole.values().stream().findFirst().map(Cut::count).orElse(0);
+        int copies = cuts.values().stream().findFirst().map(Cut::count).orElse(0);
         return fold.isPresent() ? 2 * copies : copies;
     }
 
@@ -180,17 +180,17 @@ public record Piece(
 
     /** The same piece under a name. */
     Piece named(String newName) {
-        return new Piece(newName, cutByRole, fold, grain, seen, lines, shape, allowances, features);
+        return new Piece(newName, cuts, fold, grain, seen, lines, shape, allowances, features);
     }
 
     /** The same piece with other allowances. */
     public Piece withAllowances(Map<String, Length> newAllowances) {
-        return new Piece(name, cutByRole, fold, grain, seen, lines, shape, newAllowances, features);
+        return new Piece(name, cuts, fold, grain, seen, lines, shape, newAllowances, features);
     }
 
     /** The same piece with another shape and other marks. */
     public Piece with(PieceShape newShape, Map<String, Length> newLines, Features newFeatures) {
         return new Piece(
-                name, cutByRole, fold, grain, seen, newLines, newShape, allowances, newFeatures);
+                name, cuts, fold, grain, seen, newLines, newShape, allowances, newFeatures);
     }
 }

@@ -19,8 +19,13 @@ final class PieceAlteration {
      * The piece after all alterations.
      *
      * @param shares for each change of width, how much every edge of its name takes
+     * @param meanings what the pattern's edges serve
      */
-    static Piece apply(Piece piece, List<Alteration.Lengthen> lengthens, List<WidenShare> shares) {
+    static Piece apply(
+            Piece piece,
+            List<Alteration.Lengthen> lengthens,
+            List<WidenShare> shares,
+            Meanings meanings) {
         Piece longer =
                 piece.shape()
                         .accept(
@@ -32,7 +37,8 @@ final class PieceAlteration {
 
                                     @Override
                                     public Piece taped(PieceShape.Taped taped) {
-                                        return TapedAlteration.lengthened(piece, taped, lengthens);
+                                        return TapedAlteration.lengthened(
+                                                piece, taped, lengthens, meanings);
                                     }
                                 });
         Piece altered = longer;

@@ -6,9 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import secondbolt.garment.PieceEdge;
+import secondbolt.garment.Serves;
 import secondbolt.shape.EdgeLine;
-import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Finding;
 
 /**
  * A waist edge that lies on the bias, as that of a circular skirt does, and stretches as it is
@@ -36,13 +37,14 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
 
     /** The waist edges of a pattern, altered, that stretch. */
     static List<StretchingWaist> in(FitResult result) {
-        return result.pieces().stream().flatMap(StretchingWaist::in).toList();
+        Meanings meanings = result.pattern().meanings();
+        return result.pieces().stream().flatMap(piece -> in(piece, meanings)).toList();
     }
 
-    private static Stream<StretchingWaist> in(Piece piece) {
+    private static Stream<StretchingWaist> in(Piece piece, Meanings meanings) {
         return piece.shape().asDrawn().stream()
                 .flatMap(drawn -> drawn.edges().stream())
-                .filter(edge -> List.of(edge.name().split(" ", -1)).contains("waist"))
+                .filter(edge -> meanings.serves(piece.name(), edge.name(), Serves.WAIST))
                 .flatMap(edge -> of(piece, edge).stream());
     }
 
@@ -89,7 +91,7 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
                         + " allowance as soon as it is cut (Indian Agricultural Statistics Research"
                         + " Institute, e-course, 2011)."
                         + band(pattern)
-                        + hem());
+                        + hem(pattern.meanings()));
     }
 
     private String band(Pattern pattern) {
@@ -119,16 +121,12 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
 
     /** Straight on all sides, or called so: what it is sewn to decides its length. */
     private static boolean isBand(String name, Pattern pattern) {
-        boolean isStraight =
-                pattern.find(name)
-                        .flatMap(p -> p.shape().asDrawn())
-                        .filter(d -> d.edges().stream().allMatch(e -> e.line().isStraight()))
-                        .isPresent();
+        boolean isStraight = pattern.find(name).filter(Bulge::isStraightAllRound).isPresent();
         return isStraight || name.contains("band");
     }
 
-    private String hem() {
-        return piece.hasEdge("hem")
+    private String hem(Meanings meanings) {
+        return meanings.has(piece, Serves.HEM)
                 ? " Let it hang before its hem is levelled: a day at least (a machine maker's"
                         + " how-to), or two or three with some weight at the edge (The New"
                         + " Dressmaker, 1921); `hang` under `hems` says how long."

@@ -15,7 +15,10 @@ final class TapedAlteration {
     private TapedAlteration() {}
 
     static Piece lengthened(
-            Piece piece, PieceShape.Taped taped, List<Alteration.Lengthen> lengthens) {
+            Piece piece,
+            PieceShape.Taped taped,
+            List<Alteration.Lengthen> lengthens,
+            Meanings meanings) {
         LengthenField field = PieceAlteration.field(piece, lengthens);
         if (field.isNothing()) {
             return piece;
@@ -23,7 +26,7 @@ final class TapedAlteration {
         Map<String, Length> edges = new LinkedHashMap<>(taped.edges());
         Set<String> open = new LinkedHashSet<>(taped.open());
         Length along = taped.along();
-        Map<String, TapedLine> lines = TapedLine.moved(piece, lengthens);
+        Map<String, TapedLine> lines = TapedLine.moved(piece, lengthens, meanings);
         for (LengthenField.Cut cut : field.cuts()) {
             if (lines.containsKey(cut.name())) {
                 Length by = Length.ofComputedMillimetres(cut.byMm());

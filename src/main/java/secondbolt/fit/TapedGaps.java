@@ -36,7 +36,8 @@ record TapedGaps(List<Gap> gaps, List<SeamCheck> seams, Tape tape) {
                 FitCalculation.lengthens(result.pattern(), result.alterations());
         List<Gap> gaps = new ArrayList<>();
         for (Piece piece : result.pattern().pieces()) {
-            for (Map.Entry<String, TapedLine> line : TapedLine.moved(piece, lengthens).entrySet()) {
+            for (Map.Entry<String, TapedLine> line :
+                    TapedLine.moved(piece, lengthens, result.pattern().meanings()).entrySet()) {
                 if (!line.getValue().isTold()) {
                     gaps.add(new Gap(piece, line.getKey(), line.getValue()));
                 }

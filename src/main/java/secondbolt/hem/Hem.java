@@ -78,14 +78,6 @@ public record Hem(
     }
 
     /**
-     * A {@link PieceEdge} as a room sees it that does not know that type yet.
-     *
-     * @param piece the piece's name
-     * @param edge the edge's name
-     */
-    public record Edge(String piece, String edge) {}
-
-    /**
      * What is turned under at the raw edge of a hem turned twice: ¼ in on an inch tape, 6 mm on a
      * metric one.
      *
@@ -147,23 +139,18 @@ public record Hem(
         return depth().stream()
                 .flatMap(
                         deep ->
-                                pieceEdges().stream()
+                                edges().stream()
                                         .map(edge -> new TurnedUp("turned-up " + name, edge, deep)))
                 .toList();
     }
 
     /** The edges without their places. */
-    public List<PieceEdge> pieceEdges() {
+    public List<PieceEdge> edges() {
         return on.stream().map(Placed::value).toList();
-    }
-
-    /** The same, for rooms that ask for {@link Edge}. */
-    public List<Edge> edges() {
-        return pieceEdges().stream().map(e -> new Edge(e.piece(), e.edge())).toList();
     }
 
     /** Whether it lies along this edge. */
     public boolean isOn(PieceEdge edge) {
-        return pieceEdges().contains(edge);
+        return edges().contains(edge);
     }
 }

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.Piece;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -16,8 +19,12 @@ import secondbolt.measure.Tape;
 public final class HemAllowances {
     private HemAllowances() {}
 
-    /** The pattern with the depths of its hems as allowances, if its outlines include them. */
-    public static Pattern included(Pattern pattern, Map<String, Hem> hems, Tape tape) {
+    /**
+     * The pattern knowing which edges its hems turn, and with the depths of its hems as allowances,
+     * if its outlines include them.
+     */
+    public static Pattern included(Pattern written, Map<String, Hem> hems, Tape tape) {
+        Pattern pattern = written.withTurned(turned(hems));
         if (pattern.allowance().filter(Pattern.Allowance::isIncluded).isEmpty()) {
             return pattern;
         }
@@ -26,7 +33,7 @@ public final class HemAllowances {
             Map<String, Length> allowances = new LinkedHashMap<>(piece.allowances());
             for (Hem hem : hems.values()) {
                 if (hem.turned() != Hem.Turned.FACED && hem.depth().isPresent()) {
-                    hem.pieceEdges().stream()
+                    hem.edges().stream()
                             .filter(edge -> edge.piece().equals(piece.name()))
                             .forEach(edge -> allowances.put(edge.edge(), hem.turnedUp(tape)));
                 }
@@ -34,5 +41,12 @@ public final class HemAllowances {
             pieces.add(piece.withAllowances(allowances));
         }
         return pattern.with(pieces);
+    }
+
+    private static Set<PieceEdge> turned(Map<String, Hem> hems) {
+        return hems.values().stream()
+                .flatMap(hem -> hem.edges().stream())
+                .map(edge -> new PieceEdge(edge.piece(), edge.edge()))
+                .collect(Collectors.toUnmodifiableSet());
     }
 }

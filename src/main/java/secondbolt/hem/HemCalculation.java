@@ -67,7 +67,7 @@ public final class HemCalculation {
     }
 
     private HemResult work(String name, Hem hem) {
-        List<HemEdge> edges = hem.pieceEdges().stream().map(edge -> edge(hem, edge)).toList();
+        List<HemEdge> edges = hem.edges().stream().map(edge -> edge(hem, edge)).toList();
         Length round = edges.stream().map(HemEdge::foldAllRound).reduce(Length.ZERO, Length::plus);
         Optional<Integer> marks =
                 hem.fromFloor()

@@ -77,8 +77,8 @@ public final class HemCheck {
             return;
         }
         Placed<Length> depth = hem.placedDepth().get();
-        PieceEdge edge = hem.pieceEdges().get(0);
-        for (PieceEdge other : hem.pieceEdges()) {
+        PieceEdge edge = hem.edges().get(0);
+        for (PieceEdge other : hem.edges()) {
             edge = roomAbove(other).isShorterThan(roomAbove(edge)) ? other : edge;
         }
         Length room = roomAbove(edge);
@@ -122,12 +122,12 @@ public final class HemCheck {
 
     private void jumpsFromALining(Hem hem) {
         boolean isLining =
-                hem.pieceEdges().stream()
+                hem.edges().stream()
                         .allMatch(
                                 edge ->
                                         pattern.find(edge.piece())
                                                 .orElseThrow()
-                                                .cutByRole()
+                                                .cuts()
                                                 .containsKey(Role.LINING));
         if (hem.placedJump().isPresent() && !isLining) {
             troubles.add(

@@ -69,7 +69,8 @@ class FitCalculationTest {
                             there.sound().pattern().allowance(),
                             List.of(longer),
                             List.of(),
-                            List.of());
+                            List.of(),
+                            there.sound().pattern().meanings());
             Piece again = FitCalculation.alter(altered, back).get(0);
             Piece first = there.sound().pattern().find("front").orElseThrow();
             for (NamedEdge edge : first.shape().asDrawn().orElseThrow().edges()) {
@@ -267,8 +268,8 @@ class FitCalculationTest {
     void aRingFollowsTheCircleSkirtTables() {
         WrittenPattern ring =
                 WrittenPattern.cm(
-                        "pattern: {pieces: {skirt: {cut: 1, ring: {inner: 22.282, outer: 82.282, turn:"
-                                + " 180}}}}\n");
+                        "pattern: {pieces: {skirt: {cut: 1, ring: {inner: 22.282, outer: 82.282,"
+                                + " turn: 180}}}}\n");
         assertEquals(700, ring.beforeMm("skirt", "waist"), 0.1);
         assertEquals(Math.PI * 822.82, ring.beforeMm("skirt", "hem"), 0.1);
         assertEquals(600, ring.beforeMm("skirt", "left"), EXACT_MM);

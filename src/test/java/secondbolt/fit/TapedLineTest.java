@@ -146,11 +146,11 @@ class TapedLineTest {
         Piece front = any.sound().find("front").orElseThrow();
         for (String name :
                 List.of("side", "left side seam", "centre front", "inside leg", "underarm seam")) {
-            assertTrue(TapedLine.isLengthwise(front, name), name);
+            assertTrue(TapedLine.isLengthwise(front, name, Meanings.NONE), name);
         }
         for (String name :
                 List.of("hem", "waist", "left armhole", "side hem", "neckline", "front", "cap")) {
-            assertFalse(TapedLine.isLengthwise(front, name), name);
+            assertFalse(TapedLine.isLengthwise(front, name, Meanings.NONE), name);
         }
     }
 

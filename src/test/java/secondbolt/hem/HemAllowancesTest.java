@@ -3,6 +3,7 @@ package secondbolt.hem;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import secondbolt.file.source.Mistakes;
@@ -43,11 +44,7 @@ class HemAllowancesTest {
                 hems: {hem: {on: [front.bottom], depth: %s, turned: %s}}
                 """
                         .formatted(depth, turned);
-        Mistakes mistakes = new Mistakes();
-        Workings workings =
-                WrittenProject.read(SourceFile.of("test.yaml", text), mistakes)
-                        .map(project -> project.workings("shirt"))
-                        .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
+        Workings workings = workings(text);
         Worksheet closures =
                 workings.worksheets().stream()
                         .filter(w -> w.name().equals("closures"))
@@ -55,5 +52,35 @@ class HemAllowancesTest {
                         .orElseThrow();
         Map<?, ?> band = (Map<?, ?>) closures.figures().asMap().get("band");
         assertEquals(lengthMm, (double) band.get("edge_length_mm"), 0.01);
+    }
+
+    /** The strip's long edges are turned: nothing else could be sewn to them. */
+    @Test
+    void anEdgeThatIsTurnedIsAHemWhateverItsName() {
+        String pattern =
+                """
+                title: Schürze
+                units: cm
+                pattern:
+                  pieces: {Bahn: {cut: 1, lines: {Mitte: 30}, rectangle: [30, 60]}}
+                alterations: [{lengthen: Mitte, by: 3}]
+                """;
+        String hems = "hems: {Kanten: {on: [Bahn.left, Bahn.right], depth: 1, turned: narrow}}\n";
+        assertEquals(1, looseEdges(pattern));
+        assertEquals(0, looseEdges(pattern + hems));
+    }
+
+    private static long looseEdges(String text) {
+        return workings(text).worksheets().stream()
+                .flatMap(sheet -> sheet.findings().stream())
+                .filter(finding -> finding.text().contains("edges that no declared seam checks"))
+                .count();
+    }
+
+    private static Workings workings(String text) {
+        Mistakes mistakes = new Mistakes();
+        return WrittenProject.read(SourceFile.of("test.yaml", text), mistakes)
+                .map(project -> project.workings("test"))
+                .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
     }
 }

@@ -74,7 +74,7 @@ final class LaidOnCloth {
 
     private static void hands(StockLay stock, Map<String, Integer> hands, List<String> faults) {
         for (LaidPiece laid : stock.laid()) {
-            var cut = laid.piece().piece().cutByRole().get(stock.role());
+            var cut = laid.piece().piece().cuts().get(stock.role());
             String name = laid.piece().piece().name();
             int right = hands.getOrDefault(name + " false", 0);
             int left = hands.getOrDefault(name + " true", 0);

@@ -3,6 +3,8 @@ package secondbolt.fit.size;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
@@ -42,16 +44,18 @@ public final class SizeCalculation {
     }
 
     /**
-     * The measurement that a lengthen or shorten line of this name alters, so that what is written
-     * can be counted as added; nothing if the name is none of the usual.
+     * The measurement that a lengthen or shorten line alters, so that what is written can be
+     * counted as added; nothing if no measurement is compared there.
+     *
+     * @param line what the line serves
      */
-    public static Optional<BodyMeasure> measureOfLine(String line) {
-        return Suggestions.measureOfLine(line);
+    public static Optional<BodyMeasure> alteredAt(Serves line) {
+        return Suggestions.alteredAt(line);
     }
 
-    /** Whether an edge of this name is a side, so that to widen it adds to bust, waist and hip. */
-    public static boolean isSide(String edge) {
-        return Suggestions.isSide(edge);
+    /** The lengths of the body that are compared with the pattern. */
+    public static Set<BodyMeasure> lengths() {
+        return Suggestions.lengthNames();
     }
 
     private static List<Assumed> assumed(SizeInput input, Optional<ChosenSize> size) {

@@ -2,11 +2,9 @@ package secondbolt.fit.size;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -22,32 +20,29 @@ public record SizeInput(Optional<Wearer> wearer, PatternSizes sizes, Pieces piec
     /**
      * What the size needs to know of a pattern's pieces.
      *
-     * @param lineNames the names of all lengthen and shorten lines
-     * @param edgeNames the names of all edges, without their pieces
+     * @param lines for each length of the body that has one, the lengthen and shorten line it is
+     *     altered at
+     * @param sides the names of the edges that are sides, in the order of letters
      * @param levels how far down the pieces bust, waist or hip lie, where that is known
      * @param added what the alterations already written add at each measurement, all round or in
      *     length; negative if they take away
      */
     public record Pieces(
-            Set<String> lineNames,
-            Set<String> edgeNames,
+            Map<BodyMeasure, String> lines,
+            List<String> sides,
             Map<BodyMeasure, Length> levels,
             Map<BodyMeasure, Length> added) {
-        /** Copies all, the names in the order of letters. */
+        /** Copies all. */
         public Pieces {
-            lineNames = sorted(lineNames);
-            edgeNames = sorted(edgeNames);
+            lines = Collections.unmodifiableMap(new LinkedHashMap<>(lines));
+            sides = List.copyOf(sides);
             levels = Collections.unmodifiableMap(new LinkedHashMap<>(levels));
             added = Collections.unmodifiableMap(new LinkedHashMap<>(added));
         }
 
         /** No pieces told. */
         public static Pieces none() {
-            return new Pieces(Set.of(), Set.of(), Map.of(), Map.of());
-        }
-
-        private static SortedSet<String> sorted(Set<String> names) {
-            return Collections.unmodifiableSortedSet(new TreeSet<>(names));
+            return new Pieces(Map.of(), List.of(), Map.of(), Map.of());
         }
 
         Length added(BodyMeasure measure) {

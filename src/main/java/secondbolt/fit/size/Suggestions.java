@@ -1,13 +1,15 @@
 package secondbolt.fit.size;
 
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -22,7 +24,6 @@ final class Suggestions {
     private static final Map<BodyMeasure, Lengthened> LENGTHS = lengths();
     private static final List<BodyMeasure> WIDTHS =
             List.of(BodyMeasure.BUST, BodyMeasure.CHEST, BodyMeasure.WAIST, BodyMeasure.HIP);
-    private static final List<String> SIDES = List.of("side", "side seam", "sides");
 
     /** The measurements that an alteration may follow from. */
     static final List<BodyMeasure> COMPARED =
@@ -40,34 +41,34 @@ final class Suggestions {
     /**
      * Where a length is altered.
      *
-     * @param lines the names such a line may have, the usual one first
+     * @param lines what such a line serves, the usual first
      * @param where on which pieces it is drawn, and where
      */
-    private record Lengthened(List<String> lines, String where) {}
+    private record Lengthened(List<Serves> lines, String where) {}
 
     private static Map<BodyMeasure, Lengthened> lengths() {
         Map<BodyMeasure, Lengthened> lengths = new LinkedHashMap<>();
         lengths.put(
                 BodyMeasure.BACK_WAIST_LENGTH,
                 new Lengthened(
-                        List.of("body", "bodice", "waist", "back waist length", "waist length"),
+                        List.of(Serves.BODY, Serves.WAIST),
                         "every piece that runs from the shoulder to the waist or past it, fronts,"
                                 + " backs, their facings and linings, between armhole and waist"));
         lengths.put(
                 BodyMeasure.ARM_LENGTH,
                 new Lengthened(
-                        List.of("sleeve", "sleeve length", "arm", "arm length"),
+                        List.of(Serves.SLEEVE),
                         "the sleeve and its lining, between armhole and wrist"));
         lengths.put(
                 BodyMeasure.CROTCH_DEPTH,
                 new Lengthened(
-                        List.of("crotch depth", "crotch", "rise", "seat"),
+                        List.of(Serves.CROTCH_DEPTH),
                         "the front and back of the trousers, their pockets and facings, between"
                                 + " waist and crotch"));
         lengths.put(
                 BodyMeasure.INSIDE_LEG,
                 new Lengthened(
-                        List.of("leg", "inside leg", "leg length", "trouser leg"),
+                        List.of(Serves.LEG),
                         "the front and back of the trousers and their linings, between crotch and"
                                 + " hem"));
         return lengths;
@@ -82,43 +83,30 @@ final class Suggestions {
         return List.copyOf(suggestions.made);
     }
 
-    /** The side seam in words, by the name it has in the pattern. */
+    /** The side seam in words, by the names it has in the pattern. */
     static String sideSeam(SizeInput input) {
-        return side(input).map(name -> "the seam `" + name + "`").orElse("the side seam");
+        List<String> sides = input.pieces().sides();
+        String names = sides.stream().map(s -> "`" + s + "`").collect(Collectors.joining(", "));
+        return sides.isEmpty()
+                ? "the side seam"
+                : (sides.size() == 1 ? "the seam " : "the seams ") + names;
     }
 
-    /**
-     * The measurement a lengthen or shorten line of this name is for, if it is one of the usual.
-     */
-    static Optional<BodyMeasure> measureOfLine(String line) {
+    /** The measurement that a lengthen or shorten line alters, if any is compared there. */
+    static Optional<BodyMeasure> alteredAt(Serves line) {
         return LENGTHS.entrySet().stream()
-                .filter(e -> named(e.getValue().lines(), List.of(line)).isPresent())
+                .filter(length -> length.getValue().lines().contains(line))
                 .map(Map.Entry::getKey)
                 .findFirst();
     }
 
-    /** Whether an edge of this name is a side, by which the trunk is widened. */
-    static boolean isSide(String edge) {
-        return named(SIDES, List.of(edge)).isPresent();
+    static Set<BodyMeasure> lengthNames() {
+        return Collections.unmodifiableSet(LENGTHS.keySet());
     }
 
-    private static Optional<String> side(SizeInput input) {
-        return named(SIDES, input.pieces().edgeNames());
-    }
-
-    /** The name that is there: the usual one, else one that has the usual one as a word. */
-    private static Optional<String> named(List<String> usual, Collection<String> there) {
-        return usual.stream()
-                .filter(there::contains)
-                .findFirst()
-                .or(
-                        () ->
-                                there.stream()
-                                        .filter(
-                                                n ->
-                                                        List.of(n.split(" ", -1))
-                                                                .contains(usual.get(0)))
-                                        .findFirst());
+    /** Names as the file reads them. */
+    private static String written(List<String> names) {
+        return names.size() == 1 ? names.get(0) : "[" + String.join(", ", names) + "]";
     }
 
     /** What the body measures more than the size as altered so far; nothing if either is open. */
@@ -162,8 +150,8 @@ final class Suggestions {
             return;
         }
         String verb = by.isNegative() ? "shorten" : "lengthen";
-        Optional<String> line = named(how.lines(), input.pieces().lineNames());
-        String name = line.orElse(how.lines().get(0));
+        Optional<String> line = Optional.ofNullable(input.pieces().lines().get(measure));
+        String name = line.orElse(how.lines().get(0).word());
         String action =
                 line.isPresent()
                         ? capital(verb)
@@ -330,8 +318,8 @@ final class Suggestions {
 
     private SizeResult.Suggestion width(Step step, boolean isAll) {
         String verb = step.by().isNegative() ? "narrow" : "widen";
-        Optional<String> edge = side(input);
-        String name = edge.orElse(SIDES.get(0));
+        List<String> sides = input.pieces().sides();
+        String name = sides.isEmpty() ? Serves.SIDE.word() : written(sides);
         String levels =
                 step.above()
                         .map(a -> ", from: " + level(a) + ", to: " + level(step.measure()))
@@ -346,7 +334,7 @@ final class Suggestions {
                                 ? " Narrowing can wait for a fitting: cloth cut away does not come"
                                         + " back."
                                 : "")
-                        + (edge.isPresent()
+                        + (!sides.isEmpty()
                                 ? ""
                                 : " No piece has an edge named `"
                                         + name

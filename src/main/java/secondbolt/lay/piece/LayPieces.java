@@ -62,7 +62,7 @@ public record LayPieces(CuttingResult cutting) {
             Outline outline,
             List<PinPoint> pins) {
         List<LayPiece> copies = new ArrayList<>();
-        Optional<Piece.Cut> cut = Optional.ofNullable(piece.cutByRole().get(role));
+        Optional<Piece.Cut> cut = Optional.ofNullable(piece.cuts().get(role));
         int count = cut.map(Piece.Cut::count).orElse(0);
         for (int i = 0; i < count; i++) {
             boolean mirrored = cut.orElseThrow().mirrored() && i % 2 == 1;

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
-import secondbolt.file.Json;
-import secondbolt.measure.Length;
 import secondbolt.figure.Figures;
+import secondbolt.file.Json;
+import secondbolt.garment.Serves;
+import secondbolt.measure.Length;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
 
@@ -87,7 +87,7 @@ class SizeCalculationTest {
     @Test
     void tellsWhatABlendRedraws() {
         SizeInput.Pieces pieces =
-                new SizeInput.Pieces(Set.of(), Set.of("side"), Map.of(), Map.of());
+                new SizeInput.Pieces(Map.of(), List.of("side"), Map.of(), Map.of());
         SizeInput input =
                 Written.input(
                         "cm",
@@ -122,7 +122,7 @@ class SizeCalculationTest {
                 work(
                         "wearer: {age: adult, measurements: {bust: 96, back waist length: 44}}",
                         "pattern: {size: M, sizes: {size: [M], bust: [96], back waist length:"
-                            + " [42]}}");
+                                + " [42]}}");
         SizeResult.Suggestion suggestion = result.suggestions().get(0);
         assertEquals(Optional.of("- {lengthen: body, by: 2 cm}"), suggestion.yaml());
         assertTrue(suggestion.text().contains("draw one named `body`"), suggestion.text());
@@ -130,15 +130,14 @@ class SizeCalculationTest {
     }
 
     @Test
-    void knowsWhatALineOrAnEdgeAlters() {
+    void knowsWhatALineAlters() {
         assertEquals(
-                Optional.of(BodyMeasure.BACK_WAIST_LENGTH), SizeCalculation.measureOfLine("body"));
+                Optional.of(BodyMeasure.BACK_WAIST_LENGTH), SizeCalculation.alteredAt(Serves.BODY));
         assertEquals(
-                Optional.of(BodyMeasure.ARM_LENGTH), SizeCalculation.measureOfLine("left sleeve"));
-        assertEquals(Optional.empty(), SizeCalculation.measureOfLine("skirt"));
-        assertTrue(SizeCalculation.isSide("side"));
-        assertTrue(SizeCalculation.isSide("left side"));
-        assertTrue(!SizeCalculation.isSide("inside"));
+                Optional.of(BodyMeasure.BACK_WAIST_LENGTH),
+                SizeCalculation.alteredAt(Serves.WAIST));
+        assertEquals(Optional.of(BodyMeasure.ARM_LENGTH), SizeCalculation.alteredAt(Serves.SLEEVE));
+        assertEquals(Optional.empty(), SizeCalculation.alteredAt(Serves.HIP));
     }
 
     @Test
@@ -147,7 +146,7 @@ class SizeCalculationTest {
                 Written.input(
                                 "cm",
                                 "wearer: {measurements: {head: 57, bust: 96, chest: 98, hip:"
-                                    + " unknown}}")
+                                        + " unknown}}")
                         .wearer();
         assertEquals(Optional.of(Length.ofMillimetres(570)), Passage.HEAD.girth(wearer));
         assertEquals(Optional.of(Length.ofMillimetres(980)), Passage.BUST.girth(wearer));
