@@ -101,13 +101,13 @@ final class LayPage {
                                 picture(stock.role(), i),
                                 LayDrawing.caption(stock, i),
                                 words.over(stock, i),
-                                Numbered.on(stock, i).stream().map(this::row).toList()));
+                                NumberedPiece.on(stock, i).stream().map(this::row).toList()));
             }
         }
         return cloths;
     }
 
-    private LayView.PieceRow row(Numbered numbered) {
+    private LayView.PieceRow row(NumberedPiece numbered) {
         LaidPiece laid = numbered.laid();
         return new LayView.PieceRow(
                 Integer.toString(numbered.number()),
@@ -168,7 +168,7 @@ final class LayPage {
                 saved);
     }
 
-    private LayView.DesignRow both(LayResult.Both both) {
+    private LayView.DesignRow both(LayResult.DesignPair both) {
         String name = both.first() + " and " + both.second();
         return both.stocks().isEmpty()
                 ? new LayView.DesignRow(name, "no: more than all sound cloth", "", "", "", "")

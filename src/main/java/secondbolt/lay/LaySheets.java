@@ -60,7 +60,7 @@ final class LaySheets {
                 instructions(stock, cloth),
                 warnings(stock, cloth),
                 new Table(List.of(), List.of()),
-                Numbered.on(stock, cloth).stream().map(this::item).toList(),
+                NumberedPiece.on(stock, cloth).stream().map(this::item).toList(),
                 Sheet.Size.PICTURE);
     }
 
@@ -77,7 +77,7 @@ final class LaySheets {
     }
 
     private List<String> instructions(StockLay stock, int cloth) {
-        if (Numbered.on(stock, cloth).isEmpty()) {
+        if (NumberedPiece.on(stock, cloth).isEmpty()) {
             return List.of(
                     "Nothing is cut from this cloth.",
                     "In one piece there are " + words.over(stock, cloth) + ".");
@@ -97,7 +97,7 @@ final class LaySheets {
     }
 
     /** A piece to tick off, with its pin points. */
-    private Sheet.Item item(Numbered numbered) {
+    private Sheet.Item item(NumberedPiece numbered) {
         LaidPiece laid = numbered.laid();
         List<PinPoint> pins = laid.pins();
         if (pins.isEmpty()) {

@@ -1,7 +1,7 @@
 package secondbolt.lay.stock;
 
 import java.util.List;
-import secondbolt.lay.search.Bed;
+import secondbolt.lay.placement.Container;
 
 /**
  * All cloths of one role, in the order they are used.
@@ -9,7 +9,7 @@ import secondbolt.lay.search.Bed;
  * @param role of the cloths
  * @param spreads on each of which a piece could lie
  */
-public record Stock(String role, List<Spread> spreads) {
+public record Stock(String role, List<SpreadCloth> spreads) {
     /** Copies the list. */
     public Stock {
         spreads = List.copyOf(spreads);
@@ -25,9 +25,9 @@ public record Stock(String role, List<Spread> spreads) {
     }
 
     /** The cloths as the search sees them. */
-    List<Bed> beds() {
+    List<Container> containers() {
         List<String> edges = keptEdges();
-        return spreads.stream().map(spread -> spread.bed(edges)).toList();
+        return spreads.stream().map(spread -> spread.container(edges)).toList();
     }
 
     /** Whether the cloths are folded for cutting. */
