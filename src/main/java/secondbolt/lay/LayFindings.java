@@ -216,19 +216,18 @@ final class LayFindings {
                 .map(BoltLength::role)
                 .distinct()
                 .filter(role -> !roles.contains(role))
-                .forEach(
-                        role ->
-                                findings.add(
-                                        new Finding(
-                                                role,
-                                                Level.NOTE,
-                                                "No cloth of known size is there for the "
-                                                        + role
-                                                        + " pieces; they are not laid.",
-                                                "What they take from the bolt is in the yardage"
-                                                        + " summary; or write a cloth with `role: "
-                                                        + role
-                                                        + "`.")));
+                .forEach(this::withoutCloth);
+    }
+
+    private void withoutCloth(String role) {
+        add(
+                role,
+                Level.NOTE,
+                "No cloth of known size is there for the " + role + " pieces; they are not laid.",
+                "What they take from the bolt is in the yardage summary; or write a cloth with"
+                        + " `role: "
+                        + role
+                        + "`.");
     }
 
     private void other(DesignLay design) {

@@ -72,18 +72,15 @@ final class LayPage {
                             tape.print(stock.used()) + " of " + tape.print(stock.sound())));
         }
         if (result.others().isEmpty()) {
-            words.newCloth(result.made(), result.plan())
-                    .ifPresent(
-                            cloth ->
-                                    facts.add(
-                                            new LayView.Fact(
-                                                    "New cloth instead",
-                                                    cloth,
-                                                    words.saved(result.made(), result.plan())
-                                                            .map(saved -> "saves " + saved)
-                                                            .orElse(""))));
+            words.newCloth(result.made(), result.plan()).map(this::newCloth).ifPresent(facts::add);
         }
         return facts;
+    }
+
+    private LayView.Fact newCloth(String cloth) {
+        String saved =
+                words.saved(result.made(), result.plan()).map(price -> "saves " + price).orElse("");
+        return new LayView.Fact("New cloth instead", cloth, saved);
     }
 
     static double share(StockLay stock) {

@@ -34,7 +34,7 @@ final class LayRemedies {
     }
 
     /**
-     * All of them.
+     * All remedies for a lay that not all pieces fit in.
      *
      * @param stock what did not fit
      * @param wanted single copies

@@ -63,16 +63,12 @@ record LayWords(Tape tape) {
 
     /** What a design would take of new cloth, if the maker tells of such cloth. */
     Optional<String> newCloth(DesignLay design, LayPlan plan) {
-        return plan.rules()
-                .newCloth()
-                .flatMap(
-                        cloth ->
-                                bought(design, cloth)
-                                        .map(
-                                                length ->
-                                                        tape.printShop(length)
-                                                                + " of "
-                                                                + tape.print(cloth.width())));
+        return plan.rules().newCloth().flatMap(cloth -> newCloth(design, cloth));
+    }
+
+    private Optional<String> newCloth(DesignLay design, NewCloth cloth) {
+        return bought(design, cloth)
+                .map(length -> tape.printShop(length) + " of " + tape.print(cloth.width()));
     }
 
     /** What is saved by not buying it, if its price is told. */

@@ -23,20 +23,20 @@ public final class FoldedPieces {
     /** Single copies, as they are cut from folded cloth. */
     public static List<LayPiece> of(List<LayPiece> single) {
         List<LayPiece> left = new ArrayList<>(single);
-        List<LayPiece> doubled = new ArrayList<>();
+        List<LayPiece> folded = new ArrayList<>();
         while (!left.isEmpty()) {
             LayPiece piece = left.remove(0);
             Optional<LayPiece> other = left.stream().filter(o -> goTogether(piece, o)).findFirst();
             if (isOnFold(piece)) {
-                doubled.add(onFold(piece));
+                folded.add(onFold(piece));
             } else if (other.isPresent()) {
                 left.remove(other.get());
-                doubled.add(piece.with(LayPiece.CutLayers.BOTH));
+                folded.add(piece.with(LayPiece.CutLayers.BOTH));
             } else {
-                doubled.add(piece.with(LayPiece.CutLayers.UPPER));
+                folded.add(piece.with(LayPiece.CutLayers.UPPER));
             }
         }
-        return List.copyOf(doubled);
+        return List.copyOf(folded);
     }
 
     /** The next copy, if it is what comes from the lower layer. */

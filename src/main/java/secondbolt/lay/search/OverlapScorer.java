@@ -76,7 +76,7 @@ final class OverlapScorer {
         return steps;
     }
 
-    /** Everything from another, its weights too. */
+    /** Takes everything over from another scorer, its weights too. */
     void set(OverlapScorer other) {
         arrangement.set(other.arrangement);
         System.arraycopy(other.weight, 0, weight, 0, weight.length);
@@ -206,7 +206,7 @@ final class OverlapScorer {
         }
     }
 
-    /** What all overlaps come to, without weights. */
+    /** The sum of all overlaps, without weights; zero if nothing overlaps. */
     double total() {
         double total = 0;
         for (int i = 0; i < n; i++) {
@@ -229,7 +229,7 @@ final class OverlapScorer {
         return total;
     }
 
-    /** What overlaps weighs more, the worst most; what does not forgets. */
+    /** Makes what overlaps weigh more, the worst most; what does not slowly weighs less again. */
     void reweigh() {
         double most = 0;
         for (int i = 0; i < n; i++) {

@@ -150,7 +150,7 @@ final class PositionSearch {
         ys[to] = ys[from];
     }
 
-    /** Along one axis or slantwise, longer while it helps and shorter when it does not. */
+    /** Steps along one axis or slantwise: longer while it helps, shorter when it does not. */
     private void descend(int item, int which) {
         int container = keptContainers[which];
         int option = keptOptions[which];

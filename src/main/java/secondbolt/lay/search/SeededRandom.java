@@ -21,12 +21,12 @@ final class SeededRandom {
         return z ^ (z >>> 31);
     }
 
-    /** From 0 to below 1. */
+    /** A number from 0 to below 1. */
     double share() {
         return (next() >>> 11) * 0x1.0p-53;
     }
 
-    /** From 0 to below a number. */
+    /** A whole number from 0 to below a bound. */
     int below(int bound) {
         return (int) (share() * bound);
     }

@@ -21,8 +21,9 @@ final class StripSearch {
     /**
      * A search.
      *
-     * @param containers how many of the problem's containers are used; the last of them is
-     *     shortened
+     * @param containers how many of the problem's containers are used, one or more; the last of
+     *     them is shortened
+     * @param workers how many searches run side by side, one or more
      */
     StripSearch(Problem problem, int containers, int workers, long seed, WorkerPool pool) {
         this.problem = problem;
@@ -49,7 +50,7 @@ final class StripSearch {
         return best;
     }
 
-    /** Whether everything found a place. */
+    /** Whether every item found a position, begun from positions at random. */
     boolean start(StopRule stop) {
         Arrangement any = new Arrangement(problem.items());
         for (int i = 0; i < problem.items(); i++) {
@@ -58,7 +59,7 @@ final class StripSearch {
         return startFrom(any, stop);
     }
 
-    /** The same from an arrangement that may overlap, or use more containers. */
+    /** The same, begun from an arrangement that may overlap, or use more containers. */
     boolean startFrom(Arrangement arrangement, StopRule stop) {
         Arrangement from = arrangement.copy();
         for (int i = 0; i < problem.items(); i++) {
@@ -73,7 +74,7 @@ final class StripSearch {
         return found;
     }
 
-    /** The same from an arrangement of all items but the last. */
+    /** The same, begun from an arrangement of all items but the last. */
     boolean startWithOneMore(Arrangement arrangement, StopRule stop) {
         Arrangement all = new Arrangement(problem.items());
         for (int i = 0; i < arrangement.container.length; i++) {
@@ -83,7 +84,7 @@ final class StripSearch {
         return startFrom(all, stop);
     }
 
-    /** How much of the last container's length the best takes; 0 while there is none. */
+    /** How much of the last container's length the best takes, in mm; 0 while there is none. */
     double lengthMm() {
         return best == null ? 0 : bestLimit - problem.containers.get(shrinking).low();
     }
@@ -129,8 +130,8 @@ final class StripSearch {
     }
 
     /**
-     * Everything within the shorter container; what is too long for it is turned, or goes
-     * elsewhere.
+     * Moves every item into the container used to a shorter length; what is too long for that is
+     * turned, or goes to the first container.
      */
     private void into(Arrangement arrangement, double newLimit) {
         OverlapScorer scorer = separation.first();
@@ -152,7 +153,7 @@ final class StripSearch {
         }
     }
 
-    /** In the corner of the first container, or as near as it may lie. */
+    /** Puts an item in the corner of the first container, or as near to it as it may lie. */
     private void placeAtStart(Arrangement arrangement, int item) {
         PlaneContainer first = problem.containers.get(0);
         InnerFit innerFit = separation.first().innerFit(0, arrangement.option[item]);
@@ -165,7 +166,7 @@ final class StripSearch {
         return problem.options.get(option).heightMm();
     }
 
-    /** The option of an item that takes least length. */
+    /** The option of an item that takes the least length. */
     private int lowest(int item) {
         int lowest = problem.choices.get(item)[0];
         for (int option : problem.choices.get(item)) {
@@ -178,7 +179,7 @@ final class StripSearch {
         return separation.first().innerFit(shrinking, option).isFixed();
     }
 
-    /** Shorter than this the last container cannot become, or an item has no place at all. */
+    /** Used to a shorter length than this, the last container has no position for some item. */
     private double shortest() {
         double shortest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < problem.items(); i++) {
@@ -206,7 +207,9 @@ final class StripSearch {
         return low + (bestLimit - low) * (1 - share);
     }
 
-    /** Shortens in strides that halve on failure; then near misses are shaken up. */
+    /**
+     * Shortens in strides that halve on failure; then shakes the arrangement that failed by least.
+     */
     void explore(StopRule stop) {
         double stride = 0.03;
         Arrangement from = best.copy();
@@ -240,7 +243,7 @@ final class StripSearch {
         }
     }
 
-    /** Two large items change places. */
+    /** Lets two large items change places. */
     private void swap(Arrangement arrangement) {
         int n = problem.items();
         int a = large();
@@ -289,7 +292,7 @@ final class StripSearch {
         arrangement.y[i] = scorer.nearestY(container, o, y - shape.heightMm() / 2);
     }
 
-    /** One of the larger half, by area. */
+    /** The largest, by area, of three items taken at random. */
     private int large() {
         int n = problem.items();
         int best = random.below(n);
@@ -302,7 +305,11 @@ final class StripSearch {
         return best;
     }
 
-    /** From the best, by less and less. */
+    /**
+     * Shortens the best by less and less.
+     *
+     * @param progress how much of the effort given is spent after so many steps, 0 to 1 or above
+     */
     void compress(StopRule stop, LongToDoubleFunction progress) {
         while (!stop.endsAfter(steps())) {
             double share = progress.applyAsDouble(steps());

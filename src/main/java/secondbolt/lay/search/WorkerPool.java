@@ -30,7 +30,7 @@ final class WorkerPool implements AutoCloseable {
                         }));
     }
 
-    /** Works with every number from 0 to below the count, and waits for all. */
+    /** Does the work with every number from 0 to below the count at once, and waits for all. */
     void all(int count, IntConsumer work) {
         List<Future<?>> others = new ArrayList<>();
         for (int i = 1; i < count; i++) {

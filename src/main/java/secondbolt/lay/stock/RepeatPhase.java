@@ -20,7 +20,8 @@ import secondbolt.shape.Point;
 record RepeatPhase(
         Stock stock, Matching matching, int corner, List<Integer> containers, double share) {
     /**
-     * The search takes a piece for so much wider than it is, which must not reach off the cloth.
+     * How far from the corner of the cloth a piece is put: the search takes it for so much wider
+     * than it is, and that must not reach off the cloth.
      */
     private static final double IN_MM = LayCache.TOLERANCE_MM;
 

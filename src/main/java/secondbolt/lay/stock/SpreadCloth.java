@@ -36,10 +36,10 @@ public record SpreadCloth(
         Region soundForHidden,
         List<ClothYield.Kept> kept,
         Cuts cuts) {
-    /** So far a piece on the fold may reach beyond it in the search, which takes it for wider. */
+    /** How far beyond the fold the search lets a piece on it reach, since it takes it for wider. */
     private static final double OVER_FOLD_MM = 5;
 
-    /** So far a piece whose edge lies on the edge of the cloth may reach beyond it likewise. */
+    /** How far beyond the edge of the cloth it lets a piece reach whose edge lies on that. */
     private static final double OVER_EDGE_MM = 1;
 
     /** Copies the features. */
@@ -145,7 +145,8 @@ public record SpreadCloth(
     }
 
     /**
-     * It as the search sees it: sound, sound for hidden pieces, and for each kept edge.
+     * This cloth as a container of the search. Its grades are: where any piece may lie, where
+     * hidden pieces may lie, and for each kept edge, where the pieces with that edge may lie.
      *
      * @param edges the kept edges of all cloths of its stock
      */

@@ -24,7 +24,7 @@ public record Stock(String role, List<SpreadCloth> spreads) {
                 .toList();
     }
 
-    /** The cloths as the search sees them. */
+    /** The cloths as containers of the search, in the same order. */
     List<Container> containers() {
         List<String> edges = keptEdges();
         return spreads.stream().map(spread -> spread.container(edges)).toList();
