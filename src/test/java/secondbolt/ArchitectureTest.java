@@ -58,6 +58,8 @@ class ArchitectureTest {
                     "hem",
                     "cutting",
                     "effect",
+                    "lay.placement",
+                    "lay.nofit",
                     "lay.search",
                     "lay.plan",
                     "lay.piece",
@@ -111,11 +113,13 @@ class ArchitectureTest {
         rooms.put("hem", with(underTopics, "cloth", "fit", "closure"));
         rooms.put("cutting", with(underTopics, "cloth", "fit", "closure", "hem"));
         rooms.put("effect", Set.of("topic", "worksheet", "block", "figure", "file", "measure"));
-        rooms.put("lay.search", Set.of("shape"));
-        rooms.put("lay.plan", with(underTopics, "lay.search", "cloth", "fit"));
-        Set<String> underLay = with(underTopics, "lay.search", "cloth", "fit", "cutting");
+        rooms.put("lay.placement", Set.of("shape"));
+        rooms.put("lay.nofit", Set.of("lay.placement", "shape"));
+        rooms.put("lay.search", Set.of("lay.nofit", "lay.placement", "shape"));
+        rooms.put("lay.plan", with(underTopics, "lay.placement", "cloth", "fit"));
+        Set<String> underLay = with(underTopics, "lay.placement", "cloth", "fit", "cutting");
         rooms.put("lay.piece", underLay);
-        rooms.put("lay.stock", with(underLay, "lay.plan", "lay.piece"));
+        rooms.put("lay.stock", with(underLay, "lay.nofit", "lay.search", "lay.plan", "lay.piece"));
         rooms.put("lay", with(underLay, "lay.plan", "lay.piece", "lay.stock"));
         rooms.put(
                 "project",

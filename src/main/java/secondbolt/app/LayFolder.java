@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import secondbolt.lay.stock.LayDesk;
-import secondbolt.lay.stock.LayKeeper;
+import secondbolt.lay.stock.LayStore;
 
 /**
  * Keeps finished lays in the working folder, in {@code .secondbolt/lays}, and in memory as long as
@@ -17,8 +17,8 @@ import secondbolt.lay.stock.LayKeeper;
  * @param folder the working folder
  * @param isWritten whether lays are written to it, or only read
  */
-record LayFolder(Path folder, boolean isWritten) implements LayKeeper {
-    private static final LayKeeper MEMORY = LayDesk.inMemory().keeper();
+record LayFolder(Path folder, boolean isWritten) implements LayStore {
+    private static final LayStore MEMORY = LayDesk.inMemory().store();
 
     @Override
     public Optional<String> find(String key) {

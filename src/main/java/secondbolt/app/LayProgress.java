@@ -3,14 +3,14 @@ package secondbolt.app;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicReference;
-import secondbolt.lay.search.Watch;
+import secondbolt.lay.search.SearchObserver;
 
 /**
  * Tells how far the search for a lay is, on one line that is written over, where a person looks on;
  * and ends the search when she presses Ctrl-C, so that the best lay so far is used. Of searches
  * that run side by side one is told at a time, until it ends.
  */
-final class LayProgress implements Watch {
+final class LayProgress implements SearchObserver {
     private static final int BAR = 20;
     private static final String CLEAR = "\r" + " ".repeat(60) + "\r";
 

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.BoltWidth;
 import secondbolt.garment.Role;
-import secondbolt.lay.piece.Doubled;
+import secondbolt.lay.piece.FoldedPieces;
 import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Lay;
 import secondbolt.lay.plan.Interfacing;
 import secondbolt.lay.plan.LayPlan;
-import secondbolt.lay.search.Effort;
-import secondbolt.lay.search.Lay;
-import secondbolt.lay.stock.KeptLays;
-import secondbolt.lay.stock.Spread;
+import secondbolt.lay.stock.LayCache;
+import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.Stock;
 import secondbolt.lay.stock.StockSearch;
 import secondbolt.lay.stock.Trial;
@@ -24,11 +24,11 @@ import secondbolt.measure.Tape;
  * is.
  */
 final class BoltSearch {
-    private final KeptLays lays;
+    private final LayCache lays;
     private final LayPlan plan;
     private final Tape tape;
 
-    BoltSearch(KeptLays lays, LayPlan plan, Tape tape) {
+    BoltSearch(LayCache lays, LayPlan plan, Tape tape) {
         this.lays = lays;
         this.plan = plan;
         this.tape = tape;
@@ -40,7 +40,7 @@ final class BoltSearch {
      * @param wanted single copies
      * @param like a cloth whose nap and pattern the bolt has
      */
-    List<BoltLength> lengths(Role role, List<LayPiece> wanted, Optional<Spread> like) {
+    List<BoltLength> lengths(Role role, List<LayPiece> wanted, Optional<SpreadCloth> like) {
         return role == Role.INTERFACING ? interfacing(wanted, like) : cloth(role, wanted, like);
     }
 
@@ -49,7 +49,7 @@ final class BoltSearch {
      *
      * <p>Source: 5 cm off 150 cm, or 2 in off 60 in (a trade convention, lesson on yardage).
      */
-    private List<BoltLength> cloth(Role role, List<LayPiece> wanted, Optional<Spread> like) {
+    private List<BoltLength> cloth(Role role, List<LayPiece> wanted, Optional<SpreadCloth> like) {
         Length selvages = tape == Tape.INCH ? Length.ofInches(2, 1) : Length.ofMillimetres(50);
         List<BoltLength> lengths = new ArrayList<>();
         for (Length width : widths(role)) {
@@ -76,7 +76,7 @@ final class BoltSearch {
     }
 
     /** Interfacing has no selvage that is left, and lies single. */
-    private List<BoltLength> interfacing(List<LayPiece> wanted, Optional<Spread> like) {
+    private List<BoltLength> interfacing(List<LayPiece> wanted, Optional<SpreadCloth> like) {
         List<Length> widths =
                 plan.interfacing().map(told -> List.of(told.width())).orElse(usualInterfacing());
         boolean anyWay = plan.interfacing().map(Interfacing::isNonwoven).orElse(false);
@@ -103,7 +103,7 @@ final class BoltSearch {
             Length width,
             Length cuttable,
             List<LayPiece> single,
-            Optional<Spread> like,
+            Optional<SpreadCloth> like,
             Trial trial) {
         double area = single.stream().mapToDouble(LayPiece::areaMm2).sum();
         double longest =
@@ -114,17 +114,17 @@ final class BoltSearch {
                         .orElse(0);
         double repeat = like.map(s -> s.repeat().alongMm()).orElse(0.0);
         double lengthMm = 2 * area / cuttable.millimetres() + 2 * longest + single.size() * repeat;
-        Spread bolt = Spread.fromBolt(cuttable, lengthMm, like);
+        SpreadCloth bolt = SpreadCloth.fromBolt(cuttable, lengthMm, like);
         Stock stock = new Stock(role, List.of(trial.isFolded() ? bolt.folded() : bolt));
-        List<LayPiece> wanted = trial.isFolded() ? Doubled.of(single) : single;
+        List<LayPiece> wanted = trial.isFolded() ? FoldedPieces.of(single) : single;
         Lay lay = StockSearch.search(lays, stock, wanted, trial, Effort.QUICK).lay();
         if (!lay.leftOver().isEmpty()) {
             return new BoltLength(role, width, cuttable, Optional.empty(), Optional.empty());
         }
         double reach =
-                lay.placed().stream()
+                lay.placements().stream()
                         .mapToDouble(
-                                p -> p.lying(wanted.get(p.figure()).outline()).box().bottomMm())
+                                p -> p.applyTo(wanted.get(p.item()).outline()).box().bottomMm())
                         .max()
                         .orElse(0);
         Length length = Length.ofComputedMillimetres(reach).roundedUpTo(Length.ofMillimetres(1));

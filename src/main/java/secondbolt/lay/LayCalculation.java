@@ -10,12 +10,12 @@ import secondbolt.cutting.CuttingResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
+import secondbolt.lay.placement.Effort;
 import secondbolt.lay.plan.Design;
 import secondbolt.lay.plan.LayPlan;
-import secondbolt.lay.search.Effort;
-import secondbolt.lay.stock.KeptLays;
+import secondbolt.lay.stock.CuttingProgress;
+import secondbolt.lay.stock.LayCache;
 import secondbolt.lay.stock.LayDesk;
-import secondbolt.lay.stock.SoFar;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.lay.stock.StockTable;
 import secondbolt.lay.stock.Trial;
@@ -29,10 +29,10 @@ public final class LayCalculation {
     private final List<ClothResult> cloths;
     private final LayPieces pieces;
     private final LayPlan plan;
-    private final SoFar soFar;
+    private final CuttingProgress progress;
     private final StockTable table;
     private final BoltSearch bolts;
-    private final Remedies remedies;
+    private final LayRemedies remedies;
 
     private LayCalculation(
             List<ClothResult> cloths,
@@ -43,16 +43,16 @@ public final class LayCalculation {
         this.cloths = List.copyOf(cloths);
         this.pieces = new LayPieces(cutting);
         this.plan = plan;
-        this.soFar =
-                new SoFar(
+        this.progress =
+                new CuttingProgress(
                         plan,
                         Arrays.stream(Role.values())
                                 .flatMap(r -> pieces.of(r, any -> true).stream())
                                 .toList());
-        KeptLays lays = new KeptLays(desk);
-        this.table = new StockTable(soFar, lays);
+        LayCache lays = new LayCache(desk);
+        this.table = new StockTable(progress, lays);
         this.bolts = new BoltSearch(lays, plan, tape);
-        this.remedies = new Remedies(plan, cutting, tape);
+        this.remedies = new LayRemedies(plan, cutting, tape);
     }
 
     /**
@@ -143,13 +143,13 @@ public final class LayCalculation {
     }
 
     /** Every two designs that fit on the cloth each by itself, made both. */
-    private List<LayResult.Both> together(DesignLay chosen, List<DesignLay> others) {
+    private List<LayResult.DesignPair> together(DesignLay chosen, List<DesignLay> others) {
         List<DesignLay> fitting = new ArrayList<>();
         if (chosen.fits()) {
             fitting.add(chosen);
         }
         others.stream().filter(DesignLay::fits).forEach(fitting::add);
-        List<LayResult.Both> together = new ArrayList<>();
+        List<LayResult.DesignPair> together = new ArrayList<>();
         for (int i = 0; i < fitting.size(); i++) {
             for (int j = i + 1; j < fitting.size(); j++) {
                 together.add(both(fitting.get(i), fitting.get(j)));
@@ -158,7 +158,7 @@ public final class LayCalculation {
         return together;
     }
 
-    private LayResult.Both both(DesignLay one, DesignLay two) {
+    private LayResult.DesignPair both(DesignLay one, DesignLay two) {
         List<StockLay> stocks = new ArrayList<>();
         for (Role role : Role.values()) {
             List<LayPiece> wanted = new ArrayList<>(pieces.of(role, isWanted(one.name())));
@@ -168,7 +168,7 @@ public final class LayCalculation {
                 continue;
             }
             if (table.isTooMuch(known, wanted)) {
-                return new LayResult.Both(one.name(), two.name(), List.of());
+                return new LayResult.DesignPair(one.name(), two.name(), List.of());
             }
             stocks.add(
                     table.lay(
@@ -178,6 +178,6 @@ public final class LayCalculation {
                             Trial.asWritten(plan, role, wanted),
                             Effort.QUICK));
         }
-        return new LayResult.Both(one.name(), two.name(), stocks);
+        return new LayResult.DesignPair(one.name(), two.name(), stocks);
     }
 }

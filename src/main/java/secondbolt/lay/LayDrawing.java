@@ -11,7 +11,7 @@ import secondbolt.draw.Pen;
 import secondbolt.draw.Shade;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
-import secondbolt.lay.stock.Spread;
+import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
@@ -50,7 +50,7 @@ final class LayDrawing {
 
     /** What the kinds of line on the picture mean. */
     static String caption(StockLay stock, int cloth) {
-        Spread spread = stock.spreads().get(cloth);
+        SpreadCloth spread = stock.spreads().get(cloth);
         StringBuilder words = new StringBuilder("The trimmed and washed cloth, ");
         words.append(spread.fold().isPresent() ? "folded, " : "")
                 .append("right side up. Hatched: no piece (strokes rising), hidden pieces only")
@@ -65,7 +65,7 @@ final class LayDrawing {
         return words.toString();
     }
 
-    private Spread spread() {
+    private SpreadCloth spread() {
         return stock.spreads().get(cloth);
     }
 
@@ -88,7 +88,7 @@ final class LayDrawing {
         around(box);
         spread().cuts().holes().forEach(this::hole);
         spread().cuts().spoilt().forEach(o -> line(picture(Region.of(o)), Pen.DASHED));
-        List<Numbered> here = Numbered.on(stock, cloth);
+        List<NumberedPiece> here = NumberedPiece.on(stock, cloth);
         here.forEach(this::piece);
         over();
         here.forEach(n -> label(n, box));
@@ -132,7 +132,7 @@ final class LayDrawing {
         line(region, Pen.DASHED);
     }
 
-    private void piece(Numbered numbered) {
+    private void piece(NumberedPiece numbered) {
         Region region = picture(Region.of(numbered.laid().outline()));
         fill(region, Shade.WHITE);
         line(region, Pen.PLAIN);
@@ -207,7 +207,7 @@ final class LayDrawing {
                         });
     }
 
-    private void label(Numbered numbered, Box within) {
+    private void label(NumberedPiece numbered, Box within) {
         Region region = picture(Region.of(numbered.laid().outline()));
         sketch.letter(Integer.toString(numbered.number()), region, within, NUMBER);
     }

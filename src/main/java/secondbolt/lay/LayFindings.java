@@ -9,13 +9,13 @@ import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.Match;
 import secondbolt.lay.stock.Matching;
-import secondbolt.lay.stock.Spread;
+import secondbolt.lay.stock.PlacementRules;
+import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.StockLay;
-import secondbolt.lay.stock.Ways;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Finding;
 
 /** What a maker should know of her lay before she cuts. */
 final class LayFindings {
@@ -116,10 +116,13 @@ final class LayFindings {
     }
 
     private void oneWay(StockLay stock) {
-        boolean oneWay = stock.spreads().stream().anyMatch(Spread::isOneWay);
+        boolean oneWay = stock.spreads().stream().anyMatch(SpreadCloth::isOneWay);
         boolean turned =
                 stock.laid().stream()
-                        .anyMatch(l -> l.placed().turnDegrees() != 0 && !l.piece().isHidden());
+                        .anyMatch(
+                                l ->
+                                        l.placement().orientation().turnDegrees() != 0
+                                                && !l.piece().isHidden());
         if (oneWay && turned) {
             add(
                     stock.role().word(),
@@ -132,7 +135,7 @@ final class LayFindings {
     }
 
     private void spoilt(StockLay stock) {
-        for (Spread spread : stock.spreads()) {
+        for (SpreadCloth spread : stock.spreads()) {
             if (!spread.cuts().spoilt().isEmpty()) {
                 add(
                         spread.name(),
@@ -164,10 +167,11 @@ final class LayFindings {
     /** A piece with an edge on a feature has few places, and none if it has an allowance there. */
     private static String kept(StockLay stock) {
         List<String> kept = new ArrayList<>();
-        for (Spread spread : stock.spreads()) {
+        for (SpreadCloth spread : stock.spreads()) {
             for (ClothYield.Kept feature : spread.kept()) {
                 boolean isLeft =
-                        stock.leftOver().stream().anyMatch(p -> Ways.isOf(p, feature.edge()));
+                        stock.leftOver().stream()
+                                .anyMatch(p -> PlacementRules.isOf(p, feature.edge()));
                 if (isLeft) {
                     kept.add(feature.edge() + " must lie along the " + feature.what());
                 }
@@ -240,7 +244,7 @@ final class LayFindings {
     }
 
     private void together() {
-        for (LayResult.Both both : result.together()) {
+        for (LayResult.DesignPair both : result.together()) {
             if (both.fits()) {
                 add(
                         result.made().name(),

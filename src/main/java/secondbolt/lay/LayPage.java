@@ -73,18 +73,15 @@ final class LayPage {
                             tape.print(stock.used()) + " of " + tape.print(stock.sound())));
         }
         if (result.others().isEmpty()) {
-            words.newCloth(result.made(), result.plan())
-                    .ifPresent(
-                            cloth ->
-                                    facts.add(
-                                            new LayView.Fact(
-                                                    "New cloth instead",
-                                                    cloth,
-                                                    words.saved(result.made(), result.plan())
-                                                            .map(saved -> "saves " + saved)
-                                                            .orElse(""))));
+            words.newCloth(result.made(), result.plan()).map(this::newCloth).ifPresent(facts::add);
         }
         return facts;
+    }
+
+    private LayView.Fact newCloth(String cloth) {
+        String saved =
+                words.saved(result.made(), result.plan()).map(price -> "saves " + price).orElse("");
+        return new LayView.Fact("New cloth instead", cloth, saved);
     }
 
     static double share(StockLay stock) {
@@ -102,13 +99,13 @@ final class LayPage {
                                 picture(stock.role(), i),
                                 LayDrawing.caption(stock, i),
                                 words.over(stock, i),
-                                Numbered.on(stock, i).stream().map(this::row).toList()));
+                                NumberedPiece.on(stock, i).stream().map(this::row).toList()));
             }
         }
         return cloths;
     }
 
-    private LayView.PieceRow row(Numbered numbered) {
+    private LayView.PieceRow row(NumberedPiece numbered) {
         LaidPiece laid = numbered.laid();
         return new LayView.PieceRow(
                 Integer.toString(numbered.number()),
@@ -171,7 +168,7 @@ final class LayPage {
                 saved);
     }
 
-    private LayView.DesignRow both(LayResult.Both both) {
+    private LayView.DesignRow both(LayResult.DesignPair both) {
         String name = both.first() + " and " + both.second();
         return both.stocks().isEmpty()
                 ? new LayView.DesignRow(name, "no: more than all sound cloth", "", "", "", "")

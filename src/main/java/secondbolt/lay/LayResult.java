@@ -20,7 +20,7 @@ public record LayResult(
         LayPlan plan,
         DesignLay made,
         List<DesignLay> others,
-        List<Both> together,
+        List<DesignPair> together,
         List<Remedy> remedies,
         List<String> open) {
     /** Copies the lists. */
@@ -43,9 +43,9 @@ public record LayResult(
      * @param second its name
      * @param stocks their lays, by role; empty if there is plainly not so much cloth
      */
-    public record Both(String first, String second, List<StockLay> stocks) {
+    public record DesignPair(String first, String second, List<StockLay> stocks) {
         /** Copies the lists. */
-        public Both {
+        public DesignPair {
             stocks = List.copyOf(stocks);
         }
 

@@ -65,7 +65,7 @@ final class LaySheets {
                         new Block.Steps(instructions(stock, cloth)),
                         new Block.Warnings(words.ofPattern(stock, cloth, result.plan())),
                         new Block.Ticks(
-                                Numbered.on(stock, cloth).stream().map(this::item).toList())),
+                                NumberedPiece.on(stock, cloth).stream().map(this::item).toList())),
                 Sheet.Size.PICTURE);
     }
 
@@ -75,7 +75,7 @@ final class LaySheets {
         shown.add(new Subject.Cloth(stock.cloths().get(cloth).name()));
         shown.add(new Subject.Stock(stock.role()));
         shown.add(new Subject.Design(result.made().name()));
-        Numbered.on(stock, cloth)
+        NumberedPiece.on(stock, cloth)
                 .forEach(
                         numbered ->
                                 shown.add(
@@ -84,7 +84,7 @@ final class LaySheets {
     }
 
     private List<String> instructions(StockLay stock, int cloth) {
-        if (Numbered.on(stock, cloth).isEmpty()) {
+        if (NumberedPiece.on(stock, cloth).isEmpty()) {
             return List.of(
                     "Nothing is cut from this cloth.",
                     "In one piece there are " + words.over(stock, cloth) + ".");
@@ -104,7 +104,7 @@ final class LaySheets {
     }
 
     /** A piece to tick off, with its pin points. */
-    private Block.Ticks.Item item(Numbered numbered) {
+    private Block.Ticks.Item item(NumberedPiece numbered) {
         LaidPiece laid = numbered.laid();
         List<PinPoint> pins = laid.pins();
         if (pins.isEmpty()) {

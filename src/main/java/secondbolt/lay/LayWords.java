@@ -15,7 +15,7 @@ import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.Design;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.NewCloth;
-import secondbolt.lay.stock.Spread;
+import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
@@ -64,16 +64,12 @@ record LayWords(Tape tape) {
 
     /** What a design would take of new cloth, if the maker tells of such cloth. */
     Optional<String> newCloth(DesignLay design, LayPlan plan) {
-        return plan.rules()
-                .newCloth()
-                .flatMap(
-                        cloth ->
-                                bought(design, cloth)
-                                        .map(
-                                                length ->
-                                                        tape.printShop(length)
-                                                                + " of "
-                                                                + tape.print(cloth.width())));
+        return plan.rules().newCloth().flatMap(cloth -> newCloth(design, cloth));
+    }
+
+    private Optional<String> newCloth(DesignLay design, NewCloth cloth) {
+        return bought(design, cloth)
+                .map(length -> tape.printShop(length) + " of " + tape.print(cloth.width()));
     }
 
     /** What is saved by not buying it, if its price is told. */
@@ -110,13 +106,13 @@ record LayWords(Tape tape) {
         if (plan.rules().matches().isEmpty()) {
             return List.of(NOT_MATCHED);
         }
-        return stock.givenUp().stream()
+        return stock.unmetMatches().stream()
                 .map(
                         g ->
                                 "No match of "
                                         + g.match().words()
                                         + " "
-                                        + g.way()
+                                        + g.axis()
                                         + ": the matches before it rule it out by "
                                         + tape.printSmall(g.off())
                                         + ".")
@@ -125,9 +121,9 @@ record LayWords(Tape tape) {
 
     /** What the lengths from the bolt are for, and what must be added to them. */
     List<String> yardage(LayResult result) {
-        List<Spread> spreads =
+        List<SpreadCloth> spreads =
                 result.made().stocks().stream().flatMap(s -> s.spreads().stream()).toList();
-        boolean oneWay = spreads.stream().anyMatch(Spread::isOneWay);
+        boolean oneWay = spreads.stream().anyMatch(SpreadCloth::isOneWay);
         boolean matched =
                 !result.plan().rules().matches().isEmpty()
                         && spreads.stream().anyMatch(s -> s.repeat().isAny());
@@ -146,7 +142,7 @@ record LayWords(Tape tape) {
     }
 
     /** How a cloth is spread before it is cut, and where distances on it are measured from. */
-    String spread(Spread spread) {
+    String spread(SpreadCloth spread) {
         return spread.fold()
                 .map(
                         fold ->
@@ -164,7 +160,7 @@ record LayWords(Tape tape) {
     /** Which side is up, and where the pattern's top points. */
     static String lies(LaidPiece laid) {
         String top =
-                switch (laid.placed().turnDegrees()) {
+                switch (laid.placement().orientation().turnDegrees()) {
                     case 0 -> "top up";
                     case 90 -> "top to the right";
                     case 180 -> "top down";

@@ -18,7 +18,7 @@ import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.LayDesk;
-import secondbolt.lay.stock.Spread;
+import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
@@ -161,7 +161,7 @@ public final class LayWorksheet {
     /** Which of the other designs can be made of the same cloth as well. */
     private List<Figures> together(String design) {
         List<Figures> together = new ArrayList<>();
-        for (LayResult.Both both : result.together()) {
+        for (LayResult.DesignPair both : result.together()) {
             if (both.first().equals(design) || both.second().equals(design)) {
                 String other = both.first().equals(design) ? both.second() : both.first();
                 together.add(new Figures().text("with", other).claim("fits", both.fits()));
@@ -208,7 +208,7 @@ public final class LayWorksheet {
 
     /** The copies it makes, on the cloth laid out single. */
     private static List<Figures> figures(LaidPiece laid, StockLay stock) {
-        Spread spread = stock.spreads().get(laid.cloth());
+        SpreadCloth spread = stock.spreads().get(laid.cloth());
         return laid.copies(spread.fold()).stream()
                 .map(
                         copy ->
@@ -216,7 +216,9 @@ public final class LayWorksheet {
                                         .text("piece", laid.piece().piece().name())
                                         .count("copy", copy.number())
                                         .text("cloth", spread.name())
-                                        .count("turn_deg", laid.placed().turnDegrees())
+                                        .count(
+                                                "turn_deg",
+                                                laid.placement().orientation().turnDegrees())
                                         .claim("mirrored", copy.isMirrored())
                                         .claim("opened", laid.piece().isOpened())
                                         .points("outline", copy.outline().corners()))

@@ -15,10 +15,10 @@ import secondbolt.fit.FitCalculation;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
-import secondbolt.lay.search.Watch;
-import secondbolt.lay.stock.KeptLays;
+import secondbolt.lay.search.SearchObserver;
+import secondbolt.lay.stock.LayCache;
 import secondbolt.lay.stock.LayDesk;
-import secondbolt.lay.stock.SoFar;
+import secondbolt.lay.stock.CuttingProgress;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.lay.stock.StockTable;
 import secondbolt.lay.stock.Trial;
@@ -64,15 +64,16 @@ public final class DemoLayBenchmark {
                                         .orElse(true));
         long began = System.nanoTime();
         long[] first = {0};
-        Watch watch =
+        SearchObserver watch =
                 (share, bestMm) -> {
                     if (bestMm > 0 && first[0] == 0) {
                         first[0] = System.nanoTime();
                     }
                     return true;
                 };
-        LayDesk desk = new LayDesk(LayDesk.inMemory().keeper(), 2, watch);
-        StockTable table = new StockTable(new SoFar(project.lay(), List.of()), new KeptLays(desk));
+        LayDesk desk = new LayDesk(LayDesk.inMemory().store(), 2, watch);
+        StockTable table =
+                new StockTable(new CuttingProgress(project.lay(), List.of()), new LayCache(desk));
         StockLay lay =
                 table.lay(
                         Role.MAIN,

@@ -56,9 +56,9 @@ class FoldedLayTest {
         StockLay stock = LayText.result(cloth("") + PATTERN).made().stocks().get(0);
         assertTrue(stock.fits());
         assertEquals(5, stock.laid().size());
-        assertEquals(LayPiece.Layers.BOTH, laid(stock, "front").piece().layers());
-        assertEquals(LayPiece.Layers.BOTH, laid(stock, "band").piece().layers());
-        assertEquals(LayPiece.Layers.UPPER, laid(stock, "loop").piece().layers());
+        assertEquals(LayPiece.CutLayers.BOTH, laid(stock, "front").piece().layers());
+        assertEquals(LayPiece.CutLayers.BOTH, laid(stock, "band").piece().layers());
+        assertEquals(LayPiece.CutLayers.UPPER, laid(stock, "loop").piece().layers());
         assertEquals(0, laid(stock, "back").box().leftMm(), 0.01, "on the fold");
         assertEquals(0, laid(stock, "yoke").box().leftMm(), 0.01, "drawn with its fold at right");
         assertEquals(List.of(), LaidOnCloth.faults(stock));

@@ -38,7 +38,7 @@ class KeptAndSpoiltTest {
         StockLay stock = result.made().stocks().get(0);
         assertTrue(stock.fits());
         for (LaidPiece pocket : laid(stock, "pocket")) {
-            assertEquals(180, pocket.placed().turnDegrees());
+            assertEquals(180, pocket.placement().orientation().turnDegrees());
             assertEquals(1000, pocket.box().bottomMm(), 0.05, "on the edge of the hem");
         }
         for (LaidPiece front : laid(stock, "front")) {
@@ -110,10 +110,13 @@ class KeptAndSpoiltTest {
                                 + pattern);
         StockLay stock = result.made().stocks().get(0);
         assertTrue(stock.fits());
-        laid(stock, "front").forEach(l -> assertEquals(0, l.placed().turnDegrees()));
-        laid(stock, "band").forEach(l -> assertEquals(90, l.placed().turnDegrees()));
-        laid(stock, "binding").forEach(l -> assertEquals(45, l.placed().turnDegrees()));
-        laid(stock, "tab").forEach(l -> assertEquals(0, l.placed().turnDegrees()));
+        laid(stock, "front")
+                .forEach(l -> assertEquals(0, l.placement().orientation().turnDegrees()));
+        laid(stock, "band")
+                .forEach(l -> assertEquals(90, l.placement().orientation().turnDegrees()));
+        laid(stock, "binding")
+                .forEach(l -> assertEquals(45, l.placement().orientation().turnDegrees()));
+        laid(stock, "tab").forEach(l -> assertEquals(0, l.placement().orientation().turnDegrees()));
         assertTrue(LayFindings.of(result, Tape.CENTIMETRE).get(0).text().contains("runs one way"));
     }
 
@@ -131,7 +134,7 @@ class KeptAndSpoiltTest {
         StockLay stock = result.made().stocks().get(0);
         for (LaidPiece piece : stock.laid()) {
             if (stock.spreads().get(piece.cloth()).isOneWay()) {
-                assertEquals(0, piece.placed().turnDegrees());
+                assertEquals(0, piece.placement().orientation().turnDegrees());
             }
         }
     }
@@ -176,24 +179,24 @@ class KeptAndSpoiltTest {
         LayResult result =
                 LayText.result(
                         """
-                                cloth: {sheet: {size: [130, 100], prewash: done}}
-                                pattern:
-                                  seam allowance: {of: 1, included: false}
-                                  pieces:
-                                    front: {cut: pair, rectangle: [28, 58]}
-                                    tab:
-                                      cut: 1
-                                      outline:
-                                        - {start: [0, 0]}
-                                        - {edge: a, to: [20, 0]}
-                                        - {edge: b, to: [20, 20]}
-                                        - {edge: c, to: [10.5, 20]}
-                                        - {edge: d, to: [10.5, 2]}
-                                        - {edge: e, to: [9.5, 2]}
-                                        - {edge: f, to: [9.5, 20]}
-                                        - {edge: g, to: [0, 20]}
-                                        - {edge: h, to: start}
-                                """);
+                        cloth: {sheet: {size: [130, 100], prewash: done}}
+                        pattern:
+                          seam allowance: {of: 1, included: false}
+                          pieces:
+                            front: {cut: pair, rectangle: [28, 58]}
+                            tab:
+                              cut: 1
+                              outline:
+                                - {start: [0, 0]}
+                                - {edge: a, to: [20, 0]}
+                                - {edge: b, to: [20, 20]}
+                                - {edge: c, to: [10.5, 20]}
+                                - {edge: d, to: [10.5, 2]}
+                                - {edge: e, to: [9.5, 2]}
+                                - {edge: f, to: [9.5, 20]}
+                                - {edge: g, to: [0, 20]}
+                                - {edge: h, to: start}
+                        """);
         assertFalse(result.made().fits());
         assertEquals(
                 "Not laid, because the cutting line crosses itself: tab.",

@@ -11,9 +11,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import secondbolt.cloth.ClothYield;
 import secondbolt.lay.piece.LaidPiece;
-import secondbolt.lay.stock.Spread;
+import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.StockLay;
-import secondbolt.lay.stock.Ways;
+import secondbolt.lay.stock.PlacementRules;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Region;
 
@@ -35,11 +35,14 @@ final class LaidOnCloth {
         stock.spreads().forEach(spread -> lying.add(new ArrayList<>()));
         Map<String, Integer> hands = new HashMap<>();
         for (LaidPiece laid : stock.laid()) {
-            Spread spread = stock.spreads().get(laid.cloth());
+            SpreadCloth spread = stock.spreads().get(laid.cloth());
             ClothYield yielded = spread.cloth().orElseThrow().finished().orElseThrow();
             Region sound = laid.piece().isHidden() ? yielded.soundForHidden() : yielded.sound();
             for (ClothYield.Kept kept : yielded.kept()) {
-                sound = Ways.isOf(laid.piece(), kept.edge()) ? sound.with(kept.sound()) : sound;
+                sound =
+                        PlacementRules.isOf(laid.piece(), kept.edge())
+                                ? sound.with(kept.sound())
+                                : sound;
             }
             for (LaidPiece.Copy copy : laid.copies(spread.fold())) {
                 Geometry shape = polygon(copy.outline());

@@ -173,7 +173,7 @@ class LayWorksheetTest {
                         "cloth: {blanket: {size: [130, 200], prewash: done, nap: one-way}}\n"
                                 + PATTERN);
         for (LaidPiece laid : result.made().stocks().get(0).laid()) {
-            assertEquals(0, laid.placed().turnDegrees());
+            assertEquals(0, laid.placement().orientation().turnDegrees());
         }
     }
 
@@ -199,7 +199,7 @@ class LayWorksheetTest {
 
     private static List<String> placed(String text, LayDesk desk) {
         return LayText.result(text, desk, Tape.CENTIMETRE).made().stocks().get(0).laid().stream()
-                .map(l -> l.piece().words() + " " + l.placed())
+                .map(l -> l.piece().words() + " " + l.placement())
                 .toList();
     }
 
@@ -306,7 +306,7 @@ class LayWorksheetTest {
     /** A search that was stopped has not found that there is no room. */
     @Test
     void aStoppedSearchIsNotTakenForWantOfRoom() {
-        LayDesk stopped = new LayDesk(LayDesk.inMemory().keeper(), 2, (share, bestMm) -> false);
+        LayDesk stopped = new LayDesk(LayDesk.inMemory().store(), 2, (share, bestMm) -> false);
         String many = PATTERN.replace("cut: 2, seen: hidden", "cut: 40, seen: hidden");
         LayResult result = LayText.result(cloth(130, 206) + many, stopped, Tape.CENTIMETRE);
         assertFalse(result.made().fits());

@@ -87,7 +87,13 @@ class MatchedLayTest {
                     backs.stream().anyMatch(b -> areRepeatsApart(front.xMm(), b.xMm(), 90));
             assertTrue(across, "across " + front + backs);
         }
-        stock.laid().forEach(l -> assertEquals(0, l.placed().turnDegrees(), "all tops up"));
+        stock.laid()
+                .forEach(
+                        l ->
+                                assertEquals(
+                                        0,
+                                        l.placement().orientation().turnDegrees(),
+                                        "all tops up"));
     }
 
     /** A right front, as drawn, is sewn to the half of the back that is its mirror image. */
@@ -127,9 +133,9 @@ class MatchedLayTest {
                                 + FRONT_AND_BACK
                                 + "lay: {match: [[front.side, back.side], [front.centre front,"
                                 + " front.centre front]]}\n");
-        List<Matching.GivenUp> givenUp = result.made().stocks().get(0).givenUp();
-        assertEquals(1, givenUp.size());
-        assertEquals(Direction.ACROSS, givenUp.get(0).way());
+        List<Matching.UnmetMatch> unmet = result.made().stocks().get(0).unmetMatches();
+        assertEquals(1, unmet.size());
+        assertEquals(Direction.ACROSS, unmet.get(0).axis());
         assertTrue(
                 LayFindings.of(result, Tape.CENTIMETRE).stream()
                         .anyMatch(

@@ -3,7 +3,7 @@ package secondbolt.lay.piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.lay.search.Placed;
+import secondbolt.lay.placement.Placement;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
@@ -14,12 +14,12 @@ import secondbolt.shape.Point;
  *
  * @param piece which copy of which
  * @param cloth the number of its cloth, from 0
- * @param placed how it is turned and moved
+ * @param placement how it is turned and moved
  */
-public record LaidPiece(LayPiece piece, int cloth, Placed placed) {
+public record LaidPiece(LayPiece piece, int cloth, Placement placement) {
     /** Its cutting line on the cloth as it is spread. */
     public Outline outline() {
-        return placed.lying(piece.outline());
+        return placement.applyTo(piece.outline());
     }
 
     /** The box round it on the cloth as it is spread. */
@@ -29,7 +29,7 @@ public record LaidPiece(LayPiece piece, int cloth, Placed placed) {
 
     /** Whether the pattern lies face down. */
     boolean isFaceDown() {
-        return piece.isMirrored() != placed.isMirrored();
+        return piece.isMirrored() != placement.orientation().isMirrored();
     }
 
     /** Which side of the pattern lies up, and how many layers are cut. */
@@ -53,7 +53,7 @@ public record LaidPiece(LayPiece piece, int cloth, Placed placed) {
 
     /** A point of the piece on the cloth as it is spread. */
     public Point on(Point point) {
-        return placed.at(point);
+        return placement.applyTo(point);
     }
 
     /**
@@ -72,17 +72,17 @@ public record LaidPiece(LayPiece piece, int cloth, Placed placed) {
      */
     public List<Copy> copies(Optional<Length> fold) {
         double foldMm = fold.map(Length::millimetres).orElse(0.0);
-        Outline lies = placed.lying(piece.full());
+        Outline lies = placement.applyTo(piece.full());
         List<Copy> copies = new ArrayList<>();
         boolean down = isFaceDown();
         copies.add(
                 new Copy(
-                        piece.layers() == LayPiece.Layers.BOTH && down
+                        piece.layers() == LayPiece.CutLayers.BOTH && down
                                 ? piece.copy() + 1
                                 : piece.copy(),
                         down,
                         lies.map(p -> p.moved(foldMm, 0))));
-        if (piece.layers() == LayPiece.Layers.BOTH) {
+        if (piece.layers() == LayPiece.CutLayers.BOTH) {
             copies.add(
                     new Copy(
                             down ? piece.copy() : piece.copy() + 1,

@@ -27,7 +27,7 @@ public record LayPiece(
         int of,
         boolean isMirrored,
         boolean isOpened,
-        Layers layers,
+        CutLayers layers,
         Outline outline,
         Outline full,
         List<PinPoint> pins) {
@@ -37,7 +37,7 @@ public record LayPiece(
     }
 
     /** How many layers of cloth are cut for it. */
-    public enum Layers {
+    public enum CutLayers {
         /** The cloth lies single. */
         SINGLE,
         /** Both layers at once: two copies, one the mirror image of the other. */
@@ -55,25 +55,25 @@ public record LayPiece(
     }
 
     /** The same cut from so many layers. */
-    public LayPiece with(Layers newLayers) {
+    public LayPiece with(CutLayers newLayers) {
         return new LayPiece(
                 piece, cut, copy, of, isMirrored, isOpened, newLayers, outline, full, pins);
     }
 
     /** Its name, with its number where there are several. */
     public String words() {
-        String number = layers == Layers.BOTH ? copy + " and " + (copy + 1) : "" + copy;
+        String number = layers == CutLayers.BOTH ? copy + " and " + (copy + 1) : "" + copy;
         return of > 1 ? piece.name() + " " + number : piece.name();
     }
 
     /** How many copies it makes. */
     public int copies() {
-        return layers == Layers.BOTH ? 2 : 1;
+        return layers == CutLayers.BOTH ? 2 : 1;
     }
 
     /** How much cloth it takes, all layers together. */
     public double areaMm2() {
-        boolean two = layers == Layers.BOTH || layers == Layers.ON_FOLD;
+        boolean two = layers == CutLayers.BOTH || layers == CutLayers.ON_FOLD;
         return outline.areaMm2() * (two ? 2 : 1);
     }
 

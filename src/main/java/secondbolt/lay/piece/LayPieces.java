@@ -76,7 +76,7 @@ public record LayPieces(CuttingResult cutting) {
                             count,
                             mirrored,
                             cutPiece.isPresent() && piece.fold().isPresent(),
-                            LayPiece.Layers.SINGLE,
+                            LayPiece.CutLayers.SINGLE,
                             lies,
                             lies,
                             pins.stream().map(p -> p.moved(side.apply(p.at()))).toList()));

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.Placed;
 import secondbolt.fit.Piece;
-import secondbolt.lay.search.Effort;
+import secondbolt.lay.placement.Effort;
 import secondbolt.measure.Length;
 import secondbolt.shape.Point;
 
@@ -24,7 +24,7 @@ public record LayPlan(
         Rules rules,
         Map<String, Design> designs,
         Optional<Placed<String>> make,
-        List<CutAlready> soFar,
+        List<EarlierCut> soFar,
         Optional<Interfacing> interfacing) {
     /** Nothing told. */
     public static final LayPlan NONE =
@@ -99,7 +99,7 @@ public record LayPlan(
      * @param isMirrored whether it is the mirror image
      * @param isSpoilt whether it must be cut again, and smaller pieces may be cut from it
      */
-    public record CutAlready(
+    public record EarlierCut(
             Placed<String> piece,
             Placed<String> cloth,
             Point at,

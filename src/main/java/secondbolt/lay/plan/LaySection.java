@@ -17,7 +17,7 @@ import secondbolt.file.NamedForm;
 import secondbolt.file.Placed;
 import secondbolt.fit.Piece;
 import secondbolt.garment.PieceEdge;
-import secondbolt.lay.search.Effort;
+import secondbolt.lay.placement.Effort;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -228,7 +228,7 @@ public final class LaySection {
                     "yes");
 
     /** The section of this name. */
-    public static final Key<List<LayPlan.CutAlready>> CUT_SO_FAR =
+    public static final Key<List<LayPlan.EarlierCut>> CUT_SO_FAR =
             Key.optional(
                     "cut so far",
                     ListForm.of(
@@ -292,10 +292,10 @@ public final class LaySection {
         return width.filter(Length::isPositive);
     }
 
-    private static Optional<LayPlan.CutAlready> cut(Fields fields) {
+    private static Optional<LayPlan.EarlierCut> cut(Fields fields) {
         AcrossAlong<Length> at = fields.require(AT);
         return Optional.of(
-                new LayPlan.CutAlready(
+                new LayPlan.EarlierCut(
                         fields.require(PIECE),
                         fields.require(CLOTH),
                         new Point(at.across().millimetres(), at.along().millimetres()),

@@ -1,6 +1,9 @@
 /**
  * What the maker writes of her lay: the sections {@code lay}, {@code designs}, {@code make}, {@code
- * cut so far} and {@code interfacing}, how they are read, and what in them names nothing. Nothing
- * is laid here.
+ * cut so far} and {@code interfacing}, how they are read, and what in them names nothing. Start
+ * with {@link secondbolt.lay.plan.LayPlan}. It may use {@code file} and the topics {@code fit} and
+ * {@code cloth}, and of {@code lay.placement} the effort. Records may change freely; a changed key
+ * or form is a change of every project file. Nothing is laid here, and no word to the maker about a
+ * lay must be put here: that belongs in {@code lay}.
  */
 package secondbolt.lay.plan;

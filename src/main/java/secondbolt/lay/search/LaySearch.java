@@ -8,161 +8,174 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
-import secondbolt.shape.Box;
-import secondbolt.shape.Outline;
-import secondbolt.shape.Region;
+import secondbolt.lay.nofit.NoFitCache;
+import secondbolt.lay.nofit.PlaneContainer;
+import secondbolt.lay.placement.Container;
+import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Lay;
+import secondbolt.lay.placement.PackingItem;
+import secondbolt.lay.placement.Placement;
 
 /**
- * Lays figures on beds: all of them if they can be laid, on as few beds as it takes, the last one
- * used to as short a length as can be found; else the set of them that is worth most.
+ * Lays items on containers: all of them if they can be laid, on as few containers as it takes, the
+ * last one used to as short a length as can be found; else the set of them that is worth most.
  */
 public final class LaySearch {
-    /** Two searches run beside each other, whether or not there are two cores for them. */
+    /** Two searches run side by side, whether or not there are two cores for them. */
     private static final int WORKERS = 2;
 
     private static final long SEED = 1;
     private static final long STEPS_A_LOOK = 20_000;
     private static final long LEAST_EACH = 2_000;
-    private static final double BESIDE_MM = 100;
 
-    private final List<Figure> figures;
-    private final List<Bed> beds;
-    private final Shelf shelf;
+    private final List<PackingItem> items;
+    private final List<Container> containers;
+    private final NoFitCache noFits;
     private final long effort;
-    private final Watch watch;
+    private final SearchObserver observer;
     private final AtomicBoolean interrupted = new AtomicBoolean();
     private final AtomicLong spent = new AtomicLong();
 
     /** Steps of the searches before the present one. */
     private final AtomicLong used = new AtomicLong();
 
-    private LaySearch(List<Figure> figures, List<Bed> beds, Shelf shelf, long effort, Watch watch) {
-        this.figures = List.copyOf(figures);
-        this.beds = List.copyOf(beds);
-        this.shelf = shelf;
+    private LaySearch(
+            List<PackingItem> items,
+            List<Container> containers,
+            NoFitCache noFits,
+            long effort,
+            SearchObserver observer) {
+        this.items = List.copyOf(items);
+        this.containers = List.copyOf(containers);
+        this.noFits = noFits;
         this.effort = effort;
-        this.watch = watch;
+        this.observer = observer;
     }
 
     /**
-     * Lays figures.
+     * Lays items.
      *
-     * @param figures in any order; one or more
-     * @param beds in the order they should be used; one or more, none without sound cloth
-     * @param shelf what is worked out for the figures already; it knows the gap between them
+     * @param items in any order; one or more
+     * @param containers in the order they should be used; one or more, none without sound cloth
+     * @param noFits what is made for the items already; it knows the gap between them
      * @param effort how much is tried
      * @param cores how many threads may work; the lay does not depend on it
-     * @param watch looks on, and may end the search
+     * @param observer is told how far the search is, and may end it
      */
     public static Lay lay(
-            List<Figure> figures,
-            List<Bed> beds,
-            Shelf shelf,
+            List<PackingItem> items,
+            List<Container> containers,
+            NoFitCache noFits,
             Effort effort,
             int cores,
-            Watch watch) {
-        return lay(figures, beds, shelf, effort.steps(), cores, watch);
+            SearchObserver observer) {
+        return lay(items, containers, noFits, effort.steps(), cores, observer);
     }
 
     static Lay lay(
-            List<Figure> figures,
-            List<Bed> beds,
-            Shelf shelf,
+            List<PackingItem> items,
+            List<Container> containers,
+            NoFitCache noFits,
             long effort,
             int cores,
-            Watch watch) {
-        try (Crew crew = Crew.of(Math.min(cores, WORKERS) - 1)) {
-            Lay found = new LaySearch(figures, beds, shelf, effort, watch).lay(crew);
-            watch.goOn(1, 0);
+            SearchObserver observer) {
+        try (WorkerPool pool = WorkerPool.of(Math.min(cores, WORKERS) - 1)) {
+            Lay found = new LaySearch(items, containers, noFits, effort, observer).lay(pool);
+            observer.goOn(1, 0);
             return found;
         }
     }
 
-    private Lay lay(Crew crew) {
-        Problem problem = Problem.of(figures, grounds(), shelf);
+    private Lay lay(WorkerPool pool) {
+        Problem problem =
+                Problem.of(
+                        items, PlaneContainer.sideBySide(containers, noFits.toleranceMm()), noFits);
         List<Integer> wanted = new ArrayList<>();
-        for (int i = 0; i < figures.size(); i++) {
-            if (problem.hasRoom(i, beds.size())) {
+        for (int i = 0; i < items.size(); i++) {
+            if (problem.hasRoom(i, containers.size())) {
                 wanted.add(i);
             }
         }
         dropToTheArea(wanted);
-        Laid laid =
-                wanted.isEmpty() ? new Laid(wanted, new Layout(0)) : laid(problem, wanted, crew);
+        Solution solution =
+                wanted.isEmpty()
+                        ? new Solution(wanted, new Arrangement(0))
+                        : solve(problem, wanted, pool);
         List<Integer> leftOver =
-                IntStream.range(0, figures.size())
-                        .filter(i -> !laid.items().contains(i))
+                IntStream.range(0, items.size())
+                        .filter(i -> !solution.chosen().contains(i))
                         .boxed()
                         .toList();
-        return new Lay(placed(problem, laid), leftOver, !interrupted.get());
+        return new Lay(placements(problem, solution), leftOver, !interrupted.get());
     }
 
-    /** Items and where they lie, in the same order. */
-    private record Laid(List<Integer> items, Layout layout) {}
+    /** Numbers of items, and where those lie, in the same order. */
+    private record Solution(List<Integer> chosen, Arrangement arrangement) {}
 
-    /** More than the whole area can never lie on it. */
+    /** More than the sound area can never lie on it: the least worth are dropped first. */
     private void dropToTheArea(List<Integer> wanted) {
-        double sound = beds.stream().mapToDouble(b -> b.any().areaMm2()).sum();
-        double area = wanted.stream().mapToDouble(i -> figures.get(i).outline().areaMm2()).sum();
+        double sound = containers.stream().mapToDouble(c -> c.any().areaMm2()).sum();
+        double area = wanted.stream().mapToDouble(i -> items.get(i).outline().areaMm2()).sum();
         List<Integer> cheapest = new ArrayList<>(wanted);
-        cheapest.sort(Comparator.comparingDouble(i -> figures.get(i).worth()));
+        cheapest.sort(Comparator.comparingDouble(i -> items.get(i).worth()));
         for (int item : cheapest) {
             if (area <= sound) {
                 return;
             }
             wanted.remove(Integer.valueOf(item));
-            area -= figures.get(item).outline().areaMm2();
+            area -= items.get(item).outline().areaMm2();
         }
     }
 
-    private Laid laid(Problem problem, List<Integer> wanted, Crew crew) {
-        for (int count = 1; count < beds.size(); count++) {
+    private Solution solve(Problem problem, List<Integer> wanted, WorkerPool pool) {
+        for (int count = 1; count < containers.size(); count++) {
             if (mayDo(problem, wanted, count)) {
-                StripSearch search = search(problem, wanted, count, crew);
+                StripSearch search = search(problem, wanted, count, pool);
                 if (search.start(stop(used.get() + effort / 16, search))) {
-                    return shortened(problem, wanted, search, count, crew);
+                    return shortened(problem, wanted, search, count, pool);
                 }
                 used.addAndGet(search.steps());
             }
         }
-        StripSearch search = search(problem, wanted, beds.size(), crew);
+        StripSearch search = search(problem, wanted, containers.size(), pool);
         if (search.start(stop(used.get() + effort / 2, search))) {
-            return shortened(problem, wanted, search, beds.size(), crew);
+            return shortened(problem, wanted, search, containers.size(), pool);
         }
         used.set(0);
-        return best(problem, wanted, crew);
+        return best(problem, wanted, pool);
     }
 
-    /** Whether so few beds may hold them all. */
+    /** Whether so few containers may hold them all. */
     private boolean mayDo(Problem problem, List<Integer> wanted, int count) {
-        double area = wanted.stream().mapToDouble(i -> figures.get(i).outline().areaMm2()).sum();
+        double area = wanted.stream().mapToDouble(i -> items.get(i).outline().areaMm2()).sum();
         double sound =
-                beds.subList(0, count).stream().mapToDouble(bed -> bed.any().areaMm2()).sum();
+                containers.subList(0, count).stream().mapToDouble(c -> c.any().areaMm2()).sum();
         return area <= sound * 0.95 && haveRoom(problem, wanted, count);
     }
 
-    private static boolean haveRoom(Problem problem, List<Integer> items, int bedCount) {
-        return items.stream().allMatch(item -> problem.hasRoom(item, bedCount));
+    private static boolean haveRoom(Problem problem, List<Integer> chosen, int containerCount) {
+        return chosen.stream().allMatch(item -> problem.hasRoom(item, containerCount));
     }
 
-    private StripSearch search(Problem problem, List<Integer> items, int bedCount, Crew crew) {
+    private StripSearch search(
+            Problem problem, List<Integer> chosen, int containerCount, WorkerPool pool) {
         spent.set(0);
-        return new StripSearch(problem.only(items), bedCount, WORKERS, SEED, crew);
+        return new StripSearch(problem.only(chosen), containerCount, WORKERS, SEED, pool);
     }
 
-    /** On as little as can be found of the last bed, or on fewer beds. */
-    private Laid shortened(
-            Problem problem, List<Integer> items, StripSearch search, int count, Crew crew) {
+    /** On as little as can be found of the last container, or on fewer containers. */
+    private Solution shortened(
+            Problem problem, List<Integer> chosen, StripSearch search, int count, WorkerPool pool) {
         long left = Math.max(0, effort - used.get() - search.steps());
-        boolean fewer = count > 1 && mayDo(problem, items, count - 1);
+        boolean fewer = count > 1 && mayDo(problem, chosen, count - 1);
         long turn = effort - (fewer ? left * 6 / 10 : left * 2 / 10);
         search.explore(stop(turn, search));
         if (fewer) {
             long before = used.get();
             used.addAndGet(search.steps());
-            StripSearch less = search(problem, items, count - 1, crew);
+            StripSearch less = search(problem, chosen, count - 1, pool);
             if (less.startFrom(search.best(), stop(effort - left * 2 / 10, less))) {
-                return shortened(problem, items, less, count - 1, crew);
+                return shortened(problem, chosen, less, count - 1, pool);
             }
             used.set(before + less.steps());
         }
@@ -170,16 +183,16 @@ public final class LaySearch {
         long end = effort - used.get();
         search.compress(
                 stop(effort, search), now -> (double) (now - from) / Math.max(1, end - from));
-        return new Laid(items, search.best());
+        return new Solution(chosen, search.best());
     }
 
     /** Ends a search when all searches together come to so many steps. */
-    private Stop stop(long end, StripSearch search) {
+    private StopRule stop(long end, StripSearch search) {
         return steps -> {
             if (steps - spent.get() > STEPS_A_LOOK) {
                 spent.set(steps);
                 double share = Math.min(0.99, (double) (used.get() + steps) / effort);
-                if (!watch.goOn(share, search.lengthMm())) {
+                if (!observer.goOn(share, search.lengthMm())) {
                     interrupted.set(true);
                 }
             }
@@ -188,83 +201,47 @@ public final class LaySearch {
     }
 
     /** One after the other, the worthiest first; what finds no room is left out. */
-    private Laid best(Problem problem, List<Integer> wanted, Crew crew) {
+    private Solution best(Problem problem, List<Integer> wanted, WorkerPool pool) {
         List<Integer> worthiest = new ArrayList<>(wanted);
-        worthiest.sort(Comparator.comparingDouble((Integer i) -> -figures.get(i).worth()));
-        Laid best = new Laid(List.of(), new Layout(0));
+        worthiest.sort(Comparator.comparingDouble((Integer i) -> -items.get(i).worth()));
+        Solution best = new Solution(List.of(), new Arrangement(0));
         long each = Math.min(effort / 10, Math.max(LEAST_EACH, 2 * effort / wanted.size()));
-        Set<Figure> failed = new HashSet<>();
+        Set<PackingItem> failed = new HashSet<>();
         for (int item : worthiest) {
             // What has no room has none when it comes again.
-            if (interrupted.get() || failed.contains(figures.get(item))) {
+            if (interrupted.get() || failed.contains(items.get(item))) {
                 continue;
             }
-            List<Integer> more = new ArrayList<>(best.items());
+            List<Integer> more = new ArrayList<>(best.chosen());
             more.add(item);
-            StripSearch search = search(problem, more, beds.size(), crew);
-            if (search.startWithOneMore(best.layout(), stop(each, search))) {
-                best = new Laid(more, search.best());
+            StripSearch search = search(problem, more, containers.size(), pool);
+            if (search.startWithOneMore(best.arrangement(), stop(each, search))) {
+                best = new Solution(more, search.best());
             } else {
-                failed.add(figures.get(item));
+                failed.add(items.get(item));
             }
         }
         return best;
     }
 
-    private List<Placed> placed(Problem problem, Laid laid) {
-        List<Placed> placed = new ArrayList<>();
-        for (int i = 0; i < laid.items().size(); i++) {
-            Stance stance = problem.stances.get(laid.layout().stance[i]);
-            int bed = laid.layout().ground[i];
-            Ground ground = problem.grounds.get(bed);
-            placed.add(
-                    new Placed(
-                            laid.items().get(i),
-                            bed,
-                            stance.way().isMirrored(),
-                            stance.way().turnDegrees(),
-                            laid.layout().x[i] - ground.originX() - stance.lies().leftMm(),
-                            laid.layout().y[i] - ground.originY() - stance.lies().lowMm()));
+    private List<Placement> placements(Problem problem, Solution solution) {
+        List<Placement> placements = new ArrayList<>();
+        for (int i = 0; i < solution.chosen().size(); i++) {
+            PlacementOption option = problem.options.get(solution.arrangement().option[i]);
+            int number = solution.arrangement().container[i];
+            PlaneContainer container = problem.containers.get(number);
+            placements.add(
+                    new Placement(
+                            solution.chosen().get(i),
+                            number,
+                            option.rule().orientation(),
+                            solution.arrangement().x[i]
+                                    - container.originX()
+                                    - option.shape().leftMm(),
+                            solution.arrangement().y[i]
+                                    - container.originY()
+                                    - option.shape().lowMm()));
         }
-        return placed;
-    }
-
-    /** The beds beside each other in one plane. */
-    private List<Ground> grounds() {
-        List<Ground> grounds = new ArrayList<>();
-        double left = 0;
-        for (Bed bed : beds) {
-            Box box = bed.any().box();
-            double at = left;
-            grounds.add(
-                    new Ground(
-                            left,
-                            0,
-                            left + Parts.rounded(box.widthMm()),
-                            Parts.rounded(box.heightMm()),
-                            left - box.leftMm(),
-                            -box.topMm(),
-                            bed.grades().stream().map(g -> outside(g, box, at)).toList()));
-            left += Parts.rounded(box.widthMm()) + BESIDE_MM;
-        }
-        return grounds;
-    }
-
-    private List<Convex> outside(Region sound, Box box, double left) {
-        Region rest = Region.of(box).minus(sound);
-        if (rest.isEmpty()) {
-            return List.of();
-        }
-        // A border round the box, so that what is beyond it is as bad as a flaw at its edge.
-        Region beyond = Region.of(box.grown(BESIDE_MM)).minus(Region.of(box)).with(rest);
-        List<Convex> parts = new ArrayList<>();
-        for (Outline part : beyond.loosened(shelf.toleranceMm()).convexParts()) {
-            parts.add(
-                    Convex.of(
-                            Parts.rounded(part.map(p -> p.moved(-box.leftMm(), -box.topMm()))),
-                            left,
-                            0));
-        }
-        return parts;
+        return placements;
     }
 }

@@ -7,89 +7,104 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import secondbolt.lay.nofit.InnerFit;
+import secondbolt.lay.nofit.NoFitCache;
+import secondbolt.lay.nofit.NoFitRegion;
+import secondbolt.lay.nofit.PairNoFitRegion;
+import secondbolt.lay.nofit.PlaneContainer;
+import secondbolt.lay.nofit.ShapeImage;
+import secondbolt.lay.placement.PackingItem;
+import secondbolt.lay.placement.PlacementRule;
 
 /**
- * What is to be laid, with all that is worked out once for the search: the fields of every two
- * shapes, made when they are first asked for.
+ * What is to be laid: containers, and items with their options. No-fit regions are made when they
+ * are first asked for, and then shared by all problems made from this one.
  */
 final class Problem {
-    final List<Stance> stances;
+    final List<PlacementOption> options;
     final List<int[]> choices;
     final int[] grade;
-    final List<Ground> grounds;
+    final List<PlaneContainer> containers;
     final double reachMm;
-    private final List<Shelf.Lying> shapes;
-    private final Shelf shelf;
-    private final AtomicReferenceArray<Beside> between;
-    private final AtomicReferenceArray<Optional<Field>> rooms;
+    private final List<ShapeImage> shapes;
+    private final NoFitCache noFits;
+    private final AtomicReferenceArray<PairNoFitRegion> pairs;
+    private final AtomicReferenceArray<Optional<NoFitRegion>> outside;
 
     private Problem(Problem all, List<int[]> choices, int[] grade) {
-        this.stances = all.stances;
+        this.options = all.options;
         this.shapes = all.shapes;
-        this.grounds = all.grounds;
+        this.containers = all.containers;
         this.reachMm = all.reachMm;
-        this.shelf = all.shelf;
-        this.between = all.between;
-        this.rooms = all.rooms;
+        this.noFits = all.noFits;
+        this.pairs = all.pairs;
+        this.outside = all.outside;
         this.choices = choices;
         this.grade = grade;
     }
 
-    private Problem(List<Figure> figures, List<Ground> grounds, Shelf shelf) {
-        IdentityHashMap<Shelf.Lying, Integer> knownShapes = new IdentityHashMap<>();
-        Map<Map.Entry<Integer, Way>, Integer> known = new HashMap<>();
-        List<Shelf.Lying> allShapes = new ArrayList<>();
-        List<Stance> allStances = new ArrayList<>();
-        List<int[]> all = new ArrayList<>();
-        for (Figure figure : figures) {
-            int[] choice = new int[figure.ways().size()];
-            for (int i = 0; i < choice.length; i++) {
-                Way way = figure.ways().get(i);
-                Shelf.Lying lies = shelf.lying(figure.outline(), way);
-                int shape = number(knownShapes, lies, allShapes);
-                choice[i] =
-                        known.computeIfAbsent(
-                                Map.entry(shape, way),
-                                key -> {
-                                    allStances.add(new Stance(shape, lies.lies(), way));
-                                    return allStances.size() - 1;
-                                });
-            }
-            all.add(choice);
-        }
-        this.stances = List.copyOf(allStances);
-        this.shapes = List.copyOf(allShapes);
-        this.choices = List.copyOf(all);
-        this.grade = figures.stream().mapToInt(Figure::grade).toArray();
-        this.grounds = List.copyOf(grounds);
-        this.shelf = shelf;
-        this.reachMm = shelf.reachMm();
+    private Problem(List<PackingItem> items, List<PlaneContainer> containers, NoFitCache noFits) {
+        Options all = new Options(noFits);
+        this.choices = items.stream().map(all::choices).toList();
+        this.options = List.copyOf(all.options);
+        this.shapes = List.copyOf(all.shapes);
+        this.grade = items.stream().mapToInt(PackingItem::grade).toArray();
+        this.containers = List.copyOf(containers);
+        this.noFits = noFits;
+        this.reachMm = noFits.reachMm();
         int n = shapes.size();
-        int grades = grounds.get(0).outside().size();
-        this.between = new AtomicReferenceArray<>(n * n);
-        this.rooms = new AtomicReferenceArray<>(n * grounds.size() * grades);
+        this.pairs = new AtomicReferenceArray<>(n * n);
+        this.outside = new AtomicReferenceArray<>(n * containers.size() * grades());
     }
 
-    private static int number(
-            IdentityHashMap<Shelf.Lying, Integer> known, Shelf.Lying lies, List<Shelf.Lying> all) {
-        Integer number = known.get(lies);
-        if (number == null) {
-            number = all.size();
-            known.put(lies, number);
-            all.add(lies);
+    /** The options of all items, those that are the same once. */
+    private static final class Options {
+        private final NoFitCache noFits;
+        private final Map<ShapeImage, Integer> shapeNumbers = new IdentityHashMap<>();
+        private final Map<Map.Entry<Integer, PlacementRule>, Integer> numbers = new HashMap<>();
+        private final List<ShapeImage> shapes = new ArrayList<>();
+        private final List<PlacementOption> options = new ArrayList<>();
+
+        Options(NoFitCache noFits) {
+            this.noFits = noFits;
         }
-        return number;
+
+        int[] choices(PackingItem item) {
+            return item.rules().stream().mapToInt(rule -> number(item, rule)).toArray();
+        }
+
+        private int number(PackingItem item, PlacementRule rule) {
+            ShapeImage image = noFits.image(item.outline(), rule.orientation());
+            int shape = number(image);
+            Integer number = numbers.get(Map.entry(shape, rule));
+            if (number == null) {
+                number = options.size();
+                numbers.put(Map.entry(shape, rule), number);
+                options.add(new PlacementOption(shape, image.shape(), rule));
+            }
+            return number;
+        }
+
+        private int number(ShapeImage image) {
+            Integer number = shapeNumbers.get(image);
+            if (number == null) {
+                number = shapes.size();
+                shapeNumbers.put(image, number);
+                shapes.add(image);
+            }
+            return number;
+        }
     }
 
     /**
      * A problem.
      *
-     * @param figures what is laid; the numbers of the items are theirs
-     * @param grounds one or more
-     * @param shelf what is worked out for the figures already
+     * @param items what is laid; items keep their numbers
+     * @param containers one or more
+     * @param noFits what is made for the items already; it knows the gap between them
      */
-    static Problem of(List<Figure> figures, List<Ground> grounds, Shelf shelf) {
-        return new Problem(figures, grounds, shelf);
+    static Problem of(List<PackingItem> items, List<PlaneContainer> containers, NoFitCache noFits) {
+        return new Problem(items, containers, noFits);
     }
 
     /** The same with some of the items, in this order, which are numbered anew. */
@@ -105,7 +120,7 @@ final class Problem {
     }
 
     int grades() {
-        return grounds.get(0).outside().size();
+        return containers.get(0).grades();
     }
 
     int items() {
@@ -113,50 +128,41 @@ final class Problem {
     }
 
     double areaMm2(int item) {
-        return stances.get(choices.get(item)[0]).lies().areaMm2();
+        return options.get(choices.get(item)[0]).shape().areaMm2();
     }
 
-    /** Where the second shape must not be put, beside the first at the origin. */
-    Beside between(int first, int second) {
+    /** Where the second shape must not be, the first at the origin. */
+    PairNoFitRegion between(int first, int second) {
         int at = first * shapes.size() + second;
-        Beside beside = between.get(at);
-        if (beside == null) {
-            beside = shelf.between(shapes.get(first), shapes.get(second));
-            between.set(at, beside);
+        PairNoFitRegion pair = pairs.get(at);
+        if (pair == null) {
+            pair = noFits.between(shapes.get(first), shapes.get(second));
+            pairs.set(at, pair);
         }
-        return beside;
+        return pair;
     }
 
-    /** Where a shape must not be put on a ground; nothing if its whole box is sound. */
-    Optional<Field> room(int ground, int shape, int ofGrade) {
-        int at = (ground * grades() + ofGrade) * shapes.size() + shape;
-        Optional<Field> room = rooms.get(at);
-        if (room == null) {
-            room = make(grounds.get(ground), shapes.get(shape).lies(), ofGrade);
-            rooms.set(at, room);
+    /** Where a shape must not be on a container; nothing if the whole box of that is sound. */
+    Optional<NoFitRegion> outside(int container, int shape, int ofGrade) {
+        int at = (container * grades() + ofGrade) * shapes.size() + shape;
+        Optional<NoFitRegion> region = outside.get(at);
+        if (region == null) {
+            region = containers.get(container).noFit(shapes.get(shape).shape(), ofGrade);
+            outside.set(at, region);
         }
-        return room;
+        return region;
     }
 
-    private static Optional<Field> make(Ground ground, Orientation shape, int ofGrade) {
-        List<Convex> outside = ground.outside().get(ofGrade);
-        if (outside.isEmpty()) {
-            return Optional.empty();
-        }
-        double[] box = {
-            ground.left() - 1,
-            ground.low() - 1,
-            ground.right() - shape.widthMm() + 1,
-            ground.high() - shape.heightMm() + 1
-        };
-        return Optional.of(Field.within(outside, shape.bare(), box));
+    /** The inner fit of an option in a container. */
+    InnerFit innerFit(int container, PlacementOption option) {
+        return InnerFit.of(containers.get(container), container, option.shape(), option.rule());
     }
 
-    /** Whether an item can lie anywhere on the first grounds at all, were it alone. */
-    boolean hasRoom(int item, int firstGrounds) {
-        for (int ground = 0; ground < firstGrounds; ground++) {
-            for (int stance : choices.get(item)) {
-                if (hasRoom(item, ground, stances.get(stance))) {
+    /** Whether an item can lie anywhere on the first containers at all, were it alone. */
+    boolean hasRoom(int item, int firstContainers) {
+        for (int container = 0; container < firstContainers; container++) {
+            for (int option : choices.get(item)) {
+                if (hasRoom(item, container, options.get(option))) {
                     return true;
                 }
             }
@@ -164,9 +170,10 @@ final class Problem {
         return false;
     }
 
-    private boolean hasRoom(int item, int ground, Stance stance) {
-        Bounds bounds = Bounds.of(grounds.get(ground), ground, stance);
-        return bounds.hasPlace(grounds.get(ground).high())
-                && room(ground, stance.shape(), grade[item]).map(Field::hasFree).orElse(true);
+    private boolean hasRoom(int item, int container, PlacementOption option) {
+        return innerFit(container, option).hasPosition(containers.get(container).high())
+                && outside(container, option.shapeNumber(), grade[item])
+                        .map(NoFitRegion::hasFree)
+                        .orElse(true);
     }
 }

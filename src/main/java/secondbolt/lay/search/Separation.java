@@ -1,47 +1,53 @@
 package secondbolt.lay.search;
 
 /**
- * Moves items off each other until nothing overlaps, or nothing more helps.
+ * Moves items off each other until nothing overlaps, or until nothing more helps.
  *
  * <p>Source: overlap minimisation by guided local search, in the form of Gardeyn, Vanden Berghe and
  * Wauters, An open-source heuristic to reboot 2D nesting research, arXiv 2509.13329, 2025; how
- * deeply two shapes lie in each other is measured by the distance to the boundary of their sum, as
- * Imamichi, Yagiura and Nagamochi do, Discrete Optimization 6, 2009.
+ * deeply two shapes penetrate each other is measured by the distance to the boundary of their sum,
+ * as Imamichi, Yagiura and Nagamochi do, Discrete Optimization 6, 2009.
  */
 final class Separation {
     /** What a run costs, even one that finds nothing to do. */
     private static final long STEPS_A_RUN = 200;
 
-    /** What a pass costs, even one in which no item has a place to try. */
+    /** What a pass costs, even one in which no item has a position to try. */
     private static final long STEPS_A_PASS = 20;
 
-    private final Scorer[] workers;
-    private final Placer[] placers;
-    private final Dice[] dice;
-    private final Crew crew;
-    private final Layout best;
+    private final OverlapScorer[] workers;
+    private final PositionSearch[] searches;
+    private final SeededRandom[] randoms;
+    private final WorkerPool pool;
+    private final Arrangement best;
     private double bestTotal;
     private long runs;
     private long passes;
 
-    Separation(Problem problem, int grounds, double[] limit, int workers, long seed, Crew crew) {
-        this.crew = crew;
-        this.workers = new Scorer[workers];
-        this.placers = new Placer[workers];
-        this.dice = new Dice[workers];
+    Separation(
+            Problem problem,
+            int containers,
+            double[] limit,
+            int workers,
+            long seed,
+            WorkerPool pool) {
+        this.pool = pool;
+        this.workers = new OverlapScorer[workers];
+        this.searches = new PositionSearch[workers];
+        this.randoms = new SeededRandom[workers];
         for (int i = 0; i < workers; i++) {
-            this.workers[i] = new Scorer(problem, limit);
-            dice[i] = new Dice(seed * 1_000_003 + i);
-            placers[i] = new Placer(this.workers[i], dice[i], grounds);
+            this.workers[i] = new OverlapScorer(problem, limit);
+            randoms[i] = new SeededRandom(seed * 1_000_003 + i);
+            searches[i] = new PositionSearch(this.workers[i], randoms[i], containers);
         }
-        best = new Layout(problem.items());
+        best = new Arrangement(problem.items());
     }
 
-    Scorer first() {
+    OverlapScorer first() {
         return workers[0];
     }
 
-    Layout best() {
+    Arrangement best() {
         return best;
     }
 
@@ -51,15 +57,20 @@ final class Separation {
 
     long steps() {
         long steps = runs * STEPS_A_RUN + passes * STEPS_A_PASS;
-        for (Scorer worker : workers) {
+        for (OverlapScorer worker : workers) {
             steps += worker.steps();
         }
         return steps;
     }
 
-    /** Whether it came to a layout without overlap; the best it came to is kept either way. */
-    boolean run(Layout from, double[] limit, int patience, int strikes, Stop stop) {
-        Scorer lead = workers[0];
+    /**
+     * Whether it came to an arrangement without overlap; the best it came to is kept either way.
+     *
+     * @param patience so many passes without a better total end a strike
+     * @param strikes so many strikes without a clearly better total end the run
+     */
+    boolean run(Arrangement from, double[] limit, int patience, int strikes, StopRule stop) {
+        OverlapScorer lead = workers[0];
         System.arraycopy(limit, 0, lead.limit, 0, limit.length);
         lead.resetWeights();
         lead.take(from);
@@ -67,7 +78,7 @@ final class Separation {
         bestTotal = lead.total();
         runs++;
         int left = strikes;
-        while (left > 0 && bestTotal > 0 && !stop.now(steps())) {
+        while (left > 0 && bestTotal > 0 && !stop.endsAfter(steps())) {
             double before = bestTotal;
             strike(patience, stop);
             left = bestTotal < 0.98 * before ? strikes : left - 1;
@@ -76,14 +87,14 @@ final class Separation {
         return bestTotal == 0;
     }
 
-    private void strike(int patience, Stop stop) {
-        Scorer lead = workers[0];
+    private void strike(int patience, StopRule stop) {
+        OverlapScorer lead = workers[0];
         int waited = 0;
-        while (waited < patience && !stop.now(steps())) {
+        while (waited < patience && !stop.endsAfter(steps())) {
             for (int i = 1; i < workers.length; i++) {
                 workers[i].set(lead);
             }
-            crew.all(workers.length, this::pass);
+            pool.all(workers.length, this::pass);
             passes++;
             int chosen = 0;
             for (int i = 1; i < workers.length; i++) {
@@ -96,7 +107,7 @@ final class Separation {
             if (total < bestTotal) {
                 waited = total < 0.98 * bestTotal ? 0 : waited;
                 bestTotal = total;
-                best.set(lead.layout);
+                best.set(lead.arrangement);
                 if (total == 0) {
                     return;
                 }
@@ -109,8 +120,8 @@ final class Separation {
 
     /** Every item that overlaps is moved once, in any order. */
     private void pass(int worker) {
-        Scorer scorer = workers[worker];
-        Dice random = dice[worker];
+        OverlapScorer scorer = workers[worker];
+        SeededRandom random = randoms[worker];
         int n = scorer.problem.items();
         int[] order = new int[n];
         int count = 0;
@@ -127,7 +138,7 @@ final class Separation {
         }
         for (int i = 0; i < count; i++) {
             if (scorer.overlaps(order[i])) {
-                placers[worker].improve(order[i]);
+                searches[worker].improve(order[i]);
             }
         }
     }

@@ -1,34 +1,40 @@
 package secondbolt.lay.search;
 
+import java.util.function.LongToDoubleFunction;
+import secondbolt.lay.nofit.InnerFit;
+import secondbolt.lay.nofit.PlaneContainer;
+
 /**
- * Makes a lay shorter and shorter: long strides first, then short ones. On failure two large items
- * change places in a near miss, and it tries again.
+ * Makes a lay shorter and shorter: in long strides first, then in short ones. Where a stride fails,
+ * two large items change places in the arrangement that failed by least, and it tries again.
  */
 final class StripSearch {
     private final Problem problem;
-    private final int grounds;
+    private final int containers;
     private final Separation separation;
-    private final Dice dice;
+    private final SeededRandom random;
     private final double[] limit;
     private final int shrinking;
-    private Layout best;
+    private Arrangement best;
     private double bestLimit;
 
     /**
      * A search.
      *
-     * @param grounds how many of the problem's grounds are used; the last of them is shortened
+     * @param containers how many of the problem's containers are used, one or more; the last of
+     *     them is shortened
+     * @param workers how many searches run side by side, one or more
      */
-    StripSearch(Problem problem, int grounds, int workers, long seed, Crew crew) {
+    StripSearch(Problem problem, int containers, int workers, long seed, WorkerPool pool) {
         this.problem = problem;
-        this.grounds = grounds;
-        this.shrinking = grounds - 1;
-        limit = new double[problem.grounds.size()];
+        this.containers = containers;
+        this.shrinking = containers - 1;
+        limit = new double[problem.containers.size()];
         for (int i = 0; i < limit.length; i++) {
-            limit[i] = problem.grounds.get(i).high();
+            limit[i] = problem.containers.get(i).high();
         }
-        separation = new Separation(problem, grounds, limit, workers, seed, crew);
-        dice = new Dice(seed);
+        separation = new Separation(problem, containers, limit, workers, seed, pool);
+        random = new SeededRandom(seed);
         bestLimit = limit[shrinking];
     }
 
@@ -40,24 +46,24 @@ final class StripSearch {
         return bestLimit;
     }
 
-    Layout best() {
+    Arrangement best() {
         return best;
     }
 
-    /** Whether everything found a place. */
-    boolean start(Stop stop) {
-        Layout any = new Layout(problem.items());
+    /** Whether every item found a position, begun from positions at random. */
+    boolean start(StopRule stop) {
+        Arrangement any = new Arrangement(problem.items());
         for (int i = 0; i < problem.items(); i++) {
             scatter(any, i);
         }
         return startFrom(any, stop);
     }
 
-    /** The same from a layout that may overlap, or use more grounds. */
-    boolean startFrom(Layout layout, Stop stop) {
-        Layout from = layout.copy();
+    /** The same, begun from an arrangement that may overlap, or use more containers. */
+    boolean startFrom(Arrangement arrangement, StopRule stop) {
+        Arrangement from = arrangement.copy();
         for (int i = 0; i < problem.items(); i++) {
-            if (from.ground[i] >= grounds) {
+            if (from.container[i] >= containers) {
                 scatter(from, i);
             }
         }
@@ -68,36 +74,36 @@ final class StripSearch {
         return found;
     }
 
-    /** The same from a layout of all items but the last. */
-    boolean startWithOneMore(Layout layout, Stop stop) {
-        Layout all = new Layout(problem.items());
-        for (int i = 0; i < layout.ground.length; i++) {
-            all.copy(layout, i, i);
+    /** The same, begun from an arrangement of all items but the last. */
+    boolean startWithOneMore(Arrangement arrangement, StopRule stop) {
+        Arrangement all = new Arrangement(problem.items());
+        for (int i = 0; i < arrangement.container.length; i++) {
+            all.copy(arrangement, i, i);
         }
         scatter(all, problem.items() - 1);
         return startFrom(all, stop);
     }
 
-    /** How much of the last ground's length the best takes; 0 while there is none. */
+    /** How much of the last container's length the best takes, in mm; 0 while there is none. */
     double lengthMm() {
-        return best == null ? 0 : bestLimit - problem.grounds.get(shrinking).low();
+        return best == null ? 0 : bestLimit - problem.containers.get(shrinking).low();
     }
 
-    private void scatter(Layout layout, int item) {
+    private void scatter(Arrangement arrangement, int item) {
         int[] choices = problem.choices.get(item);
-        layout.ground[item] = 0;
-        layout.stance[item] = choices[0];
-        placeAtStart(layout, item);
-        Scorer scorer = separation.first();
+        arrangement.container[item] = 0;
+        arrangement.option[item] = choices[0];
+        placeAtStart(arrangement, item);
+        OverlapScorer scorer = separation.first();
         for (int tries = 0; tries < 100; tries++) {
-            int ground = dice.below(grounds);
-            int stance = choices[dice.below(choices.length)];
-            if (scorer.hasRoom(ground, stance)) {
-                Bounds bounds = scorer.bounds(ground, stance);
-                layout.ground[item] = ground;
-                layout.stance[item] = stance;
-                layout.x[item] = bounds.atShareX(dice.share());
-                layout.y[item] = bounds.atShareY(dice.share(), scorer.limit[ground]);
+            int container = random.below(containers);
+            int option = choices[random.below(choices.length)];
+            if (scorer.hasRoom(container, option)) {
+                InnerFit innerFit = scorer.innerFit(container, option);
+                arrangement.container[item] = container;
+                arrangement.option[item] = option;
+                arrangement.x[item] = innerFit.atShareX(random.share());
+                arrangement.y[item] = innerFit.atShareY(random.share(), scorer.limit[container]);
                 return;
             }
         }
@@ -108,104 +114,108 @@ final class StripSearch {
         bestLimit = Math.min(bestLimit, extent(best));
     }
 
-    /** How far the items reach on the ground that is shortened. */
-    private double extent(Layout layout) {
-        double reach = problem.grounds.get(shrinking).low();
+    /** How far the items reach on the container that is shortened. */
+    private double extent(Arrangement arrangement) {
+        double reach = problem.containers.get(shrinking).low();
         for (int i = 0; i < problem.items(); i++) {
-            if (layout.ground[i] == shrinking && !isFixed(layout.stance[i])) {
+            if (arrangement.container[i] == shrinking && !isFixed(arrangement.option[i])) {
                 reach =
                         Math.max(
                                 reach,
-                                layout.y[i] + problem.stances.get(layout.stance[i]).heightMm());
+                                arrangement.y[i]
+                                        + problem.options.get(arrangement.option[i]).heightMm());
             }
         }
         return reach;
     }
 
     /**
-     * Everything within the shorter ground; what is too long for it is turned, or goes elsewhere.
+     * Moves every item into the container used to a shorter length; what is too long for that is
+     * turned, or goes to the first container.
      */
-    private void into(Layout layout, double newLimit) {
-        Scorer scorer = separation.first();
+    private void into(Arrangement arrangement, double newLimit) {
+        OverlapScorer scorer = separation.first();
         for (int i = 0; i < problem.items(); i++) {
-            if (layout.ground[i] != shrinking) {
+            if (arrangement.container[i] != shrinking) {
                 continue;
             }
-            if (!scorer.bounds(shrinking, layout.stance[i]).hasPlace(newLimit)) {
-                layout.stance[i] = lowest(i);
+            if (!scorer.innerFit(shrinking, arrangement.option[i]).hasPosition(newLimit)) {
+                arrangement.option[i] = lowest(i);
             }
-            Bounds bounds = scorer.bounds(shrinking, layout.stance[i]);
-            if (bounds.hasPlace(newLimit)) {
-                layout.x[i] = bounds.withinX(layout.x[i]);
-                layout.y[i] = bounds.withinY(layout.y[i], newLimit);
+            InnerFit innerFit = scorer.innerFit(shrinking, arrangement.option[i]);
+            if (innerFit.hasPosition(newLimit)) {
+                arrangement.x[i] = innerFit.nearestX(arrangement.x[i]);
+                arrangement.y[i] = innerFit.nearestY(arrangement.y[i], newLimit);
             } else {
-                layout.ground[i] = 0;
-                placeAtStart(layout, i);
+                arrangement.container[i] = 0;
+                placeAtStart(arrangement, i);
             }
         }
     }
 
-    /** In the corner of the first ground, or as near as it may lie. */
-    private void placeAtStart(Layout layout, int item) {
-        Ground first = problem.grounds.get(0);
-        Bounds bounds = separation.first().bounds(0, layout.stance[item]);
-        boolean has = bounds.hasPlace(limit[0]);
-        layout.x[item] = has ? bounds.withinX(first.left()) : first.left();
-        layout.y[item] = has ? bounds.withinY(first.low(), limit[0]) : first.low();
+    /** Puts an item in the corner of the first container, or as near to it as it may lie. */
+    private void placeAtStart(Arrangement arrangement, int item) {
+        PlaneContainer first = problem.containers.get(0);
+        InnerFit innerFit = separation.first().innerFit(0, arrangement.option[item]);
+        boolean has = innerFit.hasPosition(limit[0]);
+        arrangement.x[item] = has ? innerFit.nearestX(first.left()) : first.left();
+        arrangement.y[item] = has ? innerFit.nearestY(first.low(), limit[0]) : first.low();
     }
 
-    private double height(int stance) {
-        return problem.stances.get(stance).heightMm();
+    private double height(int option) {
+        return problem.options.get(option).heightMm();
     }
 
-    /** The stance of an item that takes least length. */
+    /** The option of an item that takes the least length. */
     private int lowest(int item) {
         int lowest = problem.choices.get(item)[0];
-        for (int stance : problem.choices.get(item)) {
-            lowest = height(stance) < height(lowest) ? stance : lowest;
+        for (int option : problem.choices.get(item)) {
+            lowest = height(option) < height(lowest) ? option : lowest;
         }
         return lowest;
     }
 
-    private boolean isFixed(int stance) {
-        return separation.first().bounds(shrinking, stance).isFixed();
+    private boolean isFixed(int option) {
+        return separation.first().innerFit(shrinking, option).isFixed();
     }
 
-    /** Shorter than this the last ground cannot become, or an item has no place at all. */
+    /** Used to a shorter length than this, the last container has no position for some item. */
     private double shortest() {
         double shortest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < problem.items(); i++) {
             shortest = Math.max(shortest, leastHigh(i));
         }
-        return Math.max(shortest, problem.grounds.get(shrinking).low()) + 0.01;
+        return Math.max(shortest, problem.containers.get(shrinking).low()) + 0.01;
     }
 
     private double leastHigh(int item) {
         double least = Double.POSITIVE_INFINITY;
-        Scorer scorer = separation.first();
-        for (int stance : problem.choices.get(item)) {
-            for (int ground = 0; ground < shrinking; ground++) {
-                if (scorer.hasRoom(ground, stance)) {
+        OverlapScorer scorer = separation.first();
+        for (int option : problem.choices.get(item)) {
+            for (int container = 0; container < shrinking; container++) {
+                if (scorer.hasRoom(container, option)) {
                     return Double.NEGATIVE_INFINITY;
                 }
             }
-            least = Math.min(least, scorer.bounds(shrinking, stance).leastHighMm());
+            least = Math.min(least, scorer.innerFit(shrinking, option).leastHighMm());
         }
         return least;
     }
 
     private double shortened(double share) {
-        double low = problem.grounds.get(shrinking).low();
+        double low = problem.containers.get(shrinking).low();
         return low + (bestLimit - low) * (1 - share);
     }
 
-    /** Shortens in strides that halve on failure; then near misses are shaken up. */
-    void explore(Stop stop) {
+    /**
+     * Shortens in strides that halve on failure; then shakes the arrangement that failed by least.
+     */
+    void explore(StopRule stop) {
         double stride = 0.03;
-        Layout from = best.copy();
-        Layout miss = null;
+        Arrangement from = best.copy();
+        Arrangement miss = null;
         double missTotal = 0;
-        while (!stop.now(steps())) {
+        while (!stop.endsAfter(steps())) {
             double next = shortened(stride);
             if (next < shortest()) {
                 return;
@@ -224,7 +234,7 @@ final class StripSearch {
                 from = best.copy();
                 continue;
             }
-            if (miss == null || separation.bestTotal() < missTotal || dice.share() < 0.1) {
+            if (miss == null || separation.bestTotal() < missTotal || random.share() < 0.1) {
                 miss = separation.best().copy();
                 missTotal = separation.bestTotal();
             }
@@ -233,8 +243,8 @@ final class StripSearch {
         }
     }
 
-    /** Two large items change places. */
-    private void swap(Layout layout) {
+    /** Lets two large items change places. */
+    private void swap(Arrangement arrangement) {
         int n = problem.items();
         int a = large();
         int b = large();
@@ -244,50 +254,50 @@ final class StripSearch {
         if (n < 2 || a == b) {
             return;
         }
-        place(layout, a, b);
+        place(arrangement, a, b);
     }
 
     private boolean sameShape(int a, int b) {
         return problem.choices.get(a)[0] == problem.choices.get(b)[0];
     }
 
-    private void place(Layout layout, int a, int b) {
-        double ax = middleX(layout, a);
-        double ay = middleY(layout, a);
-        int ag = layout.ground[a];
-        double bx = middleX(layout, b);
-        double by = middleY(layout, b);
-        int bg = layout.ground[b];
-        put(layout, a, bg, bx, by);
-        put(layout, b, ag, ax, ay);
+    private void place(Arrangement arrangement, int a, int b) {
+        double ax = middleX(arrangement, a);
+        double ay = middleY(arrangement, a);
+        int ag = arrangement.container[a];
+        double bx = middleX(arrangement, b);
+        double by = middleY(arrangement, b);
+        int bg = arrangement.container[b];
+        put(arrangement, a, bg, bx, by);
+        put(arrangement, b, ag, ax, ay);
     }
 
-    private double middleX(Layout layout, int i) {
-        return layout.x[i] + problem.stances.get(layout.stance[i]).widthMm() / 2;
+    private double middleX(Arrangement arrangement, int i) {
+        return arrangement.x[i] + problem.options.get(arrangement.option[i]).widthMm() / 2;
     }
 
-    private double middleY(Layout layout, int i) {
-        return layout.y[i] + problem.stances.get(layout.stance[i]).heightMm() / 2;
+    private double middleY(Arrangement arrangement, int i) {
+        return arrangement.y[i] + problem.options.get(arrangement.option[i]).heightMm() / 2;
     }
 
-    private void put(Layout layout, int i, int ground, double x, double y) {
-        Scorer scorer = separation.first();
-        int o = layout.stance[i];
-        if (!scorer.hasRoom(ground, o)) {
+    private void put(Arrangement arrangement, int i, int container, double x, double y) {
+        OverlapScorer scorer = separation.first();
+        int o = arrangement.option[i];
+        if (!scorer.hasRoom(container, o)) {
             return;
         }
-        Stance shape = problem.stances.get(o);
-        layout.ground[i] = ground;
-        layout.x[i] = scorer.withinX(ground, o, x - shape.widthMm() / 2);
-        layout.y[i] = scorer.withinY(ground, o, y - shape.heightMm() / 2);
+        PlacementOption shape = problem.options.get(o);
+        arrangement.container[i] = container;
+        arrangement.x[i] = scorer.nearestX(container, o, x - shape.widthMm() / 2);
+        arrangement.y[i] = scorer.nearestY(container, o, y - shape.heightMm() / 2);
     }
 
-    /** One of the larger half, by area. */
+    /** The largest, by area, of three items taken at random. */
     private int large() {
         int n = problem.items();
-        int best = dice.below(n);
+        int best = random.below(n);
         for (int i = 0; i < 2; i++) {
-            int other = dice.below(n);
+            int other = random.below(n);
             if (problem.areaMm2(other) > problem.areaMm2(best)) {
                 best = other;
             }
@@ -295,16 +305,20 @@ final class StripSearch {
         return best;
     }
 
-    /** From the best, by less and less. */
-    void compress(Stop stop, Stop.Progress progress) {
-        while (!stop.now(steps())) {
-            double share = progress.share(steps());
+    /**
+     * Shortens the best by less and less.
+     *
+     * @param progress how much of the effort given is spent after so many steps, 0 to 1 or above
+     */
+    void compress(StopRule stop, LongToDoubleFunction progress) {
+        while (!stop.endsAfter(steps())) {
+            double share = progress.applyAsDouble(steps());
             double stride = 0.0005 + (0.00001 - 0.0005) * Math.min(1, share);
             double next = shortened(stride);
             if (next < shortest()) {
                 return;
             }
-            Layout from = best.copy();
+            Arrangement from = best.copy();
             into(from, next);
             limit[shrinking] = next;
             if (separation.run(from, limit, 100, 5, stop)) {

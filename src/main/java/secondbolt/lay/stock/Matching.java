@@ -8,9 +8,9 @@ import secondbolt.garment.Direction;
 import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
+import secondbolt.lay.placement.Orientation;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.Match;
-import secondbolt.lay.search.Placed;
 import secondbolt.measure.Length;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
@@ -37,7 +37,7 @@ public final class Matching {
     private final double[] x;
     private final double[] y;
     private final List<List<PinPoint>> points = new ArrayList<>();
-    private final List<GivenUp> givenUp = new ArrayList<>();
+    private final List<UnmetMatch> unmet = new ArrayList<>();
 
     private Matching(LayPlan plan, List<LayPiece> pieces, ClothYield.Repeat repeat) {
         this.plan = plan;
@@ -53,13 +53,13 @@ public final class Matching {
     }
 
     /**
-     * A match that another one before it rules out.
+     * A match that is not met, because another one before it rules it out.
      *
      * @param match which
-     * @param way across or along
-     * @param off by how much the lines miss each other there
+     * @param axis across or along
+     * @param off by how much the lines miss each other there, above zero
      */
-    public record GivenUp(Match match, Direction way, Length off) {}
+    public record UnmetMatch(Match match, Direction axis, Length off) {}
 
     /**
      * Matches pieces.
@@ -77,8 +77,8 @@ public final class Matching {
     }
 
     /** What could not be matched. */
-    List<GivenUp> givenUp() {
-        return List.copyOf(givenUp);
+    List<UnmetMatch> unmet() {
+        return List.copyOf(unmet);
     }
 
     /** Where a piece meets others, to pin it by. */
@@ -126,27 +126,27 @@ public final class Matching {
         return new Point(x[piece] - x[leader], y[piece] - y[leader]);
     }
 
-    /** The box of a piece as it is turned. */
+    /** The outline of a matched piece as it is turned. */
     Outline turned(int piece) {
-        return turned(pieces.get(piece)).lying(pieces.get(piece).outline());
+        return orientation(pieces.get(piece)).applyTo(pieces.get(piece).outline());
     }
 
-    private Placed turned(LayPiece piece) {
-        return new Placed(0, 0, false, turn(piece), 0, 0);
+    private Orientation orientation(LayPiece piece) {
+        return Orientation.turned(turn(piece));
     }
 
     private void match(Match match) {
-        Meeting meeting = Meeting.of(match, pieces);
-        for (Meeting.Pair pair : meeting.pairs()) {
+        MatchPoints meets = MatchPoints.of(match, pieces);
+        for (MatchPoints.CopyPair pair : meets.pairs()) {
             join(match, pair);
         }
     }
 
-    private void join(Match match, Meeting.Pair pair) {
+    private void join(Match match, MatchPoints.CopyPair pair) {
         int a = pair.first().piece();
         int b = pair.second().piece();
-        Point at = turned(pieces.get(a)).at(pair.first().at());
-        Point other = turned(pieces.get(b)).at(pair.second().at());
+        Point at = orientation(pieces.get(a)).applyTo(pair.first().at());
+        Point other = orientation(pieces.get(b)).applyTo(pair.second().at());
         double dx = x[a] + at.xMm() - other.xMm() - x[b];
         double dy = y[a] + at.yMm() - other.yMm() - y[b];
         if (group[a] == group[b]) {
@@ -166,8 +166,8 @@ public final class Matching {
         pin(b, pair.second(), match.second().value());
     }
 
-    private void pin(int piece, Meeting.Spot spot, PieceEdge part) {
-        PinPoint pin = PinPoint.match(part.edge(), spot.at());
+    private void pin(int piece, MatchPoints.CopyPoint point, PieceEdge part) {
+        PinPoint pin = PinPoint.match(part.edge(), point.at());
         if (!points.get(piece).contains(pin)) {
             points.get(piece).add(pin);
         }
@@ -177,11 +177,11 @@ public final class Matching {
         return everyMm > 0 ? Math.abs(by - Math.rint(by / everyMm) * everyMm) : 0;
     }
 
-    private void tellOff(Match match, Direction way, double offMm) {
+    private void tellOff(Match match, Direction axis, double offMm) {
         boolean told =
-                givenUp.stream().anyMatch(g -> g.match().equals(match) && g.way() == way);
+                unmet.stream().anyMatch(g -> g.match().equals(match) && g.axis() == axis);
         if (offMm > SEEN_MM && !told) {
-            givenUp.add(new GivenUp(match, way, Length.ofComputedMillimetres(offMm)));
+            unmet.add(new UnmetMatch(match, axis, Length.ofComputedMillimetres(offMm)));
         }
     }
 

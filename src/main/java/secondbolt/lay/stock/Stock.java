@@ -3,7 +3,7 @@ package secondbolt.lay.stock;
 import java.util.List;
 import secondbolt.garment.PieceEdge;
 import secondbolt.garment.Role;
-import secondbolt.lay.search.Bed;
+import secondbolt.lay.placement.Container;
 
 /**
  * All cloths of one role, in the order they are used.
@@ -11,7 +11,7 @@ import secondbolt.lay.search.Bed;
  * @param role of the cloths
  * @param spreads on each of which a piece could lie
  */
-public record Stock(Role role, List<Spread> spreads) {
+public record Stock(Role role, List<SpreadCloth> spreads) {
     /** Copies the list. */
     public Stock {
         spreads = List.copyOf(spreads);
@@ -27,9 +27,9 @@ public record Stock(Role role, List<Spread> spreads) {
     }
 
     /** The cloths as the search sees them. */
-    List<Bed> beds() {
+    List<Container> containers() {
         List<PieceEdge> edges = keptEdges();
-        return spreads.stream().map(spread -> spread.bed(edges)).toList();
+        return spreads.stream().map(spread -> spread.container(edges)).toList();
     }
 
     /** Whether the cloths are folded for cutting. */

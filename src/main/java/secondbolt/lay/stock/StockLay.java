@@ -20,25 +20,25 @@ import secondbolt.shape.Box;
  * @param tooLarge those of them that have room on none of the cloths, were they alone
  * @param remnants the largest clear rectangle beside the pieces, for each cloth
  * @param sound how much sound cloth there is
- * @param givenUp matches that others rule out
+ * @param unmetMatches matches that others rule out
  * @param isFinished whether the search ran to its end
  */
 public record StockLay(
         Role role,
         List<ClothResult> cloths,
-        List<Spread> spreads,
+        List<SpreadCloth> spreads,
         List<LaidPiece> laid,
         List<LayPiece> leftOver,
         List<LayPiece> tooLarge,
         List<Optional<Box>> remnants,
         Area sound,
-        List<Matching.GivenUp> givenUp,
+        List<Matching.UnmetMatch> unmetMatches,
         boolean isFinished) {
     /** Copies the lists. */
     public StockLay {
         cloths = List.copyOf(cloths);
         spreads = List.copyOf(spreads);
-        givenUp = List.copyOf(givenUp);
+        unmetMatches = List.copyOf(unmetMatches);
         laid = List.copyOf(laid);
         leftOver = List.copyOf(leftOver);
         tooLarge = List.copyOf(tooLarge);
@@ -60,7 +60,7 @@ public record StockLay(
     public boolean isKept(LayPiece piece) {
         return spreads.stream()
                 .flatMap(spread -> spread.kept().stream())
-                .anyMatch(feature -> Ways.isOf(piece, feature.edge()));
+                .anyMatch(feature -> PlacementRules.isOf(piece, feature.edge()));
     }
 
     /** Whether the cloth is folded for cutting. */

@@ -7,11 +7,11 @@ import java.util.stream.IntStream;
 import secondbolt.cloth.ClothYield;
 import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
-import secondbolt.lay.search.Bed;
-import secondbolt.lay.search.Effort;
-import secondbolt.lay.search.Figure;
-import secondbolt.lay.search.Lay;
-import secondbolt.lay.search.Way;
+import secondbolt.lay.placement.Container;
+import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Lay;
+import secondbolt.lay.placement.PackingItem;
+import secondbolt.lay.placement.PlacementRule;
 
 /** Lays pieces on a stock of cloth, with their stripes or checks matched. */
 public final class StockSearch {
@@ -19,7 +19,7 @@ public final class StockSearch {
     private static final int HIDDEN = 1;
     private static final int FIRST_KEPT = 2;
 
-    private final KeptLays lays;
+    private final LayCache lays;
     private final Stock stock;
     private final List<LayPiece> wanted;
     private final Trial trial;
@@ -27,13 +27,13 @@ public final class StockSearch {
     private final Matching matching;
 
     private StockSearch(
-            KeptLays lays, Stock stock, List<LayPiece> wanted, Trial trial, Effort effort) {
+            LayCache lays, Stock stock, List<LayPiece> wanted, Trial trial, Effort effort) {
         this.lays = lays;
         this.stock = stock;
         this.wanted = List.copyOf(wanted);
         this.trial = trial;
         this.effort = effort;
-        Optional<Spread> first = repeating().mapToObj(stock.spreads()::get).findFirst();
+        Optional<SpreadCloth> first = repeating().mapToObj(stock.spreads()::get).findFirst();
         this.matching =
                 trial.matches().isEmpty() || first.isEmpty()
                         ? Matching.NONE
@@ -48,29 +48,29 @@ public final class StockSearch {
     /**
      * What came of it.
      *
-     * @param lay the numbers of its figures are those of the pieces
+     * @param lay the numbers of its items are those of the pieces
      * @param matching which pieces had to match
      */
-    public record Found(Lay lay, Matching matching) {}
+    public record Outcome(Lay lay, Matching matching) {}
 
     /**
      * Lays pieces.
      *
-     * @param wanted single copies, or doubled for folded cloth
+     * @param wanted single copies, or as they are cut from folded cloth
      */
-    public static Found search(
-            KeptLays lays, Stock stock, List<LayPiece> wanted, Trial trial, Effort effort) {
+    public static Outcome search(
+            LayCache lays, Stock stock, List<LayPiece> wanted, Trial trial, Effort effort) {
         if (wanted.isEmpty() || stock.spreads().isEmpty()) {
             List<Integer> all = IntStream.range(0, wanted.size()).boxed().toList();
-            return new Found(new Lay(List.of(), all, true), Matching.NONE);
+            return new Outcome(new Lay(List.of(), all, true), Matching.NONE);
         }
         return new StockSearch(lays, stock, wanted, trial, effort).search();
     }
 
-    private Found search() {
-        List<Phase> phases = phases();
+    private Outcome search() {
+        List<RepeatPhase> phases = phases();
         Optional<Lay> best = Optional.empty();
-        for (Phase phase : phases) {
+        for (RepeatPhase phase : phases) {
             Lay lay = lay(phase);
             if (best.isEmpty() || worth(lay) > worth(best.get())) {
                 best = Optional.of(lay);
@@ -79,11 +79,11 @@ public final class StockSearch {
                 break;
             }
         }
-        return new Found(best.orElseThrow(), matching);
+        return new Outcome(best.orElseThrow(), matching);
     }
 
     private double worth(Lay lay) {
-        return lay.placed().stream().mapToDouble(p -> worth(wanted.get(p.figure()))).sum();
+        return lay.placements().stream().mapToDouble(p -> worth(wanted.get(p.item()))).sum();
     }
 
     /** A piece nobody sees can be cut of another cloth: it is the first to be left out. */
@@ -92,22 +92,22 @@ public final class StockSearch {
         return piece.isHidden() ? area / 10 : area;
     }
 
-    private Lay lay(Phase phase) {
-        List<Bed> beds = stock.beds();
+    private Lay lay(RepeatPhase phase) {
+        List<Container> containers = stock.containers();
         List<PieceEdge> kept = stock.keptEdges();
-        Ways ways = new Ways(stock, trial);
-        List<Figure> figures = new ArrayList<>();
+        PlacementRules rules = new PlacementRules(stock, trial);
+        List<PackingItem> items = new ArrayList<>();
         for (int i = 0; i < wanted.size(); i++) {
             LayPiece piece = wanted.get(i);
-            List<Way> all = matching.isMatched(i) ? phase.ways(i) : ways.of(piece);
-            figures.add(new Figure(piece.outline(), all, grade(piece, kept), worth(piece)));
+            List<PlacementRule> all = matching.isMatched(i) ? phase.rules(i) : rules.of(piece);
+            items.add(new PackingItem(piece.outline(), all, grade(piece, kept), worth(piece)));
         }
-        return lays.lay(figures, beds, trial.gap().millimetres(), effort);
+        return lays.lay(items, containers, trial.gap().millimetres(), effort);
     }
 
     private int grade(LayPiece piece, List<PieceEdge> kept) {
         for (int i = 0; i < kept.size(); i++) {
-            if (Ways.isOf(piece, kept.get(i))) {
+            if (PlacementRules.isOf(piece, kept.get(i))) {
                 return FIRST_KEPT + i;
             }
         }
@@ -119,20 +119,23 @@ public final class StockSearch {
      * half a repeat from it. Pieces that match lie on one cloth, unless it is told where the
      * pattern begins on each.
      */
-    private List<Phase> phases() {
+    private List<RepeatPhase> phases() {
         if (!matching.isAny()) {
-            return List.of(new Phase(stock, matching, 0, List.of(), 0));
+            return List.of(new RepeatPhase(stock, matching, 0, List.of(), 0));
         }
         List<Integer> alike = repeating().filter(this::isLikeTheFirst).boxed().toList();
         boolean told =
                 alike.stream().allMatch(i -> stock.spreads().get(i).repeat().begins().isPresent());
-        List<Phase> phases = new ArrayList<>();
+        List<RepeatPhase> phases = new ArrayList<>();
         for (double share : List.of(0.0, 0.5)) {
             if (told) {
-                phases.add(new Phase(stock, matching, alike.get(0), alike, share));
+                phases.add(new RepeatPhase(stock, matching, alike.get(0), alike, share));
             } else {
                 alike.forEach(
-                        bed -> phases.add(new Phase(stock, matching, bed, List.of(bed), share)));
+                        number ->
+                                phases.add(
+                                        new RepeatPhase(
+                                                stock, matching, number, List.of(number), share)));
             }
         }
         return phases;

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
 import secondbolt.garment.Role;
-import secondbolt.lay.piece.Doubled;
+import secondbolt.lay.piece.FoldedPieces;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
-import secondbolt.lay.search.Effort;
-import secondbolt.lay.search.Lay;
+import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Lay;
 import secondbolt.measure.Area;
 import secondbolt.shape.Box;
 import secondbolt.shape.ClearRectangles;
@@ -20,29 +20,31 @@ import secondbolt.shape.Region;
 /**
  * Spreads the cloths of a role and lays pieces on them, round what is cut already.
  *
- * @param soFar what is cut
+ * @param progress what is cut already
  * @param lays searches them
  */
-public record StockTable(SoFar soFar, KeptLays lays) {
+public record StockTable(CuttingProgress progress, LayCache lays) {
     /** Those of the cloths that a piece could lie on, the largest first. */
-    private List<Spread> spreads(List<ClothResult> cloths, boolean folded) {
+    private List<SpreadCloth> spreads(List<ClothResult> cloths, boolean folded) {
         return cloths.stream()
-                .map(cloth -> Spread.single(cloth, soFar))
+                .map(cloth -> SpreadCloth.single(cloth, progress))
                 .map(spread -> folded ? spread.folded() : spread)
-                .filter(Spread::isUsable)
-                .sorted(Comparator.comparingDouble((Spread s) -> -s.sound().areaMm2()))
+                .filter(SpreadCloth::isUsable)
+                .sorted(Comparator.comparingDouble((SpreadCloth s) -> -s.sound().areaMm2()))
                 .toList();
     }
 
     /** The nap and pattern that cloth from the bolt should have, as the largest of these. */
-    public Optional<Spread> likeOf(List<ClothResult> cloths) {
+    public Optional<SpreadCloth> likeOf(List<ClothResult> cloths) {
         return spreads(cloths, false).stream().findFirst();
     }
 
     /** Whether pieces are larger than all sound cloth, so that no lay need be looked for. */
     public boolean isTooMuch(List<ClothResult> cloths, List<LayPiece> wanted) {
         double area =
-                soFar.rest(wanted, cloths).stream().mapToDouble(p -> p.outline().areaMm2()).sum();
+                progress.rest(wanted, cloths).stream()
+                        .mapToDouble(p -> p.outline().areaMm2())
+                        .sum();
         return area
                 > spreads(cloths, false).stream()
                         .mapToDouble(s -> s.soundForHidden().areaMm2())
@@ -62,17 +64,17 @@ public record StockTable(SoFar soFar, KeptLays lays) {
             Trial trial,
             Effort effort) {
         Stock stock = new Stock(role, spreads(cloths, trial.isFolded()));
-        List<LayPiece> single = soFar.rest(wanted, cloths);
-        List<LayPiece> rest = trial.isFolded() ? Doubled.of(single) : single;
-        StockSearch.Found found = StockSearch.search(lays, stock, rest, trial, effort);
+        List<LayPiece> single = progress.rest(wanted, cloths);
+        List<LayPiece> rest = trial.isFolded() ? FoldedPieces.of(single) : single;
+        StockSearch.Outcome found = StockSearch.search(lays, stock, rest, trial, effort);
         Lay lay = found.lay();
         List<LaidPiece> laid =
-                lay.placed().stream()
+                lay.placements().stream()
                         .map(
                                 p ->
                                         new LaidPiece(
-                                                pinned(rest, p.figure(), found.matching()),
-                                                p.bed(),
+                                                pinned(rest, p.item(), found.matching()),
+                                                p.container(),
                                                 p))
                         .toList();
         List<LayPiece> leftOver = lay.leftOver().stream().map(rest::get).toList();
@@ -85,8 +87,8 @@ public record StockTable(SoFar soFar, KeptLays lays) {
                 leftOver.stream().filter(p -> isTooLarge(p, stock)).toList(),
                 remnants(stock, laid),
                 Area.ofComputedSquareMillimetres(
-                        stock.spreads().stream().mapToDouble(Spread::soundAreaMm2).sum()),
-                found.matching().givenUp(),
+                        stock.spreads().stream().mapToDouble(SpreadCloth::soundAreaMm2).sum()),
+                found.matching().unmet(),
                 lay.isFinished());
     }
 
@@ -112,7 +114,7 @@ public record StockTable(SoFar soFar, KeptLays lays) {
         return !stock.spreads().isEmpty()
                 && stock.spreads().stream()
                         .map(spread -> spread.soundForHidden().box())
-                        .allMatch(bed -> longest > Math.max(bed.widthMm(), bed.heightMm()));
+                        .allMatch(sound -> longest > Math.max(sound.widthMm(), sound.heightMm()));
     }
 
     private static List<Optional<Box>> remnants(Stock stock, List<LaidPiece> laid) {

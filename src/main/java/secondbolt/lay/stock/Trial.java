@@ -137,7 +137,7 @@ public record Trial(
         double most = pieces.stream().mapToDouble(LayPiece::areaMm2).max().orElse(0);
         Set<String> small = names(bound.stream().filter(p -> p.areaMm2() * 10 < most).toList());
         // On a one-way cloth a piece that is seen shades when it is turned.
-        boolean oneWay = lay.spreads().stream().anyMatch(Spread::isOneWay);
+        boolean oneWay = lay.spreads().stream().anyMatch(SpreadCloth::isOneWay);
         if (!small.isEmpty() && !oneWay) {
             grains.put("the small pieces (" + String.join(", ", small) + ") at any grain", small);
         }

@@ -11,6 +11,13 @@ import java.util.stream.IntStream;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
+import secondbolt.lay.nofit.NoFitCache;
+import secondbolt.lay.nofit.PlaneContainer;
+import secondbolt.lay.placement.Container;
+import secondbolt.lay.placement.Lay;
+import secondbolt.lay.placement.PackingItem;
+import secondbolt.lay.placement.Placement;
+import secondbolt.lay.placement.PlacementRule;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
@@ -51,7 +58,8 @@ public final class LayBenchmark {
         List<String> names = args.length > 2 ? List.of(args).subList(2, args.length) : GARMENTS;
         double sum = 0;
         System.out.println(
-                "instance    length  density  seconds  million places/s  mean 2012  mean 2025  best");
+                "instance    length  density  seconds  million places/s  mean 2012  mean 2025 "
+                        + " best");
         for (String name : names) {
             sum += run(Instance.read(folder.resolve(name + ".json")), name, seconds);
         }
@@ -63,17 +71,17 @@ public final class LayBenchmark {
      * An instance.
      *
      * @param width of the strip
-     * @param figures each copy once
+     * @param items each copy once
      */
-    private record Instance(double width, List<Figure> figures) {
+    private record Instance(double width, List<PackingItem> items) {
         double area() {
-            return figures.stream().mapToDouble(f -> f.outline().areaMm2()).sum();
+            return items.stream().mapToDouble(f -> f.outline().areaMm2()).sum();
         }
 
         static Instance read(Path file) throws IOException {
             Map<?, ?> all =
                     new Yaml(new SafeConstructor(new LoaderOptions())).load(Files.readString(file));
-            List<Figure> figures = new ArrayList<>();
+            List<PackingItem> items = new ArrayList<>();
             for (Object each : (List<?>) all.get("pieces")) {
                 Map<?, ?> piece = (Map<?, ?>) each;
                 List<Point> corners = new ArrayList<>();
@@ -86,11 +94,11 @@ public final class LayBenchmark {
                 List<Integer> turns =
                         ((List<?>) piece.get("rotations"))
                                 .stream().map(r -> (int) number(r)).toList();
-                Figure figure = new Figure(outline, Way.turned(turns), 0, outline.areaMm2());
-                IntStream.range(0, (int) number(piece.get("demand")))
-                        .forEach(i -> figures.add(figure));
+                PackingItem item =
+                        new PackingItem(outline, PlacementRule.turned(turns), 0, outline.areaMm2());
+                IntStream.range(0, (int) number(piece.get("demand"))).forEach(i -> items.add(item));
             }
-            return new Instance(number(all.get("strip_width")), figures);
+            return new Instance(number(all.get("strip_width")), items);
         }
 
         private static double number(Object value) {
@@ -123,10 +131,10 @@ public final class LayBenchmark {
     private static Found search(Instance instance, double seconds) {
         long began = System.nanoTime();
         double longest = instance.area() / instance.width() / 0.6;
-        Ground ground = new Ground(0, 0, instance.width(), longest, 0, 0, List.of(List.of()));
-        Problem problem = Problem.of(instance.figures(), List.of(ground), new Shelf(0, 0));
-        try (Crew crew = Crew.of(WORKERS - 1)) {
-            StripSearch search = new StripSearch(problem, 1, WORKERS, 1, crew);
+        PlaneContainer strip = PlaneContainer.rectangle(instance.width(), longest);
+        Problem problem = Problem.of(instance.items(), List.of(strip), new NoFitCache(0, 0));
+        try (WorkerPool pool = WorkerPool.of(WORKERS - 1)) {
+            StripSearch search = new StripSearch(problem, 1, WORKERS, 1, pool);
             long end = began + (long) (seconds * 1e9);
             long turn = began + (long) (seconds * 0.8e9);
             if (!search.start(steps -> System.nanoTime() > end)) {
@@ -141,32 +149,31 @@ public final class LayBenchmark {
         }
     }
 
-    private static void check(Instance instance, Problem problem, Layout layout) {
-        List<Placed> placed = new ArrayList<>();
-        for (int i = 0; i < instance.figures().size(); i++) {
-            Orientation lies = problem.stances.get(layout.stance[i]).lies();
-            placed.add(
-                    new Placed(
+    private static void check(Instance instance, Problem problem, Arrangement arrangement) {
+        List<Placement> placements = new ArrayList<>();
+        for (int i = 0; i < instance.items().size(); i++) {
+            PlacementOption option = problem.options.get(arrangement.option[i]);
+            placements.add(
+                    new Placement(
                             i,
                             0,
-                            false,
-                            lies.turnDegrees(),
-                            layout.x[i] - lies.leftMm(),
-                            layout.y[i] - lies.lowMm()));
+                            option.rule().orientation(),
+                            arrangement.x[i] - option.shape().leftMm(),
+                            arrangement.y[i] - option.shape().lowMm()));
         }
         List<String> faults =
                 LayChecker.faults(
-                        instance.figures(),
-                        List.of(Bed.whole(instance.width(), 1e6)),
+                        instance.items(),
+                        List.of(Container.whole(instance.width(), 1e6)),
                         0,
-                        new Lay(placed, List.of(), true));
+                        new Lay(placements, List.of(), true));
         faults.forEach(fault -> System.out.println("FAULT " + fault));
     }
 
     /** How it grows with copies: a tenth of the time for each. */
     private static void growth(double seconds) {
         for (int copies : List.of(10, 30, 100, 300)) {
-            List<Figure> figures = new ArrayList<>();
+            List<PackingItem> items = new ArrayList<>();
             for (int i = 0; i < copies; i++) {
                 double along = 200 + 40 * (i % 10);
                 Outline outline =
@@ -178,9 +185,9 @@ public final class LayBenchmark {
                                                 new Point(160, 0),
                                                 new Point(200, along),
                                                 new Point(0, along)));
-                figures.add(new Figure(outline, Way.turned(List.of(0, 180)), 0, 1));
+                items.add(new PackingItem(outline, PlacementRule.turned(List.of(0, 180)), 0, 1));
             }
-            run(new Instance(1500, figures), copies + " pcs", seconds / 2);
+            run(new Instance(1500, items), copies + " pcs", seconds / 2);
         }
         Runtime runtime = Runtime.getRuntime();
         System.out.printf(

@@ -8,10 +8,16 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import secondbolt.lay.placement.AllowedPositions;
+import secondbolt.lay.placement.Container;
+import secondbolt.lay.placement.Lay;
+import secondbolt.lay.placement.PackingItem;
+import secondbolt.lay.placement.Placement;
+import secondbolt.lay.placement.PlacementRule;
 import secondbolt.shape.Outline;
 
 /**
- * Checks a lay with nothing of the search's own: the figures are turned, moved and overlaid by the
+ * Checks a lay with nothing of the search's own: the items are turned, moved and overlaid by the
  * JTS Topology Suite, a reference library for plane geometry.
  */
 public final class LayChecker {
@@ -23,46 +29,47 @@ public final class LayChecker {
     private LayChecker() {}
 
     /** What is wrong with a lay; nothing if it could be cut. */
-    public static List<String> faults(List<Figure> figures, List<Bed> beds, double gapMm, Lay lay) {
+    public static List<String> faults(
+            List<PackingItem> items, List<Container> containers, double gapMm, Lay lay) {
         List<String> faults = new ArrayList<>();
         List<Geometry> lying = new ArrayList<>();
-        boolean[] there = new boolean[figures.size()];
-        for (Placed placed : lay.placed()) {
-            Figure figure = figures.get(placed.figure());
-            if (there[placed.figure()]) {
-                faults.add("figure " + placed.figure() + " is there twice");
+        boolean[] there = new boolean[items.size()];
+        for (Placement placement : lay.placements()) {
+            PackingItem item = items.get(placement.item());
+            if (there[placement.item()]) {
+                faults.add("item " + placement.item() + " is there twice");
             }
-            there[placed.figure()] = true;
-            if (figure.ways().stream().noneMatch(way -> isSo(placed, way))) {
-                faults.add("figure " + placed.figure() + " lies in no way it may: " + placed);
+            there[placement.item()] = true;
+            if (item.rules().stream().noneMatch(rule -> isSo(placement, rule))) {
+                faults.add("item " + placement.item() + " lies in no way it may: " + placement);
             }
-            Geometry shape = lying(figure.outline(), placed);
+            Geometry shape = lying(item.outline(), placement);
             lying.add(shape);
-            Bed bed = beds.get(placed.bed());
-            Geometry sound = union(bed.grades().get(figure.grade()).outlines());
+            Container container = containers.get(placement.container());
+            Geometry sound = union(container.grades().get(item.grade()).outlines());
             double beyond = OverlayNGRobust.overlay(shape, sound, OverlayNG.DIFFERENCE).getArea();
             if (beyond > MOST_OVERLAP_MM2) {
-                faults.add("figure " + placed.figure() + " lies " + beyond + " mm² off the cloth");
+                faults.add("item " + placement.item() + " lies " + beyond + " mm² off the cloth");
             }
         }
         for (int out : lay.leftOver()) {
             if (there[out]) {
-                faults.add("figure " + out + " is laid and left out");
+                faults.add("item " + out + " is laid and left out");
             }
             there[out] = true;
         }
         for (int i = 0; i < there.length; i++) {
             if (!there[i]) {
-                faults.add("figure " + i + " is lost");
+                faults.add("item " + i + " is lost");
             }
         }
         for (int i = 0; i < lying.size(); i++) {
             for (int j = i + 1; j < lying.size(); j++) {
-                if (lay.placed().get(i).bed() == lay.placed().get(j).bed()) {
+                if (lay.placements().get(i).container() == lay.placements().get(j).container()) {
                     pair(
-                            lay.placed().get(i),
+                            lay.placements().get(i),
                             lying.get(i),
-                            lay.placed().get(j),
+                            lay.placements().get(j),
                             lying.get(j),
                             gapMm,
                             faults);
@@ -72,26 +79,27 @@ public final class LayChecker {
         return faults;
     }
 
-    /** Whether it is turned as a way says, and lies between its bounds and on one of its steps. */
-    private static boolean isSo(Placed placed, Way way) {
-        return way.turnDegrees() == placed.turnDegrees()
-                && way.isMirrored() == placed.isMirrored()
-                && (way.bed().isEmpty() || way.bed().getAsInt() == placed.bed())
-                && isOn(way.across(), placed.acrossMm())
-                && isOn(way.along(), placed.alongMm());
+    /** Whether it is turned as a rule says, and lies between its bounds and on one of its steps. */
+    private static boolean isSo(Placement placement, PlacementRule rule) {
+        return rule.orientation().equals(placement.orientation())
+                && (rule.container().isEmpty()
+                        || rule.container().getAsInt() == placement.container())
+                && isOn(rule.across(), placement.acrossMm())
+                && isOn(rule.along(), placement.alongMm());
     }
 
-    private static boolean isOn(Rail rail, double at) {
-        double steps = rail.everyMm() > 0 ? (at - rail.fromMm()) / rail.everyMm() : 0;
-        return at >= rail.leastMm() - STEP_SLACK_MM
-                && at <= rail.mostMm() + STEP_SLACK_MM
-                && Math.abs(steps - Math.rint(steps)) * rail.everyMm() <= STEP_SLACK_MM;
+    private static boolean isOn(AllowedPositions positions, double at) {
+        double steps =
+                positions.everyMm() > 0 ? (at - positions.fromMm()) / positions.everyMm() : 0;
+        return at >= positions.leastMm() - STEP_SLACK_MM
+                && at <= positions.mostMm() + STEP_SLACK_MM
+                && Math.abs(steps - Math.rint(steps)) * positions.everyMm() <= STEP_SLACK_MM;
     }
 
     private static void pair(
-            Placed a,
+            Placement a,
             Geometry first,
-            Placed b,
+            Placement b,
             Geometry second,
             double gapMm,
             List<String> faults) {
@@ -99,23 +107,17 @@ public final class LayChecker {
         double over = OverlayNGRobust.overlay(first, second, OverlayNG.INTERSECTION).getArea();
         if (over > MOST_OVERLAP_MM2 || apart < gapMm - SLACK_MM) {
             faults.add(
-                    a.figure()
-                            + " and "
-                            + b.figure()
-                            + ": overlap "
-                            + over
-                            + " mm², apart "
-                            + apart);
+                    a.item() + " and " + b.item() + ": overlap " + over + " mm², apart " + apart);
         }
     }
 
-    private static Geometry lying(Outline outline, Placed placed) {
+    private static Geometry lying(Outline outline, Placement placement) {
         AffineTransformation move = new AffineTransformation();
-        if (placed.isMirrored()) {
+        if (placement.orientation().isMirrored()) {
             move.scale(-1, 1);
         }
-        move.rotate(Math.toRadians(placed.turnDegrees()));
-        move.translate(placed.acrossMm(), placed.alongMm());
+        move.rotate(Math.toRadians(placement.orientation().turnDegrees()));
+        move.translate(placement.acrossMm(), placement.alongMm());
         return move.transform(polygon(outline));
     }
 

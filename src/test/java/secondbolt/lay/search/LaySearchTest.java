@@ -8,6 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import secondbolt.lay.nofit.NoFitCache;
+import secondbolt.lay.placement.AllowedPositions;
+import secondbolt.lay.placement.Container;
+import secondbolt.lay.placement.Lay;
+import secondbolt.lay.placement.PackingItem;
+import secondbolt.lay.placement.PlacementRule;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
@@ -29,17 +35,20 @@ class LaySearchTest {
         return Outline.of(new Box(0, 0, across, along));
     }
 
-    private static Figure along(Outline outline) {
-        return new Figure(outline, Way.turned(List.of(0, 180)), 0, outline.areaMm2());
+    private static PackingItem along(Outline outline) {
+        return new PackingItem(
+                outline, PlacementRule.turned(List.of(0, 180)), 0, outline.areaMm2());
     }
 
-    private static Lay lay(List<Figure> figures, List<Bed> beds, double gapMm, long steps) {
-        return LaySearch.lay(figures, beds, new Shelf(gapMm, 0.8), steps, 2, Watch.NONE);
+    private static Lay lay(
+            List<PackingItem> items, List<Container> containers, double gapMm, long steps) {
+        return LaySearch.lay(
+                items, containers, new NoFitCache(gapMm, 0.8), steps, 2, SearchObserver.NONE);
     }
 
-    private static double reach(List<Figure> figures, Lay lay) {
-        return lay.placed().stream()
-                .mapToDouble(p -> p.lying(figures.get(p.figure()).outline()).box().bottomMm())
+    private static double reach(List<PackingItem> items, Lay lay) {
+        return lay.placements().stream()
+                .mapToDouble(p -> p.applyTo(items.get(p.item()).outline()).box().bottomMm())
                 .max()
                 .orElse(0);
     }
@@ -71,7 +80,7 @@ class LaySearchTest {
         return new Outline(corners);
     }
 
-    private static Bed cloth(Random random) {
+    private static Container cloth(Random random) {
         double w = 500 + random.nextInt(900);
         double h = 600 + random.nextInt(1400);
         Region whole =
@@ -86,7 +95,7 @@ class LaySearchTest {
         }
         Region worn = Region.of(new Box(w * 0.4, h * 0.1, w * 0.3, h * 0.2));
         Region holes = Region.union(flaws);
-        return Bed.of(whole.minus(holes).minus(worn), whole.minus(holes));
+        return Container.of(whole.minus(holes).minus(worn), whole.minus(holes));
     }
 
     private static final List<List<Integer>> GRAINS =
@@ -98,23 +107,24 @@ class LaySearchTest {
                     List.of(0, 45, 90, 135, 180, 225, 270, 315));
 
     /** Some of them may be turned over, and some lie at the steps of a check only. */
-    private static List<Way> ways(Random random) {
-        List<Way> ways = new ArrayList<>();
-        for (Way way : Way.turned(GRAINS.get(random.nextInt(GRAINS.size())))) {
-            ways.add(way);
+    private static List<PlacementRule> rules(Random random) {
+        List<PlacementRule> rules = new ArrayList<>();
+        for (PlacementRule rule : PlacementRule.turned(GRAINS.get(random.nextInt(GRAINS.size())))) {
+            rules.add(rule);
             if (random.nextInt(4) == 0) {
-                ways.add(way.mirrored());
+                rules.add(rule.mirrored());
             }
         }
         if (random.nextInt(4) > 0) {
-            return ways;
+            return rules;
         }
-        Rail across =
+        AllowedPositions across =
                 random.nextBoolean()
-                        ? Rail.ANYWHERE
-                        : Rail.steps(random.nextInt(90), 20 + random.nextInt(90));
-        Rail along = Rail.steps(random.nextInt(90), 20 + random.nextInt(90));
-        return ways.stream().map(way -> way.on(across, along)).toList();
+                        ? AllowedPositions.ANY
+                        : AllowedPositions.steps(random.nextInt(90), 20 + random.nextInt(90));
+        AllowedPositions along =
+                AllowedPositions.steps(random.nextInt(90), 20 + random.nextInt(90));
+        return rules.stream().map(rule -> rule.at(across, along)).toList();
     }
 
     @Test
@@ -122,23 +132,24 @@ class LaySearchTest {
         int full = 0;
         for (int seed = 0; seed < 200; seed++) {
             Random random = new Random(seed);
-            List<Bed> beds = new ArrayList<>(List.of(cloth(random)));
+            List<Container> containers = new ArrayList<>(List.of(cloth(random)));
             if (random.nextInt(3) == 0) {
-                beds.add(cloth(random));
+                containers.add(cloth(random));
             }
-            List<Figure> figures = new ArrayList<>();
+            List<PackingItem> items = new ArrayList<>();
             for (int i = 2 + random.nextInt(7); i > 0; i--) {
                 Outline outline = shape(random);
-                figures.add(
-                        new Figure(
+                items.add(
+                        new PackingItem(
                                 outline,
-                                ways(random),
+                                rules(random),
                                 random.nextInt(4) == 0 ? 1 : 0,
                                 outline.areaMm2()));
             }
             double gapMm = random.nextInt(3) * 2.5;
-            Lay lay = lay(figures, beds, gapMm, STEPS);
-            assertEquals(List.of(), LayChecker.faults(figures, beds, gapMm, lay), "set " + seed);
+            Lay lay = lay(items, containers, gapMm, STEPS);
+            assertEquals(
+                    List.of(), LayChecker.faults(items, containers, gapMm, lay), "set " + seed);
             full += lay.leftOver().isEmpty() ? 1 : 0;
         }
         assertTrue(full > 100, "all pieces laid in " + full + " of 200");
@@ -147,11 +158,11 @@ class LaySearchTest {
     /** Four rectangles of 30 by 40 cm on cloth 60 cm wide, without gap: 80 cm at the least. */
     @Test
     void rectanglesComeNearTheHandWorkedLength() {
-        List<Figure> four = new ArrayList<>();
+        List<PackingItem> four = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             four.add(along(rectangle(298, 400)));
         }
-        Lay lay = lay(four, List.of(Bed.whole(600, 2000)), 0, 300_000);
+        Lay lay = lay(four, List.of(Container.whole(600, 2000)), 0, 300_000);
         assertTrue(lay.leftOver().isEmpty());
         assertTrue(reach(four, lay) >= 800, "never shorter than the area and the widths allow");
         assertTrue(reach(four, lay) <= 806, "reach " + reach(four, lay));
@@ -161,41 +172,45 @@ class LaySearchTest {
     @Test
     void piecesLieInEachOthersHollows() {
         Outline hook = outline(0, 0, 300, 0, 300, 98, 98, 98, 98, 300, 0, 300);
-        List<Figure> two = List.of(along(hook), along(hook));
-        Lay lay = lay(two, List.of(Bed.whole(302, 2000)), 0, 400_000);
+        List<PackingItem> two = List.of(along(hook), along(hook));
+        Lay lay = lay(two, List.of(Container.whole(302, 2000)), 0, 400_000);
         assertTrue(reach(two, lay) < 420, "reach " + reach(two, lay));
     }
 
     @Test
     void whatIsTooLargeIsLeftOutAndTheRestIsLaid() {
-        List<Figure> figures =
+        List<PackingItem> items =
                 List.of(
                         along(rectangle(700, 300)),
                         along(rectangle(200, 300)),
                         along(rectangle(200, 300)));
-        Lay lay = lay(figures, List.of(Bed.whole(600, 900)), 3, STEPS);
+        Lay lay = lay(items, List.of(Container.whole(600, 900)), 3, STEPS);
         assertEquals(List.of(0), lay.leftOver());
     }
 
     /** The worthier pieces are laid when not all have room. */
     @Test
     void theLeastWorthIsLeftOut() {
-        List<Figure> figures = new ArrayList<>();
+        List<PackingItem> items = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
-            figures.add(
-                    new Figure(rectangle(290, 390), Way.turned(List.of(0)), 0, i == 2 ? 1 : 100));
+            items.add(
+                    new PackingItem(
+                            rectangle(290, 390),
+                            PlacementRule.turned(List.of(0)),
+                            0,
+                            i == 2 ? 1 : 100));
         }
-        figures.add(new Figure(rectangle(290, 390), Way.turned(List.of(0)), 0, 100));
-        Lay lay = lay(figures, List.of(Bed.whole(600, 800)), 0, STEPS);
+        items.add(new PackingItem(rectangle(290, 390), PlacementRule.turned(List.of(0)), 0, 100));
+        Lay lay = lay(items, List.of(Container.whole(600, 800)), 0, STEPS);
         assertEquals(List.of(2), lay.leftOver());
     }
 
     @Test
     void aHiddenPieceMayLieOnWornClothAndAnotherMayNot() {
         Region whole = Region.of(new Box(0, 0, 300, 300));
-        Bed worn = Bed.of(whole.minus(Region.of(new Box(0, 0, 300, 200))), whole);
+        Container worn = Container.of(whole.minus(Region.of(new Box(0, 0, 300, 200))), whole);
         Outline facing = rectangle(250, 250);
-        Figure hidden = new Figure(facing, Way.turned(List.of(0, 180)), 1, 1);
+        PackingItem hidden = new PackingItem(facing, PlacementRule.turned(List.of(0, 180)), 1, 1);
         assertTrue(lay(List.of(hidden), List.of(worn), 3, STEPS).leftOver().isEmpty());
         assertFalse(lay(List.of(along(facing)), List.of(worn), 3, STEPS).leftOver().isEmpty());
     }
@@ -203,28 +218,32 @@ class LaySearchTest {
     @Test
     void oneCoreFindsTheSameLayAsTwo() {
         Random random = new Random(7);
-        List<Figure> figures = new ArrayList<>();
+        List<PackingItem> items = new ArrayList<>();
         for (int i = 0; i < 8; i++) {
-            figures.add(along(shape(random)));
+            items.add(along(shape(random)));
         }
-        List<Bed> beds = List.of(Bed.whole(1000, 2500));
-        Lay one = LaySearch.lay(figures, beds, new Shelf(3, 0.8), STEPS, 1, Watch.NONE);
-        Lay two = LaySearch.lay(figures, beds, new Shelf(3, 0.8), STEPS, 2, Watch.NONE);
+        List<Container> containers = List.of(Container.whole(1000, 2500));
+        Lay one =
+                LaySearch.lay(
+                        items, containers, new NoFitCache(3, 0.8), STEPS, 1, SearchObserver.NONE);
+        Lay two =
+                LaySearch.lay(
+                        items, containers, new NoFitCache(3, 0.8), STEPS, 2, SearchObserver.NONE);
         assertEquals(one, two);
     }
 
     @Test
     void anInterruptedSearchGivesTheBestSoFarAndSaysSo() {
         Random random = new Random(11);
-        List<Figure> figures = new ArrayList<>();
+        List<PackingItem> items = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
-            figures.add(along(shape(random)));
+            items.add(along(shape(random)));
         }
         Lay lay =
                 LaySearch.lay(
-                        figures,
-                        List.of(Bed.whole(1200, 4000)),
-                        new Shelf(3, 0.8),
+                        items,
+                        List.of(Container.whole(1200, 4000)),
+                        new NoFitCache(3, 0.8),
                         10_000_000,
                         2,
                         (share, bestMm) -> bestMm == 0);
@@ -234,12 +253,12 @@ class LaySearchTest {
 
     @Test
     void sliversAndAThousandthOfAMillimetreDoNotHang() {
-        List<Figure> figures =
+        List<PackingItem> items =
                 List.of(
                         along(rectangle(0.01, 400)),
                         along(rectangle(300, 0.01)),
                         along(rectangle(50, 50)));
-        Lay lay = lay(figures, List.of(Bed.whole(600, 800)), 3, STEPS);
+        Lay lay = lay(items, List.of(Container.whole(600, 800)), 3, STEPS);
         assertTrue(lay.leftOver().isEmpty());
     }
 }

@@ -1,0 +1,46 @@
+package secondbolt.lay.nofit;
+
+/**
+ * The no-fit region of a pair of shapes, the first at the origin: that of their reference shapes,
+ * or its mirror image.
+ */
+public final class PairNoFitRegion {
+    private final NoFitRegion region;
+    private final double acrossX;
+    private final double fromX;
+    private final double acrossY;
+    private final double fromY;
+
+    PairNoFitRegion(
+            NoFitRegion region, Reflection reflection, OrientedShape first, OrientedShape second) {
+        this.region = region;
+        acrossX = reflection.across() ? -1 : 1;
+        fromX = reflection.across() ? first.widthMm() - second.widthMm() : 0;
+        acrossY = reflection.along() ? -1 : 1;
+        fromY = reflection.along() ? first.heightMm() - second.heightMm() : 0;
+    }
+
+    private PairNoFitRegion(PairNoFitRegion other) {
+        region = other.region;
+        acrossX = -other.acrossX;
+        fromX = other.fromX;
+        acrossY = -other.acrossY;
+        fromY = other.fromY;
+    }
+
+    /** The region of the pair the other way about: the second shape at the origin. */
+    public PairNoFitRegion swapped() {
+        return new PairNoFitRegion(this);
+    }
+
+    /**
+     * The penetration depth in millimetres: how far the second shape must move to come free of the
+     * first; zero where they do not overlap.
+     *
+     * @param x how far across the second lies from the first
+     * @param y how far along
+     */
+    public double depthMm(double x, double y) {
+        return region.depthMm(fromX + acrossX * x, fromY + acrossY * y);
+    }
+}
