@@ -136,7 +136,8 @@ class ArchitectureTest {
                         "lay.plan",
                         "lay.stock",
                         "draw.paper"));
-        rooms.put("notebook.site", Set.of("file"));
+        rooms.put("disk", Set.of());
+        rooms.put("notebook.site", Set.of("disk", "file"));
         rooms.put(
                 "notebook",
                 with(

@@ -3,7 +3,9 @@ package secondbolt.app;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
@@ -17,6 +19,7 @@ import secondbolt.notebook.Desk;
 import secondbolt.notebook.Kept;
 import secondbolt.notebook.Notebook;
 import secondbolt.notebook.Workers;
+import secondbolt.notebook.site.Seal;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.notebook.site.SiteWriter;
 import secondbolt.project.Workings;
@@ -59,8 +62,38 @@ final class NotebookCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Mistakes mistakes = new Mistakes();
-        Progress progress = new Progress(workplace.err(), quiet);
         List<Path> files = workplace.projectFiles(projects, mistakes);
+        Optional<Standing> standing =
+                workplace.isOneProject(projects) ? Optional.empty() : workplace.standing(out);
+        List<Path> changed = files.stream().filter(file -> !holds(standing, file)).toList();
+        if (standing.isPresent() && changed.isEmpty() && mistakes.isEmpty()) {
+            List<String> names = files.stream().map(workplace::folderName).toList();
+            if (standing.get().holdsWhole(names)) {
+                int all = standing.get().files() + standing.get().others();
+                tell(
+                        new Told(files.size(), 0, all, 0),
+                        List.of(),
+                        standing.get().projects(),
+                        Map.of());
+                return Secondbolt.DONE;
+            }
+        }
+        List<Workings> made = workedOut(changed, mistakes);
+        Desk desk = workplace.desk(mistakes);
+        if (!mistakes.isEmpty()) {
+            return workplace.refuse(mistakes);
+        }
+        write(made, standing, desk);
+        return Secondbolt.DONE;
+    }
+
+    private boolean holds(Optional<Standing> standing, Path file) {
+        Path folder = workplace.folder().resolve(file).toAbsolutePath().normalize().getParent();
+        return standing.filter(s -> s.holds(workplace.folderName(file), folder)).isPresent();
+    }
+
+    private List<Workings> workedOut(List<Path> files, Mistakes mistakes) {
+        Progress progress = new Progress(workplace.err(), quiet);
         List<Workings> all = new ArrayList<>();
         try (Workers workers = new Workers()) {
             List<Supplier<Worked>> begun =
@@ -73,12 +106,7 @@ final class NotebookCommand implements Callable<Integer> {
                 worked.workings().ifPresent(all::add);
             }
         }
-        Desk desk = workplace.desk(mistakes);
-        if (!mistakes.isEmpty()) {
-            return workplace.refuse(mistakes);
-        }
-        write(all, desk);
-        return Secondbolt.DONE;
+        return all;
     }
 
     /** A project file read and worked out; no workings if it has mistakes. */
@@ -95,22 +123,36 @@ final class NotebookCommand implements Callable<Integer> {
         return true;
     }
 
-    private void write(List<Workings> all, Desk desk) {
+    private void write(List<Workings> made, Optional<Standing> standing, Desk desk) {
         Path folder = workplace.folder().resolve(out);
+        Map<String, Seal> left = standing.map(Standing::projects).orElse(Map.of());
+        List<Kept> kept =
+                Kept.in(folder, made).stream()
+                        .filter(
+                                one ->
+                                        standing.isEmpty()
+                                                        && workplace.isOneProject(projects)
+                                                || left.containsKey(one.shown().folder()))
+                        .toList();
         List<SiteFile> site =
-                new Notebook(Secondbolt.Version.NUMBER, Workplace.form())
-                        .make(
-                                all,
-                                workplace.isOneProject(projects) ? Kept.in(folder, all) : List.of(),
-                                desk);
-        List<String> told = new ArrayList<>();
-        for (Workings workings : all) {
-            changes(workings, site, folder).forEach(line -> told.add("  " + line));
+                new Notebook(Secondbolt.Version.NUMBER, Workplace.form()).make(made, kept, desk);
+        List<String> changes = new ArrayList<>();
+        Map<String, List<String>> told = new TreeMap<>();
+        for (Workings workings : made) {
+            changes(workings, site, folder).forEach(line -> changes.add("  " + line));
+            told.put(workings.folder(), FindingLines.of(workings));
         }
         SiteWriter.Written written = SiteWriter.write(folder, site);
-        if (!quiet) {
-            tell(all, written, told);
+        if (!Interrupt.isAsked()) {
+            standing.ifPresent(s -> s.keep(told));
         }
+        Told done =
+                new Told(
+                        made.size() + left.size(),
+                        written.written().size(),
+                        written.unchanged() + standing.map(Standing::files).orElse(0),
+                        written.deleted().size());
+        tell(done, changes, left, told);
     }
 
     private static List<String> changes(Workings workings, List<SiteFile> site, Path folder) {
@@ -125,22 +167,32 @@ final class NotebookCommand implements Callable<Integer> {
         return lines;
     }
 
-    private void tell(List<Workings> all, SiteWriter.Written written, List<String> changes) {
+    /** What was done, in numbers. */
+    private record Told(int projects, int written, int unchanged, int deleted) {}
+
+    private void tell(
+            Told done,
+            List<String> changes,
+            Map<String, Seal> left,
+            Map<String, List<String>> made) {
+        if (quiet) {
+            return;
+        }
         workplace
                 .out()
                 .println(
                         Workplace.name(out)
                                 + ": "
-                                + Counted.of(all.size(), "project")
+                                + Counted.of(done.projects(), "project")
                                 + ", "
-                                + Counted.of(written.written().size(), "file")
+                                + Counted.of(done.written(), "file")
                                 + " written, "
-                                + written.unchanged()
+                                + done.unchanged()
                                 + " unchanged"
-                                + (written.deleted().isEmpty()
-                                        ? ""
-                                        : ", " + written.deleted().size() + " deleted"));
+                                + (done.deleted() == 0 ? "" : ", " + done.deleted() + " deleted"));
         changes.forEach(workplace.out()::println);
-        all.forEach(workings -> FindingLines.of(workings).forEach(workplace.out()::println));
+        Map<String, List<String>> findings = new TreeMap<>(made);
+        left.forEach((name, seal) -> findings.put(name, seal.told()));
+        findings.values().forEach(lines -> lines.forEach(workplace.out()::println));
     }
 }

@@ -2,9 +2,7 @@ package secondbolt.app;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import secondbolt.disk.AtomicFile;
 import secondbolt.draw.paper.Paper;
 import secondbolt.file.source.Mistakes;
 import secondbolt.measure.Counted;
@@ -125,12 +124,9 @@ final class SheetCommand implements Callable<Integer> {
     private void write(Workings workings, PrintedSheet sheet) {
         Path asked = out == null ? Path.of(sheet.file()) : out;
         Path target = workplace.folder().resolve(asked).toAbsolutePath();
-        Path part = target.resolveSibling(target.getFileName() + ".part~");
         try {
-            Files.write(part, sheet.pdf(workings.heading()));
-            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+            new AtomicFile(target).write(sheet.pdf(workings.heading()));
         } catch (IOException e) {
-            deleteQuietly(part);
             throw new UncheckedIOException(Workplace.name(asked) + " cannot be written", e);
         }
         if (!quiet) {
@@ -142,15 +138,6 @@ final class SheetCommand implements Callable<Integer> {
                                     + Counted.of(sheet.pages().size(), "page")
                                     + ", code "
                                     + sheet.code());
-        }
-    }
-
-    private static void deleteQuietly(Path part) {
-        try {
-            Files.deleteIfExists(part);
-        } catch (IOException e) {
-            // What kept it from being written is told; that it stays behind harms nothing.
-            return;
         }
     }
 }

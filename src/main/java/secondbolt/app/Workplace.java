@@ -32,6 +32,9 @@ import secondbolt.project.Workshop;
  * @param err for mistakes and progress
  */
 record Workplace(Path folder, PrintWriter out, PrintWriter err) {
+    /** What is kept between runs, in the working folder; it can be deleted at any time. */
+    static final String KEEP = ".secondbolt";
+
     private static final String DESK_FILE = "local.yaml";
 
     /** The project files of a folder that holds one, or of folders that each hold one, by name. */
@@ -104,7 +107,13 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
                 .work(folder.resolve(file), name(file), folderName(file), mistakes);
     }
 
-    private String folderName(Path file) {
+    /** What of a site stands as the last run left it. */
+    Optional<Standing> standing(Path site) {
+        return Standing.in(folder.resolve(KEEP), folder.resolve(site), folder.resolve(DESK_FILE));
+    }
+
+    /** The name of the folder a project file lies in, which names its pages. */
+    String folderName(Path file) {
         Path absolute = folder.resolve(file).toAbsolutePath().normalize();
         Path parent = absolute.getParent().getFileName();
         return parent == null ? "project" : parent.toString();

@@ -6,7 +6,6 @@ import secondbolt.file.Key;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.FitTopic;
 import secondbolt.hem.HemSection;
-import secondbolt.hem.HemTopic;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;
@@ -29,8 +28,6 @@ public final class CuttingTopic implements Topic<CuttingResult> {
 
     @Override
     public Outcome<CuttingResult> work(Bench bench) {
-        // A mistake in a hem holds the cutting lines back.
-        bench.came(HemTopic.NAME);
         return bench.came(FitTopic.NAME).map(fit -> work(fit, bench)).orElseGet(Outcome::nothing);
     }
 

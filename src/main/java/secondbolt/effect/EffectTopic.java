@@ -2,9 +2,10 @@ package secondbolt.effect;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import secondbolt.figure.Differences;
-import secondbolt.figure.Figures;
+import secondbolt.figure.Figure;
 import secondbolt.file.Key;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
@@ -56,9 +57,9 @@ public final class EffectTopic<A> implements Topic<List<AlterationEffects>> {
             return Outcome.nothing();
         }
         List<AlterationEffects> effects = new ArrayList<>();
-        List<Figures> before = with(bench, alterations.subList(0, 0));
+        Map<String, Figure> before = with(bench, alterations.subList(0, 0));
         for (int i = 0; i < alterations.size(); i++) {
-            List<Figures> after = with(bench, alterations.subList(0, i + 1));
+            Map<String, Figure> after = with(bench, alterations.subList(0, i + 1));
             effects.add(
                     AlterationEffects.of(
                             words.apply(alterations.get(i)), Differences.ofTold(before, after)));
@@ -68,7 +69,7 @@ public final class EffectTopic<A> implements Topic<List<AlterationEffects>> {
         return Outcome.of(all, new EffectWorksheet(all, bench.tape()).worksheet());
     }
 
-    private List<Figures> with(Bench bench, List<A> some) {
-        return bench.supposing(key, List.copyOf(some)).figures();
+    private Map<String, Figure> with(Bench bench, List<A> some) {
+        return bench.supposing(key, List.copyOf(some)).told();
     }
 }

@@ -27,16 +27,15 @@ public final class Differences {
      * What a maker is told of, where it differs: each under what she calls it, in the order of the
      * new figures. What is only new or only gone is left out, for then a piece or a closure is.
      *
-     * @param before figures of several topics, in the order of working
-     * @param now the same topics'
+     * @param before by what she calls it
+     * @param now likewise
      */
-    public static List<Difference> ofTold(List<Figures> before, List<Figures> now) {
-        Map<String, Figure> was = Told.of(before);
+    public static List<Difference> ofTold(
+            Map<String, Figure> before, Map<String, Figure> now) {
         List<Difference> differences = new ArrayList<>();
-        Told.of(now)
-                .forEach(
+        now.forEach(
                         (told, is) -> {
-                            Figure old = was.getOrDefault(told, is);
+                            Figure old = before.getOrDefault(told, is);
                             if (!old.equals(is)) {
                                 differences.add(
                                         new Difference(

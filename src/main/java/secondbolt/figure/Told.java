@@ -1,5 +1,6 @@
 package secondbolt.figure;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,16 +8,21 @@ import java.util.Optional;
 import secondbolt.measure.Area;
 
 /** Gathers the figures that carry what a maker calls them. */
-final class Told {
+public final class Told {
     private final Map<String, Figure> told = new LinkedHashMap<>();
 
     private Told() {}
 
-    /** By what she calls them, in order; areas that she calls the same are added up. */
-    static Map<String, Figure> of(List<Figures> all) {
+    /**
+     * By what she calls them, in order; areas that she calls the same are added up.
+     *
+     * @param all figures of several topics, in the order of working
+     * @throws IllegalStateException if she calls two alike that are not areas
+     */
+    public static Map<String, Figure> of(List<Figures> all) {
         Told told = new Told();
         all.forEach(told::gather);
-        return told.told;
+        return Collections.unmodifiableMap(told.told);
     }
 
     private void gather(Figures figures) {

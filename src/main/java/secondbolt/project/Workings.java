@@ -1,7 +1,10 @@
 package secondbolt.project;
 
+import java.util.Comparator;
 import java.util.List;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Need;
+import secondbolt.worksheet.Term;
 import secondbolt.worksheet.WorkStep;
 import secondbolt.worksheet.Worksheet;
 
@@ -32,5 +35,19 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
     public List<WorkStep> steps() {
         return OrderOfWork.of(
                 worksheets.stream().flatMap(sheet -> sheet.gives().steps().stream()).toList());
+    }
+
+    /** All things that the topics need. */
+    public List<Need> needs() {
+        return worksheets.stream().flatMap(sheet -> sheet.gives().needs().stream()).toList();
+    }
+
+    /** The words of the trade that the topics use, each once, in alphabetical order. */
+    public List<Term> terms() {
+        return worksheets.stream()
+                .flatMap(sheet -> sheet.gives().words().stream())
+                .distinct()
+                .sorted(Comparator.comparing(Term::word))
+                .toList();
     }
 }

@@ -1,8 +1,8 @@
 package secondbolt.topic;
 
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import secondbolt.figure.Figures;
+import secondbolt.figure.Figure;
 import secondbolt.file.Key;
 import secondbolt.file.source.Place;
 import secondbolt.measure.Tape;
@@ -25,8 +25,11 @@ public interface Bench {
      */
     <R> Optional<R> came(TopicName<R> topic);
 
-    /** The figures of all topics that stand before this one and are supposed, in their order. */
-    List<Figures> figures();
+    /**
+     * What a maker is told of when it moves, of all topics that stand before this one and are
+     * supposed: the figures by what she calls them, in the order of working.
+     */
+    Map<String, Figure> told();
 
     /**
      * The same bench, supposing that another value stood under a key. A topic may ask it for

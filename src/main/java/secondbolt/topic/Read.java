@@ -1,8 +1,8 @@
 package secondbolt.topic;
 
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import secondbolt.figure.Figures;
+import secondbolt.figure.Figure;
 import secondbolt.file.Key;
 import secondbolt.measure.Tape;
 
@@ -51,11 +51,11 @@ interface Read {
         }
     }
 
-    /** The figures of all topics before. */
-    record AllFigures(Supposed more, List<Figures> value) implements Read {
+    /** What a maker is told of all topics before. */
+    record AllTold(Supposed more, Map<String, Figure> value) implements Read {
         @Override
         public boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed) {
-            return run.figures(reader, more.over(supposed)).equals(value);
+            return run.told(reader, more.over(supposed)).equals(value);
         }
     }
 }

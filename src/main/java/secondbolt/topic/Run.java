@@ -1,10 +1,10 @@
 package secondbolt.topic;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import secondbolt.figure.Figures;
+import secondbolt.figure.Figure;
+import secondbolt.figure.Told;
 import secondbolt.file.Fields;
 import secondbolt.file.Key;
 import secondbolt.measure.Tape;
@@ -71,11 +71,12 @@ final class Run {
         return value == null ? sections.get(key) : Optional.of(value);
     }
 
-    /** The figures of the topics that stand before one. */
-    List<Figures> figures(Topic<?> asking, Supposed supposed) {
-        return engine.supposedBefore(asking).stream()
-                .flatMap(topic -> outcome(topic, supposed).worksheet().stream())
-                .map(Worksheet::figures)
-                .toList();
+    /** What a maker is told of the topics that stand before one. */
+    Map<String, Figure> told(Topic<?> asking, Supposed supposed) {
+        return Told.of(
+                engine.supposedBefore(asking).stream()
+                        .flatMap(topic -> outcome(topic, supposed).worksheet().stream())
+                        .map(Worksheet::figures)
+                        .toList());
     }
 }

@@ -2,8 +2,9 @@ package secondbolt.topic;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import secondbolt.figure.Figures;
+import secondbolt.figure.Figure;
 import secondbolt.file.Key;
 import secondbolt.file.source.Place;
 import secondbolt.measure.Tape;
@@ -70,10 +71,10 @@ final class RunBench implements Bench {
     }
 
     @Override
-    public List<Figures> figures() {
-        List<Figures> figures = run.figures(topic, more.over(supposed));
-        reads.add(new Read.AllFigures(more, figures));
-        return figures;
+    public Map<String, Figure> told() {
+        Map<String, Figure> told = run.told(topic, more.over(supposed));
+        reads.add(new Read.AllTold(more, told));
+        return told;
     }
 
     @Override

@@ -1,11 +1,11 @@
 package secondbolt.notebook.site;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +15,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import secondbolt.disk.AtomicFile;
 import secondbolt.file.Json;
 import secondbolt.file.JsonReader;
 
@@ -125,7 +126,7 @@ public final class Seals {
                 }
             }
             return Optional.of(sources);
-        } catch (IOException | java.io.UncheckedIOException e) {
+        } catch (IOException | UncheckedIOException e) {
             // What cannot be read here is told where the project is read.
             return Optional.empty();
         }
@@ -162,10 +163,11 @@ public final class Seals {
     /**
      * Seals a part of the site as it now lies on the disk.
      *
+     * @param from the hashes of all it was made from
      * @param files its paths
+     * @param told what was told of it
      */
-    public Seal seal(
-            String name, Map<String, String> from, SortedSet<String> files, List<String> told) {
+    public Seal seal(Map<String, String> from, SortedSet<String> files, List<String> told) {
         return new Seal(from, marks(files), told);
     }
 
@@ -190,9 +192,7 @@ public final class Seals {
                 return;
             }
             Files.createDirectories(file.getParent());
-            Path part = Files.createTempFile(file.getParent(), NAME, ".part");
-            Files.writeString(part, Json.write(all));
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+            new AtomicFile(file).write(Json.write(all).getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             // Without seals the next run makes everything anew; the notebook does not depend on it.
         }

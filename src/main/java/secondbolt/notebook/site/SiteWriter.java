@@ -2,7 +2,6 @@ package secondbolt.notebook.site;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
@@ -11,8 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -21,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import secondbolt.disk.AtomicFile;
 
 /**
  * Puts a site into a folder. Only files whose bytes changed are written; each is first written in
@@ -32,9 +30,6 @@ import java.util.TreeSet;
  * followed out of the folder.
  */
 public final class SiteWriter {
-    /** The end of a temporary's name, behind that of the file it will become. */
-    static final String PART = ".part~";
-
     /** Lists what a run is about to write; it lies in the site only while one is at work. */
     static final String JOURNAL = ".unfinished.json";
 
@@ -217,7 +212,7 @@ public final class SiteWriter {
         files.forEach(file -> all.add(file.path()));
         Path journal = root.resolve(JOURNAL);
         writePart(journal, Contents.write("", all).getBytes(StandardCharsets.UTF_8));
-        awaitDisk(part(journal));
+        new AtomicFile(journal).awaitDisk();
         move(journal);
     }
 
@@ -229,21 +224,14 @@ public final class SiteWriter {
         }
         // All are written before the first is waited for, so that the disk takes them together.
         for (SiteFile file : changed) {
-            awaitDisk(part(root.resolve(file.path())));
+            new AtomicFile(root.resolve(file.path())).awaitDisk();
         }
     }
 
     private void writePart(Path target, byte[] content) throws IOException {
         Path part = part(target);
         parts.add(part);
-        Files.write(part, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-    }
-
-    /** Moved before it is on the disk, a file could be empty after a power cut. */
-    private static void awaitDisk(Path part) throws IOException {
-        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-            channel.force(true);
-        }
+        new AtomicFile(target).stage(content);
     }
 
     private void moveIntoPlace(List<SiteFile> changed) throws IOException {
@@ -256,9 +244,8 @@ public final class SiteWriter {
     }
 
     private void move(Path target) throws IOException {
-        Path part = part(target);
-        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-        parts.remove(part);
+        new AtomicFile(target).commit();
+        parts.remove(part(target));
     }
 
     private List<String> delete(SortedSet<String> stale) throws IOException {
@@ -312,7 +299,7 @@ public final class SiteWriter {
     }
 
     private static Path part(Path target) {
-        return target.resolveSibling(target.getFileName() + PART);
+        return new AtomicFile(target).part();
     }
 
     /** Whether a file, or the nearest folder above it that exists, lies in the site's folder. */

@@ -18,6 +18,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import secondbolt.disk.AtomicFile;
 
 /** A site is put in place whole, and nothing that is not its own is touched. */
 class SiteWriterTest {
@@ -193,7 +194,7 @@ class SiteWriterTest {
         // As after a kill between the first and the second move: one new page, one temporary.
         Files.createDirectories(out().resolve("gone"));
         Files.writeString(out().resolve("gone/index.html"), "new");
-        Files.writeString(out().resolve("gone/sheet.pdf" + SiteWriter.PART), "half");
+        Files.writeString(out().resolve("gone/sheet.pdf" + AtomicFile.PART), "half");
         Files.writeString(
                 out().resolve(SiteWriter.JOURNAL),
                 Contents.write("", List.of("gone/index.html", "gone/sheet.pdf", "index.html")));
