@@ -36,10 +36,7 @@ class SiteTest {
 
     private Path make(String name) {
         Path out = folder.resolve(name).toAbsolutePath();
-        Desktop here = new Desktop(Path.of("").toAbsolutePath());
-        // A maker's own local.yaml must not reach the committed site.
-        assertTrue(!Files.exists(Path.of("local.yaml")), "move local.yaml away for this test");
-        assertEquals(Secondbolt.DONE, here.run("notebook", "--out", out.toString()), here.err());
+        DemoSite.make(out);
         return out;
     }
 
@@ -56,7 +53,7 @@ class SiteTest {
 
     @Test
     void isCommittedAsAFreshRunMakesIt() throws IOException {
-        Map<String, byte[]> fresh = filesOf(make("fresh"));
+        Map<String, byte[]> fresh = filesOf(DemoSite.folder());
         Map<String, byte[]> committed = filesOf(COMMITTED);
         assertEquals(fresh.keySet(), committed.keySet());
         List<String> different = new ArrayList<>();
@@ -92,7 +89,7 @@ class SiteTest {
 
     @Test
     void isTheSameToTheByteInAnotherCountry() throws IOException {
-        Map<String, byte[]> here = filesOf(make("here"));
+        Map<String, byte[]> here = filesOf(DemoSite.folder());
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         try {
@@ -189,7 +186,7 @@ class SiteTest {
     @Test
     void makesFilesThatAnotherReaderFindsSound() throws IOException {
         String qpdf = Tools.require("qpdf").toString();
-        Path site = make("checked");
+        Path site = DemoSite.folder();
         int checked = 0;
         for (String path : filesOf(site).keySet()) {
             if (path.endsWith(".pdf")) {
