@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,21 +78,9 @@ class PrintedPiecesTest {
 
     private static PrintedProject demo(String name) throws IOException {
         if (!MEASURED.containsKey(name)) {
-            MEASURED.put(name, PrintedProject.of(desktop(name), name));
+            MEASURED.put(name, PrintedProject.demo(name));
         }
         return MEASURED.get(name);
-    }
-
-    private static Desktop desktop(String name) throws IOException {
-        Desktop desktop = new Desktop(folder.resolve(name));
-        Path own = Path.of("projects", name);
-        try (Stream<Path> files = Files.walk(own)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                String path = own.relativize(file).toString().replace('\\', '/');
-                desktop.with("projects/" + name + "/" + path, Files.readAllBytes(file));
-            }
-        }
-        return desktop;
     }
 
     private static void tell(String name, String words) throws IOException {

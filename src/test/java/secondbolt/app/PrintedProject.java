@@ -38,11 +38,20 @@ final class PrintedProject {
      */
     static PrintedProject of(Desktop desktop, String name, double factor) throws IOException {
         assertEquals(Secondbolt.DONE, desktop.run("notebook", "--quiet"), desktop.err());
-        String workings = desktop.read("site/" + name + "/workings.json");
+        return in(desktop.folder().resolve("site").resolve(name), factor);
+    }
+
+    /** Measures the pieces of a demo project. */
+    static PrintedProject demo(String name) throws IOException {
+        return in(DemoSite.folder().resolve(name), 1);
+    }
+
+    private static PrintedProject in(Path site, double factor) throws IOException {
+        String workings = Files.readString(site.resolve("workings.json"));
         List<PieceWorkings> sought = new ArrayList<>();
         PieceWorkings.of(workings).values().forEach(piece -> sought.add(piece.scaled(factor)));
         PrintedProject project = new PrintedProject();
-        for (Path pdf : pieceSheets(desktop.folder().resolve("site").resolve(name))) {
+        for (Path pdf : pieceSheets(site)) {
             GluedSheet sheet = GluedSheet.of(pdf, DPI);
             for (PieceWorkings piece :
                     sought.stream().filter(p -> isOn(sheet, p.name())).toList()) {

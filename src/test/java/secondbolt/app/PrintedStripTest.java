@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.yaml.snakeyaml.Yaml;
@@ -17,11 +18,18 @@ import secondbolt.tools.Raster;
 
 /**
  * Lays the printed strip beside {@code workings.json}: glues the tiles by their join marks on the
- * pixels, and measures each hole from the finished top edge. The pictures are poppler's, at 600
- * dpi.
+ * pixels, and measures each hole from the finished top edge. The pictures are poppler's.
  */
+// One at a time, since the pictures of a long strip fill the memory.
+@ResourceLock("large pictures")
 class PrintedStripTest {
-    private static final int DPI = 600;
+    private static final int DPI = 300;
+
+    /** For strips of many tiles, since what each join is read off by adds up. */
+    private static final int FINE_DPI = 600;
+
+    private static final int MANY_TILES_FROM_BUTTONS = 20;
+
     private static final double WITHIN_MM = 0.1;
 
     /** Beside a hole's line, but still on its bars and on the cross of the button. */
@@ -69,7 +77,8 @@ class PrintedStripTest {
                                         "    laps: right over left",
                                         ""));
         assertEquals(Secondbolt.DONE, desktop.run("notebook", "p", "--quiet"), desktop.err());
-        Strip strip = new Strip(folder.resolve("site/coat/front.pdf"));
+        int dpi = buttons < MANY_TILES_FROM_BUTTONS ? DPI : FINE_DPI;
+        Strip strip = new Strip(folder.resolve("site/coat/front.pdf"), dpi);
         List<Map<String, Object>> marks = marks(desktop);
         assertEquals(buttons, marks.size());
         for (Map<String, Object> mark : marks) {
@@ -109,8 +118,8 @@ class PrintedStripTest {
         private final double edgeMm;
         private final double otherEdgeMm;
 
-        Strip(Path pdf) {
-            sheet = GluedSheet.of(pdf, DPI);
+        Strip(Path pdf, int dpi) {
+            sheet = GluedSheet.of(pdf, dpi);
             topMm = 34 + nearest(sheet.through(new Point(14, 34), 0, 1, 4));
             double middleMm = sheet.widthMm() / 2;
             List<Double> edges =

@@ -6,105 +6,25 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.TimeZone;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import secondbolt.tools.Tools;
 
-/**
- * Holds the notebook of the demo projects: as committed, the same twice, and the same elsewhere.
- */
+/** Holds the notebook of the demo projects: as committed, and the same twice. */
 class SiteTest {
-    private static final Path COMMITTED = Path.of("site");
-
     @TempDir Path folder;
-
-    private Path make(String name) {
-        Path out = folder.resolve(name).toAbsolutePath();
-        Desktop here = new Desktop(Path.of("").toAbsolutePath());
-        // A maker's own local.yaml must not reach the committed site.
-        assertTrue(!Files.exists(Path.of("local.yaml")), "move local.yaml away for this test");
-        assertEquals(Secondbolt.DONE, here.run("notebook", "--out", out.toString()), here.err());
-        return out;
-    }
-
-    private static Map<String, byte[]> filesOf(Path site) throws IOException {
-        Map<String, byte[]> files = new TreeMap<>();
-        try (Stream<Path> all = Files.walk(site)) {
-            for (Path file : all.filter(Files::isRegularFile).toList()) {
-                String path = site.relativize(file).toString().replace('\\', '/');
-                files.put(path, Files.readAllBytes(file));
-            }
-        }
-        return files;
-    }
 
     @Test
     void isCommittedAsAFreshRunMakesIt() throws IOException {
-        Map<String, byte[]> fresh = filesOf(make("fresh"));
-        Map<String, byte[]> committed = filesOf(COMMITTED);
-        assertEquals(fresh.keySet(), committed.keySet());
-        List<String> different = new ArrayList<>();
-        for (String path : fresh.keySet()) {
-            if (!same(path, fresh.get(path), committed.get(path))) {
-                different.add(path);
-                Path actual = Path.of("target/golden").resolve(path);
-                Files.createDirectories(actual.getParent());
-                Files.write(actual, fresh.get(path));
-            }
-        }
-        assertEquals(List.of(), different, "remake site/ and read the diff; see target/golden");
-    }
-
-    /** Deflate belongs to the machine, so the pages of a PDF are compared decoded. */
-    private static boolean same(String path, byte[] fresh, byte[] committed) throws IOException {
-        return path.endsWith(".pdf")
-                ? contents(fresh).equals(contents(committed))
-                : Arrays.equals(fresh, committed);
-    }
-
-    private static List<String> contents(byte[] pdf) throws IOException {
-        List<String> pages = new ArrayList<>();
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            pages.add(document.getDocumentInformation().getTitle());
-            for (PDPage page : document.getPages()) {
-                pages.add(page.getMediaBox().toString());
-                pages.add(Arrays.toString(page.getContents().readAllBytes()));
-            }
-        }
-        return pages;
-    }
-
-    @Test
-    void isTheSameToTheByteInAnotherCountry() throws IOException {
-        Map<String, byte[]> here = filesOf(make("here"));
-        Locale locale = Locale.getDefault();
-        TimeZone zone = TimeZone.getDefault();
-        try {
-            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
-            Map<String, byte[]> there = filesOf(make("there"));
-            assertEquals(here.keySet(), there.keySet());
-            here.forEach((path, bytes) -> assertTrue(Arrays.equals(bytes, there.get(path)), path));
-        } finally {
-            Locale.setDefault(locale);
-            TimeZone.setDefault(zone);
-        }
+        SiteFiles.assertCommitted(DemoSite.folder());
     }
 
     @Test
@@ -120,8 +40,8 @@ class SiteTest {
                 .with("projects/bib/project.yaml", other)
                 .with("projects/apron/project.yaml", Desktop.APRON)
                 .run();
-        Map<String, byte[]> first = filesOf(one.resolve("site"));
-        Map<String, byte[]> second = filesOf(two.resolve("site"));
+        Map<String, byte[]> first = SiteFiles.of(one.resolve("site"));
+        Map<String, byte[]> second = SiteFiles.of(two.resolve("site"));
         assertEquals(first.keySet(), second.keySet());
         first.forEach((path, bytes) -> assertTrue(Arrays.equals(bytes, second.get(path)), path));
     }
@@ -166,10 +86,10 @@ class SiteTest {
         assertTrue(shirt.contains(was));
         Desktop desktop = new Desktop(folder).with("projects/shirt/project.yaml", shirt);
         assertEquals(Secondbolt.DONE, desktop.run("notebook", "--quiet"), desktop.err());
-        Map<String, byte[]> before = filesOf(folder.resolve("site"));
+        Map<String, byte[]> before = SiteFiles.of(folder.resolve("site"));
         desktop.with("projects/shirt/project.yaml", shirt.replace(was, is));
         assertEquals(Secondbolt.DONE, desktop.run("notebook"), desktop.err());
-        Map<String, byte[]> after = filesOf(folder.resolve("site"));
+        Map<String, byte[]> after = SiteFiles.of(folder.resolve("site"));
         TreeSet<String> changed = new TreeSet<>();
         after.forEach(
                 (path, bytes) -> {
@@ -189,9 +109,9 @@ class SiteTest {
     @Test
     void makesFilesThatAnotherReaderFindsSound() throws IOException {
         String qpdf = Tools.require("qpdf").toString();
-        Path site = make("checked");
+        Path site = DemoSite.folder();
         int checked = 0;
-        for (String path : filesOf(site).keySet()) {
+        for (String path : SiteFiles.of(site).keySet()) {
             if (path.endsWith(".pdf")) {
                 String told = Tools.run(site, qpdf, "--check", path);
                 assertTrue(told.contains("No syntax or stream encoding errors"), told);

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.w3c.dom.Document;
 import secondbolt.draw.paper.Paper;
 import secondbolt.draw.paper.PrintCorrection;
@@ -26,6 +27,8 @@ import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;
 
 /** The site of some projects holds together. */
+// It sets the locale of all that runs.
+@Isolated
 class NotebookTest {
     private static final Workings PLAIN =
             SampleSite.project("porch shirt", "Porch shirt", 650, List.of());

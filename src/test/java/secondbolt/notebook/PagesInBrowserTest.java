@@ -65,24 +65,34 @@ class PagesInBrowserTest {
     @Test
     void fitASmallPhone() throws IOException {
         Path browser = Tools.require("chromium");
-        for (Path page : pages()) {
-            Path probe = page.resolveSibling("probe.html");
+        List<Path> pages = pages();
+        List<Path> probes = new ArrayList<>();
+        for (Path page : pages) {
+            Path probe = page.resolveSibling("probe-of-" + page.getFileName());
             String script =
                     "<script>document.title='wide '+document.documentElement.scrollWidth</script>";
             Files.writeString(probe, Files.readString(page).replace("</body>", script + "</body>"));
-            assertEquals(PHONE_PX, width(browser, probe), page.toString());
+            probes.add(probe);
+        }
+        List<Integer> widths = widths(browser, probes);
+        for (int i = 0; i < pages.size(); i++) {
+            assertEquals(PHONE_PX, widths.get(i), pages.get(i).toString());
         }
     }
 
-    /** A window has a least width, so the page is shown in a frame that is as narrow as a phone. */
-    private int width(Path browser, Path page) throws IOException {
-        String frame =
-                "<!DOCTYPE html><title>-</title><iframe id=\"f\" width=\""
-                        + PHONE_PX
-                        + "\" height=\"700\" style=\"border:0\" src=\""
-                        + page.toUri()
-                        + "\" onload=\"document.title=this.contentDocument.title\"></iframe>";
-        Path outer = Files.writeString(folder.resolve("frame.html"), frame);
+    /**
+     * A window has a least width, so each page is shown in a frame that is as narrow as a phone.
+     */
+    private List<Integer> widths(Path browser, List<Path> pages) throws IOException {
+        StringBuilder frames = new StringBuilder("<!DOCTYPE html><title>-</title>");
+        for (Path page : pages) {
+            frames.append("<iframe width=\"")
+                    .append(PHONE_PX)
+                    .append("\" height=\"700\" style=\"border:0\" src=\"")
+                    .append(page.toUri())
+                    .append("\" onload=\"this.title=this.contentDocument.title\"></iframe>");
+        }
+        Path outer = Files.writeString(folder.resolve("frames.html"), frames);
         String dom =
                 Tools.run(
                         folder,
@@ -96,9 +106,13 @@ class PagesInBrowserTest {
                         "--virtual-time-budget=5000",
                         "--dump-dom",
                         outer.toUri().toString());
-        Matcher wide = Pattern.compile("<title>wide (\\d+)</title>").matcher(dom);
-        assertTrue(wide.find(), dom);
-        return Integer.parseInt(wide.group(1));
+        List<Integer> widths = new ArrayList<>();
+        Matcher wide = Pattern.compile(" title=\"wide (\\d+)\"").matcher(dom);
+        while (wide.find()) {
+            widths.add(Integer.parseInt(wide.group(1)));
+        }
+        assertEquals(pages.size(), widths.size(), dom);
+        return widths;
     }
 
     /** Source: WCAG 2.2, success criterion 1.4.3: text at 4.5 to 1 at least. */

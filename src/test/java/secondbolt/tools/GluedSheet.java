@@ -28,6 +28,7 @@ public final class GluedSheet {
 
     private final List<Tile> tiles = new ArrayList<>();
     private final String text;
+    private DarkSquares darkSquares = new DarkSquares(0, 0);
 
     /** A page, and where its left top corner lies. */
     private record Tile(Place place, Raster page, Point corner) {
@@ -63,23 +64,34 @@ public final class GluedSheet {
     private record Loose(Place place, Raster page) {}
 
     private GluedSheet(String text) {
-        this.text = text;
+        this.text = text.replaceAll("\\s+", " ");
     }
 
     /** The sheet in a PDF file, drawn by poppler. */
     public static GluedSheet of(Path pdf, int dotsPerInch) {
         String program = Tools.require("pdftotext").toString();
         String[] texts = Tools.run(pdf.getParent(), program, pdf.toString(), "-").split("\f", -1);
-        List<Loose> loose = new ArrayList<>();
         // Behind the last page nothing follows but its form feed.
-        for (int i = 0; i < texts.length - 1; i++) {
-            if (!texts[i].contains("lead sheet")) {
-                loose.add(new Loose(place(texts[i]), Raster.page(pdf, i + 1, dotsPerInch)));
+        List<String> pages = List.of(texts).subList(0, texts.length - 1);
+        int first = 0;
+        while (isLead(pages.get(first))) {
+            first++;
+        }
+        List<Raster> pictures = Raster.pages(pdf, first + 1, dotsPerInch);
+        List<Loose> loose = new ArrayList<>();
+        for (int i = first; i < pages.size(); i++) {
+            if (!isLead(pages.get(i))) {
+                loose.add(new Loose(place(pages.get(i)), pictures.get(i - first)));
             }
         }
         GluedSheet sheet = new GluedSheet(String.join(" ", texts));
         sheet.glue(loose);
+        sheet.lookOver();
         return sheet;
+    }
+
+    private static boolean isLead(String text) {
+        return text.contains("lead sheet");
     }
 
     private static Place place(String text) {
@@ -105,6 +117,11 @@ public final class GluedSheet {
             loose.remove(next);
             tiles.add(new Tile(next.place, next.page, corner(next)));
         }
+    }
+
+    private void lookOver() {
+        darkSquares = new DarkSquares(widthMm(), heightMm());
+        tiles.forEach(tile -> darkSquares.add(tile.page, tile.corner));
     }
 
     private static boolean touch(Loose tile, Tile laid) {
@@ -154,7 +171,7 @@ public final class GluedSheet {
 
     /** Whether these words stand on the sheet, on its lead sheets or its tiles. */
     public boolean says(String words) {
-        return text.replaceAll("\\s+", " ").contains(words);
+        return text.contains(words);
     }
 
     /** How far it reaches across, from the left edge of the first tile. */
@@ -170,6 +187,11 @@ public final class GluedSheet {
     /** Whether a point is dark on the tile that shows it. */
     public boolean isDark(Point at) {
         return showing(at).map(tile -> tile.page.isDark(tile.onPage(at))).orElse(false);
+    }
+
+    /** Whether there may be a dark point in a square; never false where there is one. */
+    boolean hasDarkWithin(double leftMm, double topMm, double wideMm) {
+        return darkSquares.hasDarkWithin(leftMm, topMm, wideMm);
     }
 
     /**

@@ -8,13 +8,18 @@ import secondbolt.shape.Point;
 /**
  * Finds a piece on a glued sheet by its cutting line: moved, never turned or stretched.
  *
- * <p>First wherever the line is dark in most places, then to the middle of what it is off.
+ * <p>First wherever the line is dark in most places, then to the middle of what it is off. Places
+ * are tried in the order of reading; a square of them at once is passed over where too many points
+ * of the line would come to lie on white whichever is taken.
  */
 public final class Placement {
     /** Less than half the cutting line's width, so that one of the places tried lies on it. */
     private static final double STEP_MM = 0.3;
 
     private static final double FIRST_LOOK_MM = 9;
+
+    /** So many places across and along are passed over at once. */
+    private static final int AT_ONCE = 8;
 
     /** Enough to find a piece that is printed wrong, so that it can be told how wrong. */
     private static final double DARK_SHARE = 0.6;
@@ -63,20 +68,59 @@ public final class Placement {
         double right = firstLook.stream().mapToDouble(Point::xMm).max().orElseThrow();
         double top = firstLook.stream().mapToDouble(Point::yMm).min().orElseThrow();
         double bottom = firstLook.stream().mapToDouble(Point::yMm).max().orElseThrow();
+        double[] across = steps(-left, sheet.widthMm() - right);
+        double[] along = steps(-top, sheet.heightMm() - bottom);
         Point best = Point.ORIGIN;
         int most = (int) (firstLook.size() * DARK_SHARE);
         boolean found = false;
-        for (double y = -top; y + bottom < sheet.heightMm(); y += STEP_MM) {
-            for (double x = -left; x + right < sheet.widthMm(); x += STEP_MM) {
-                int dark = dark(x, y, most);
-                if (dark > most) {
-                    most = dark;
-                    best = new Point(x, y);
-                    found = true;
+        for (int row = 0; row < along.length; row += AT_ONCE) {
+            boolean[] worth = worth(across, along[row], most);
+            for (int down = row; down < Math.min(row + AT_ONCE, along.length); down++) {
+                for (int i = 0; i < across.length; i++) {
+                    if (!worth[i / AT_ONCE]) {
+                        continue;
+                    }
+                    int dark = dark(across[i], along[down], most);
+                    if (dark > most) {
+                        most = dark;
+                        best = new Point(across[i], along[down]);
+                        found = true;
+                    }
                 }
             }
         }
         return found ? Optional.of(best) : Optional.empty();
+    }
+
+    private static double[] steps(double from, double until) {
+        List<Double> steps = new ArrayList<>();
+        for (double at = from; at < until; at += STEP_MM) {
+            steps.add(at);
+        }
+        return steps.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Of each square of places in a row of them, whether one may have more dark points. */
+    private boolean[] worth(double[] across, double y, int most) {
+        boolean[] worth = new boolean[(across.length + AT_ONCE - 1) / AT_ONCE];
+        for (int i = 0; i < worth.length; i++) {
+            worth[i] = mayBeDark(across[i * AT_ONCE], y, most);
+        }
+        return worth;
+    }
+
+    private boolean mayBeDark(double x, double y, int most) {
+        double wideMm = AT_ONCE * STEP_MM;
+        int light = 0;
+        for (Point point : firstLook) {
+            if (!sheet.hasDarkWithin(point.xMm() + x, point.yMm() + y, wideMm)) {
+                light++;
+                if (firstLook.size() - light <= most) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** How many points are dark; a low number as soon as there cannot be more than so many. */

@@ -1,14 +1,11 @@
 package secondbolt.tools;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
-import java.util.stream.Stream;
 import secondbolt.shape.Point;
 
 /** A grey picture of a page, measured in millimetres of paper. */
@@ -42,70 +39,45 @@ public final class Raster {
 
     /** Pictures of all pages of a PDF file, made by poppler. */
     public static List<Raster> pages(Path pdf, int dotsPerInch) {
-        String stem = pdf.getFileName() + "-" + dotsPerInch;
-        Path folder = draw(pdf, dotsPerInch, stem);
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> isPage(file, stem))
-                    .sorted()
-                    .map(file -> read(file, dotsPerInch))
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(folder.toString(), e);
-        }
+        return pages(pdf, 1, dotsPerInch);
     }
 
     /**
-     * A picture of one page of a PDF file, made by poppler; nothing is left in the folder.
+     * Pictures of the pages of a PDF file from one on, made by poppler; nothing is left in the
+     * folder.
      *
-     * @param number of the page, from 1
+     * @param from number of the first page wanted, from 1
      */
-    public static Raster page(Path pdf, int number, int dotsPerInch) {
-        String stem = pdf.getFileName() + "-page";
-        String page = Integer.toString(number);
-        Path folder = draw(pdf, dotsPerInch, stem, "-singlefile", "-f", page, "-l", page);
-        Path picture = folder.resolve(stem + ".pgm");
-        try {
-            Raster raster = read(picture, dotsPerInch);
-            Files.delete(picture);
-            return raster;
-        } catch (IOException e) {
-            throw new UncheckedIOException(picture.toString(), e);
-        }
+    public static List<Raster> pages(Path pdf, int from, int dotsPerInch) {
+        return Tools.read(
+                pdf.toAbsolutePath().getParent(),
+                out -> all(out, dotsPerInch),
+                Tools.require("pdftoppm").toString(),
+                "-r",
+                Integer.toString(dotsPerInch),
+                "-gray",
+                "-f",
+                Integer.toString(from),
+                pdf.getFileName().toString());
     }
 
-    private static Path draw(Path pdf, int dotsPerInch, String stem, String... options) {
-        Path folder = pdf.toAbsolutePath().getParent();
-        List<String> command = new ArrayList<>();
-        command.add(Tools.require("pdftoppm").toString());
-        command.addAll(List.of("-r", Integer.toString(dotsPerInch), "-gray"));
-        command.addAll(List.of(options));
-        command.addAll(List.of(pdf.getFileName().toString(), stem));
-        Tools.run(folder, command.toArray(String[]::new));
-        return folder;
-    }
-
-    private static boolean isPage(Path file, String stem) {
-        String name = file.getFileName().toString();
-        return name.startsWith(stem + "-") && name.endsWith(".pgm");
-    }
-
-    /** Reads a binary PGM file. */
-    public static Raster read(Path pgm, int dotsPerInch) {
-        try {
-            ByteArrayInputStream in = new ByteArrayInputStream(Files.readAllBytes(pgm));
-            if (!word(in).equals("P5")) {
-                throw new IllegalArgumentException("not a binary PGM file: " + pgm);
+    /** Reads binary PGM pictures, one after the other. */
+    private static List<Raster> all(InputStream in, int dotsPerInch) throws IOException {
+        List<Raster> all = new ArrayList<>();
+        for (String magic = word(in); !magic.isEmpty(); magic = word(in)) {
+            if (!magic.equals("P5")) {
+                throw new IOException("not a binary PGM picture: " + magic);
             }
             int width = Integer.parseInt(word(in));
             int height = Integer.parseInt(word(in));
             word(in);
-            return new Raster(width, height, in.readAllBytes(), dotsPerInch / MM_PER_INCH);
-        } catch (IOException e) {
-            throw new UncheckedIOException(pgm.toString(), e);
+            byte[] pixels = in.readNBytes(width * height);
+            all.add(new Raster(width, height, pixels, dotsPerInch / MM_PER_INCH));
         }
+        return all;
     }
 
-    private static String word(ByteArrayInputStream in) {
+    private static String word(InputStream in) throws IOException {
         StringBuilder word = new StringBuilder();
         for (int c = in.read(); c > ' '; c = in.read()) {
             word.append((char) c);
@@ -161,6 +133,24 @@ public final class Raster {
     /** Whether a point is dark. */
     public boolean isDark(Point at) {
         return grey((int) (at.xMm() * pixelsPerMm), (int) (at.yMm() * pixelsPerMm)) < DARK_BELOW;
+    }
+
+    /** The dark pixels: the left top corner of each, and how wide it is. */
+    void eachDark(DarkPixel taker) {
+        double wideMm = 1 / pixelsPerMm;
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                if ((pixels[y * width + x] & 0xFF) < DARK_BELOW) {
+                    taker.take(x * wideMm, y * wideMm, wideMm);
+                }
+            }
+        }
+    }
+
+    /** Takes a dark pixel. */
+    interface DarkPixel {
+        /** One of them, in millimetres of paper. */
+        void take(double leftMm, double topMm, double wideMm);
     }
 
     /** The grey of a point, from the four pixels whose middles lie round it. */

@@ -1,7 +1,9 @@
 package secondbolt.tools;
 
+import java.io.BufferedInputStream;
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -48,22 +50,56 @@ public final class Tools {
                 .findFirst();
     }
 
+    /** Reads what a command prints. */
+    public interface Reader<T> {
+        /** Reads all of it. */
+        T read(InputStream printed) throws IOException;
+    }
+
     /** Runs a command in a folder; its output and errors, or a failure if it does not end well. */
     public static String run(Path folder, String... command) {
         try {
-            Process process =
-                    new ProcessBuilder(command)
-                            .directory(folder.toFile())
-                            .redirectErrorStream(true)
-                            .start();
-            process.getOutputStream().close();
+            Process process = begun(folder, true, command);
             byte[] output = process.getInputStream().readAllBytes();
             String text = new String(output, StandardCharsets.UTF_8);
-            Assertions.assertEquals(
-                    0, process.waitFor(), () -> String.join(" ", command) + "\n" + text);
+            assertEndsWell(process, text, command);
             return text;
         } catch (IOException e) {
             throw new UncheckedIOException(String.join(" ", command), e);
+        }
+    }
+
+    /** Runs a command in a folder and reads its output, or fails if it does not end well. */
+    public static <T> T read(Path folder, Reader<T> reader, String... command) {
+        try {
+            Process process = begun(folder, false, command);
+            T read;
+            try (InputStream printed = new BufferedInputStream(process.getInputStream())) {
+                read = reader.read(printed);
+            }
+            assertEndsWell(process, "its errors are told above", command);
+            return read;
+        } catch (IOException e) {
+            throw new UncheckedIOException(String.join(" ", command), e);
+        }
+    }
+
+    private static Process begun(Path folder, boolean withErrors, String... command)
+            throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
+        builder.redirectErrorStream(withErrors);
+        if (!withErrors) {
+            builder.redirectError(ProcessBuilder.Redirect.INHERIT);
+        }
+        Process process = builder.start();
+        process.getOutputStream().close();
+        return process;
+    }
+
+    private static void assertEndsWell(Process process, String text, String... command) {
+        try {
+            Assertions.assertEquals(
+                    0, process.waitFor(), () -> String.join(" ", command) + "\n" + text);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException(String.join(" ", command), e);

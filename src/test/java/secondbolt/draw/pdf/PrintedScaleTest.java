@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Pen;
 import secondbolt.draw.Sketch;
@@ -21,16 +22,28 @@ import secondbolt.shape.Point;
 import secondbolt.tools.Raster;
 
 /**
- * Sheets measured on pixels of poppler's, as a maker measures paper. 600 dots to the inch are 0.042
- * mm each. What is held to: 0.1 mm, a fifth of the finest division of a tape.
+ * Sheets measured on pixels of poppler's, as a maker measures paper. 300 dots to the inch are 0.085
+ * mm each, and their grey tells parts of them. What is held to: 0.1 mm, a fifth of the finest
+ * division of a tape.
  */
+// One at a time, since the pictures of a long strip fill the memory.
+@ResourceLock("large pictures")
 class PrintedScaleTest {
-    private static final int DPI = 600;
+    private static final int DPI = 300;
+
+    /** For eight tiles in a row, since what each is read off by adds up. */
+    private static final int FINE_DPI = 600;
+
     private static final double TOLERANCE_MM = 0.1;
 
     @TempDir Path folder;
 
     private List<Raster> print(Drawing drawing, Paper paper, PrintCorrection correction)
+            throws IOException {
+        return print(drawing, paper, correction, DPI);
+    }
+
+    private List<Raster> print(Drawing drawing, Paper paper, PrintCorrection correction, int dpi)
             throws IOException {
         byte[] bytes =
                 PdfSheet.render(
@@ -39,7 +52,7 @@ class PrintedScaleTest {
                         SampleSheet.pages(drawing, paper, correction, Tape.CENTIMETRE));
         Path pdf = folder.resolve("sheet.pdf");
         Files.write(pdf, bytes);
-        return Raster.pages(pdf, DPI);
+        return Raster.pages(pdf, dpi);
     }
 
     private static Drawing small() {
@@ -141,7 +154,7 @@ class PrintedScaleTest {
         sketch.line(new Point(50, 5), new Point(50, 1995), Pen.FINE);
         sketch.line(new Point(5, 1995), new Point(60, 1995), Pen.FINE);
         Drawing strip = sketch.drawing("Strip", new Box(0, 0, 100, 2000));
-        List<Raster> pages = print(strip, Paper.A4, PrintCorrection.NONE);
+        List<Raster> pages = print(strip, Paper.A4, PrintCorrection.NONE, FINE_DPI);
         List<Raster> tiles = pages.subList(pages.size() - 8, pages.size());
         double total = 0;
         for (int i = 0; i < tiles.size(); i++) {

@@ -7,6 +7,7 @@ import java.io.StringReader;
 import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 import secondbolt.draw.Drawing;
@@ -19,6 +20,8 @@ import secondbolt.shape.Path;
 import secondbolt.shape.Point;
 
 /** The element reads back as XML. */
+// It sets the locale of all that runs.
+@Isolated
 class SvgRendererTest {
     private static final Box FRAME = new Box(-5, 0, 100, 50.25);
 
