@@ -1,20 +1,11 @@
 package secondbolt.app;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import secondbolt.disk.AtomicFile;
+import secondbolt.disk.KeepFolder;
 import secondbolt.lay.stock.LayStore;
 
 /**
@@ -46,58 +37,18 @@ record LayFolder(Path folder, boolean isWritten) implements LayStore {
 
     @Override
     public Optional<String> find(String key) {
-        return Optional.ofNullable(MEMORY.get(key)).or(() -> read(key));
-    }
-
-    private Optional<String> read(String key) {
-        try {
-            return Optional.of(Files.readString(file(key)));
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+        return Optional.ofNullable(MEMORY.get(key)).or(() -> kept().read(key));
     }
 
     @Override
     public void keep(String key, String value) {
         MEMORY.put(key, value);
         if (isWritten) {
-            write(key, value);
+            kept().write(key, value);
         }
     }
 
-    private void write(String key, String value) {
-        Path file = file(key);
-        try {
-            Files.createDirectories(file.getParent());
-            new AtomicFile(file).write(value.getBytes(StandardCharsets.UTF_8));
-            throwAway(file.getParent());
-        } catch (IOException | UncheckedIOException e) {
-            // A lay that cannot be kept is searched again; the notebook does not depend on it.
-        }
-    }
-
-    private static void throwAway(Path lays) throws IOException {
-        List<Path> all = new ArrayList<>();
-        try (Stream<Path> files = Files.list(lays)) {
-            files.forEach(all::add);
-        }
-        if (all.size() > MOST_FILES) {
-            all.sort(Comparator.comparing(LayFolder::age));
-            for (Path old : all.subList(0, all.size() - MOST_FILES)) {
-                Files.deleteIfExists(old);
-            }
-        }
-    }
-
-    private static FileTime age(Path file) {
-        try {
-            return Files.getLastModifiedTime(file);
-        } catch (IOException e) {
-            return FileTime.fromMillis(0);
-        }
-    }
-
-    private Path file(String key) {
-        return folder.resolve(Workplace.KEEP).resolve("lays").resolve(key);
+    private KeepFolder kept() {
+        return new KeepFolder(folder.resolve(Workplace.KEEP).resolve("lays"), MOST_FILES);
     }
 }

@@ -15,7 +15,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import secondbolt.disk.AtomicFile;
+import secondbolt.disk.KeepFolder;
 import secondbolt.file.Json;
 import secondbolt.file.JsonReader;
 
@@ -29,7 +29,8 @@ public final class Seals {
     private static final int MOST_SOURCES = 500;
 
     private static final long LARGEST_BYTES = 50_000_000;
-    private static final String NAME = "seals.json";
+    private static final int MOST_SITES = 50;
+    private static final int NAME_LETTERS = 16;
     private static final String PROGRAM = "program";
     private static final String SITE = "site";
     private static final String SEALS = "seals";
@@ -37,13 +38,13 @@ public final class Seals {
     private static final String FILES = "files";
     private static final String TOLD = "told";
 
-    private final Path file;
+    private final KeepFolder keep;
     private final Path site;
     private final String program;
     private final Map<String, Seal> seals = new TreeMap<>();
 
-    private Seals(Path file, Path site, String program) {
-        this.file = file;
+    private Seals(KeepFolder keep, Path site, String program) {
+        this.keep = keep;
         this.site = site;
         this.program = program;
     }
@@ -57,21 +58,16 @@ public final class Seals {
      */
     public static Seals in(Path keep, Path site, String program) {
         Path out = site.toAbsolutePath().normalize();
-        Seals seals = new Seals(keep.resolve(NAME), out, program);
-        seals.read().ifPresent(seals::take);
+        KeepFolder folder = new KeepFolder(keep.resolve("seals"), MOST_SITES);
+        Seals seals = new Seals(folder, out, program);
+        // Spoilt or not to be read, nothing is taken and everything made anew.
+        folder.read(seals.name()).flatMap(JsonReader::readObject).ifPresent(seals::take);
         return seals;
     }
 
-    private Optional<Map<String, Object>> read() {
-        try {
-            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                            && Files.size(file) < LARGEST_BYTES
-                    ? JsonReader.readObject(Files.readString(file))
-                    : Optional.empty();
-        } catch (IOException e) {
-            // Spoilt or not to be read: everything is made anew.
-            return Optional.empty();
-        }
+    /** One file for each site that is made from this working folder. */
+    private String name() {
+        return hash(site.toString()).substring(0, NAME_LETTERS) + ".json";
     }
 
     private void take(Map<String, Object> kept) {
@@ -187,14 +183,6 @@ public final class Seals {
                             parts.put(name, part);
                         });
         all.put(SEALS, parts);
-        try {
-            if (Files.isSymbolicLink(file.getParent())) {
-                return;
-            }
-            Files.createDirectories(file.getParent());
-            new AtomicFile(file).write(Json.write(all).getBytes(StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            // Without seals the next run makes everything anew; the notebook does not depend on it.
-        }
+        keep.write(name(), Json.write(all));
     }
 }
