@@ -35,8 +35,8 @@ public sealed interface Extent {
                 bounds.right().minus(bounds.left()), bounds.bottom().minus(bounds.top()));
     }
 
-    /** How far from square it is, if its sides were measured. */
-    default Optional<Measured> measured() {
+    /** How far from square it is, if its sides were measured one by one. */
+    default Optional<Squareness> squareness() {
         return Optional.empty();
     }
 
@@ -68,8 +68,13 @@ public sealed interface Extent {
         }
 
         @Override
-        public Optional<Measured> measured() {
-            return sides;
+        public Optional<Squareness> squareness() {
+            return sides.map(
+                    measured -> {
+                        Length left = measured.left().orElse(size().along());
+                        Length right = measured.right().orElse(size().along());
+                        return Squareness.of(written.across(), left, right, measured.diagonal());
+                    });
         }
 
         @Override
