@@ -69,12 +69,7 @@ public sealed interface Extent {
 
         @Override
         public Optional<Squareness> squareness() {
-            return sides.map(
-                    measured -> {
-                        Length left = measured.left().orElse(size().along());
-                        Length right = measured.right().orElse(size().along());
-                        return Squareness.of(written.across(), left, right, measured.diagonal());
-                    });
+            return sides.map(s -> Squareness.of(written.across(), left(), right(), s.diagonal()));
         }
 
         @Override

@@ -125,6 +125,20 @@ class ClothWorksheetTest {
         assertTrue(lean.text().contains("lies 1 cm (⅜ in) right"), lean.text());
     }
 
+    /** The side that was not measured is as long as written, not as long as the other. */
+    @Test
+    void saysThatALongerSideDiffersFromTheWrittenOne() {
+        Worksheet cloth =
+                worksheet(
+                        "cm",
+                        "  cloth:",
+                        "    size: [100, 200]",
+                        "    sides measured: {left: 201}");
+        String text = found(cloth, "cloth-sides-differ").get(0).text();
+        assertTrue(text.contains("left 201 cm") && text.contains("right 200 cm"), text);
+        assertTrue(text.contains("slants by 1 cm"), text);
+    }
+
     @Test
     void namesTheFiguresOtherProgramsRead() {
         Map<String, Object> figures =
