@@ -2,6 +2,7 @@ package secondbolt.cloth;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.AcrossAlong;
 import secondbolt.file.Answer;
@@ -31,6 +32,11 @@ public final class ClothCalculation {
 
     private ClothCalculation() {}
 
+    /** Works out each cloth, in the maker's order. */
+    public static List<ClothResult> work(Map<String, Cloth> cloths) {
+        return cloths.entrySet().stream().map(e -> work(e.getKey(), e.getValue())).toList();
+    }
+
     /** Works out one cloth. */
     public static ClothResult work(String name, Cloth cloth) {
         AcrossAlong<Optional<Share>> left = cloth.prewash().orElseGet(Prewash.Done::new).left();
@@ -56,6 +62,21 @@ public final class ClothCalculation {
 
     private static ClothYield worked(Cloth cloth, Extent extent, AcrossAlong<Share> left) {
         Placing placing = Placing.of(cloth, extent, left);
+        ClothYield.Soundness soundness = soundness(cloth, extent, placing);
+        Region sound = soundness.sound().region();
+        AcrossAlong<Length> size = extent.trimmedSize(cloth.edging().trim());
+        return new ClothYield(
+                placing,
+                new AcrossAlong<>(
+                        size.across().times(left.across()), size.along().times(left.along())),
+                soundness,
+                kept(cloth, placing, soundness.whole().region(), sound),
+                repeat(cloth.textile().repeat(), placing),
+                ClearRectangles.greedy(sound, MOST_RECTANGLES, LEAST_SIDE_MM),
+                lengths(soundness.sound()));
+    }
+
+    private static ClothYield.Soundness soundness(Cloth cloth, Extent extent, Placing placing) {
         Region whole = placing.finished(extent.trimmed(cloth.edging().trim()));
         List<Region> all = new ArrayList<>();
         List<Region> unsound = new ArrayList<>();
@@ -67,20 +88,13 @@ public final class ClothCalculation {
             }
         }
         Region keptClear = Region.union(all);
-        Region sound = whole.minus(keptClear);
+        Surface sound = Surface.of(whole.minus(keptClear));
         boolean noneHidden = unsound.size() == all.size();
-        AcrossAlong<Length> size = extent.trimmedSize(cloth.edging().trim());
-        return new ClothYield(
-                new AcrossAlong<>(
-                        size.across().times(left.across()), size.along().times(left.along())),
-                whole,
+        return new ClothYield.Soundness(
+                Surface.of(whole),
                 keptClear.intersection(whole),
                 sound,
-                noneHidden ? sound : whole.minus(Region.union(unsound)),
-                kept(cloth, placing, whole, sound),
-                repeat(cloth.textile().repeat(), placing),
-                ClearRectangles.greedy(sound, MOST_RECTANGLES, LEAST_SIDE_MM),
-                lengths(sound));
+                noneHidden ? sound : Surface.of(whole.minus(Region.union(unsound))));
     }
 
     /** What is kept clear round a feature is sound for the piece that is made of it. */
@@ -127,17 +141,16 @@ public final class ClothCalculation {
                                                         at.along().millimetres()))));
     }
 
-    private static List<ClothYield.EquivalentLength> lengths(Region sound) {
+    private static List<ClothYield.EquivalentLength> lengths(Surface sound) {
         List<Double> widths =
                 BoltWidth.COMMON.stream().map(bolt -> bolt.width().millimetres()).toList();
-        List<Optional<Box>> runs = ClearRectangles.longestRuns(sound, widths);
-        Area area = Area.ofComputedSquareMillimetres(sound.areaMm2());
+        List<Optional<Box>> runs = ClearRectangles.longestRuns(sound.region(), widths);
         List<ClothYield.EquivalentLength> lengths = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
             BoltWidth bolt = BoltWidth.COMMON.get(i);
             lengths.add(
                     new ClothYield.EquivalentLength(
-                            bolt, area.dividedBy(bolt.width()), runs.get(i)));
+                            bolt, sound.area().dividedBy(bolt.width()), runs.get(i)));
         }
         return lengths;
     }

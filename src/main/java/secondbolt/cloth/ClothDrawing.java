@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
+import secondbolt.draw.LabelledSketch;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.Pen;
+import secondbolt.draw.ScaleRulers;
 import secondbolt.draw.Shade;
-import secondbolt.file.AcrossAlong;
-import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Path;
@@ -36,30 +36,31 @@ final class ClothDrawing {
 
     private final ClothResult result;
     private final Tape tape;
+    private final ClothYield yielded;
     private final Extent extent;
-    private final Placing placing;
     private final int scale;
     private final LabelledSketch sketch = new LabelledSketch();
 
-    private ClothDrawing(ClothResult result, Extent extent, Tape tape) {
+    private ClothDrawing(ClothResult result, ClothYield yielded, Tape tape) {
         this.result = result;
+        this.yielded = yielded;
         this.tape = tape;
-        this.extent = extent;
-        AcrossAlong<Share> unchanged = new AcrossAlong<>(Share.WHOLE, Share.WHOLE);
-        AcrossAlong<Share> left =
-                result.finished().isPresent()
-                        ? result.left().map(Optional::orElseThrow)
-                        : unchanged;
-        this.placing = Placing.of(result.cloth(), extent, left);
+        this.extent = result.cloth().extent().toOptional().orElseThrow();
         this.scale = ScaleRulers.scale(extent.outline().box(), LARGEST_MM, LARGEST_MM);
     }
 
-    /** The picture in its own millimetres; none if the size is not known. */
-    static Optional<Drawing> of(ClothResult result, Tape tape) {
-        return result.cloth()
-                .extent()
-                .toOptional()
-                .map(extent -> new ClothDrawing(result, extent, tape).drawing());
+    /**
+     * The picture in its own millimetres.
+     *
+     * @param yielded what the cloth yields, as its page tells it
+     */
+    static Drawing of(ClothResult result, ClothYield yielded, Tape tape) {
+        return new ClothDrawing(result, yielded, tape).drawing();
+    }
+
+    /** Where a part of the trimmed cloth lay as measured, in the picture. */
+    private Region untrimmed(Region finished) {
+        return picture(yielded.placing().measured(finished));
     }
 
     private Region picture(Region measured) {
@@ -68,15 +69,14 @@ final class ClothDrawing {
     }
 
     private Drawing drawing() {
-        ClothYield yielded = result.best().orElseThrow();
         Region cloth = picture(Region.of(extent.outline()));
         fill(cloth, Shade.TINT);
-        fill(picture(placing.measured(yielded.whole())), Shade.WHITE);
-        List<Region> flaws = flaws(cloth, yielded);
+        fill(untrimmed(yielded.whole()), Shade.WHITE);
+        List<Region> flaws = flaws(cloth);
         outline(cloth, EDGE);
         around(cloth.box());
         flaws.stream().filter(f -> !f.isEmpty()).forEach(f -> sketch.keepOff(f, LETTER));
-        rectangles(yielded);
+        rectangles();
         for (int i = 0; i < flaws.size(); i++) {
             if (!flaws.get(i).isEmpty()) {
                 sketch.letter(FlawLetters.letter(i), flaws.get(i), cloth.box(), LETTER);
@@ -93,8 +93,8 @@ final class ClothDrawing {
         region.paths().forEach(path -> sketch.marks().line(path, pen));
     }
 
-    private List<Region> flaws(Region cloth, ClothYield yielded) {
-        outline(picture(placing.measured(yielded.keptClear())), KEPT_CLEAR);
+    private List<Region> flaws(Region cloth) {
+        outline(untrimmed(yielded.keptClear()), KEPT_CLEAR);
         List<Region> regions = new ArrayList<>();
         for (Flaw flaw : result.cloth().condition().flaws()) {
             Region region = picture(Region.of(flaw.patch().outline())).intersection(cloth);
@@ -115,9 +115,9 @@ final class ClothDrawing {
         };
     }
 
-    private void rectangles(ClothYield yielded) {
+    private void rectangles() {
         for (int i = 0; i < yielded.rectangles().size(); i++) {
-            Region region = picture(placing.measured(Region.of(yielded.rectangles().get(i))));
+            Region region = untrimmed(Region.of(yielded.rectangles().get(i)));
             // A hair inside, so that it does not run on the outline of the cloth.
             Box box = region.box().grown(-0.5);
             sketch.marks().box(box, RECTANGLE);

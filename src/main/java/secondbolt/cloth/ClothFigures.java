@@ -3,19 +3,17 @@ package secondbolt.cloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.figure.Figures;
 import secondbolt.file.AcrossAlong;
-import secondbolt.measure.Area;
 import secondbolt.measure.Length;
-import secondbolt.measure.Mass;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
-import secondbolt.figure.Figures;
 
 /** The figures of one cloth for other programs. */
 final class ClothFigures {
     private ClothFigures() {}
 
-    static Figures of(ClothResult result, List<ClothResult> all) {
+    static Figures of(ClothResult result, ClothStock stock) {
         Optional<ClothYield> finished = result.finished();
         Figures figures = new Figures().text("role", result.cloth().textile().roleOrMain().word());
         yielded(figures, finished);
@@ -33,7 +31,7 @@ final class ClothFigures {
                 .mass("trimmed_mass", heaviness.trimmedMass())
                 .weight("weight", heaviness.weight())
                 .weight("washed_weight", heaviness.washedWeight());
-        return figures.inside("stock", stock(ClothStock.of(result, all)));
+        return figures.inside("stock", stock(stock));
     }
 
     private static Figures yielded(Figures figures, Optional<ClothYield> yielded) {
@@ -71,14 +69,12 @@ final class ClothFigures {
     }
 
     private static Figures stock(ClothStock stock) {
-        Optional<Area> sound = stock.soundArea();
-        Optional<Mass> mass = stock.mass();
         return new Figures()
                 .text("role", stock.role().word())
                 .count("cloths", stock.cloths().size())
-                .area("sound", sound)
+                .area("sound", stock.soundArea())
                 .area("flawed", stock.flawedArea())
-                .mass("mass", mass);
+                .mass("mass", stock.mass());
     }
 
     private static Point point(AcrossAlong<Length> size) {

@@ -5,13 +5,23 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.file.AcrossAlong;
 import secondbolt.file.Answer;
+import secondbolt.measure.Length;
 import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
+import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Open;
 
 /** What was not written of one cloth: assumed, or left open with the way to find out. */
 final class ClothGaps {
+    private static final String SPECIMENS =
+            "ISO 3759, specimens at least 50 cm by 50 cm, marks at least 35 cm apart and at least"
+                    + " 5 cm from the edges";
+    private static final Convention SQUARE =
+            new Convention(Length.ofInches(20, 1), Length.ofMillimetres(500), SPECIMENS);
+    private static final Convention FROM_EDGES =
+            new Convention(Length.ofInches(2, 1), Length.ofMillimetres(50), SPECIMENS);
+
     private ClothGaps() {}
 
     static List<Assumed> assumed(ClothResult result, Tape tape) {
@@ -33,7 +43,8 @@ final class ClothGaps {
         }
         if (cloth.condition().clear().isEmpty() && !cloth.condition().flaws().isEmpty()) {
             assumed.add(
-                    new Assumed("kept clear round flaws" + of, "0 " + tape.symbol(), "not told"));
+                    new Assumed(
+                            "kept clear round flaws" + of, tape.print(Length.ZERO), "not told"));
         }
         return assumed;
     }
@@ -87,18 +98,11 @@ final class ClothGaps {
         return left.along().isEmpty() ? Optional.of("along") : Optional.empty();
     }
 
-    /**
-     * How to mark a square.
-     *
-     * <p>Source: ISO 3759, specimens at least 50 cm by 50 cm, marks at least 35 cm apart and at
-     * least 5 cm from the edges.
-     */
     private static String square(Tape tape) {
-        boolean inches = tape == Tape.INCH;
         return "Mark a square of "
-                + (inches ? "20 in" : "50 cm")
+                + tape.print(SQUARE.on(tape))
                 + " along the threads, at least "
-                + (inches ? "2 in" : "5 cm")
+                + tape.print(FROM_EDGES.on(tape))
                 + " from every edge and selvage, wash and dry the cloth as the garment will be"
                 + " washed, measure the square again, and write both under `prewash`.";
     }

@@ -5,6 +5,7 @@ import secondbolt.file.AcrossAlong;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Mass;
 import secondbolt.measure.Share;
+import secondbolt.worksheet.Subject;
 
 /**
  * One cloth worked out.
@@ -41,6 +42,11 @@ public record ClothResult(
     /** What it yields as far as it can be told: finished, or else as measured. */
     public Optional<ClothYield> best() {
         return finished.or(() -> measured);
+    }
+
+    /** The cloth as findings and sheets speak of it. */
+    Subject.Cloth subject() {
+        return new Subject.Cloth(name);
     }
 
     /** Whether it draws in or grows, both ways known. */

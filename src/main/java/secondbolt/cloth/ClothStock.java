@@ -16,52 +16,47 @@ import secondbolt.measure.Mass;
  *
  * @param role what they are for
  * @param cloths in the order written, at least one
+ * @param untrimmedArea as measured and untrimmed; nothing if one size is not known
+ * @param soundArea trimmed and washed; nothing if one of them is open
+ * @param flawedArea what is not sound; nothing if one of them is open
+ * @param mass whole cloths, dry; nothing if one of them is open
  */
-public record ClothStock(Role role, List<ClothResult> cloths) {
+record ClothStock(
+        Role role,
+        List<ClothResult> cloths,
+        Optional<Area> untrimmedArea,
+        Optional<Area> soundArea,
+        Optional<Area> flawedArea,
+        Optional<Mass> mass) {
     /** Copies the cloths. */
-    public ClothStock {
+    ClothStock {
         cloths = List.copyOf(cloths);
     }
 
     /** The stocks, in the order main, lining, contrast. */
-    public static List<ClothStock> of(List<ClothResult> all) {
+    static List<ClothStock> of(List<ClothResult> all) {
         Map<Role, List<ClothResult>> byRole = new EnumMap<>(Role.class);
         for (ClothResult result : all) {
             byRole.computeIfAbsent(result.cloth().textile().roleOrMain(), role -> new ArrayList<>())
                     .add(result);
         }
-        return byRole.entrySet().stream()
-                .map(e -> new ClothStock(e.getKey(), e.getValue()))
-                .toList();
+        return byRole.entrySet().stream().map(e -> of(e.getKey(), e.getValue())).toList();
     }
 
-    /** The stock a cloth belongs to. */
-    static ClothStock of(ClothResult one, List<ClothResult> all) {
-        Role role = one.cloth().textile().roleOrMain();
-        return of(all).stream().filter(s -> s.role() == role).findFirst().orElseThrow();
+    private static ClothStock of(Role role, List<ClothResult> cloths) {
+        return new ClothStock(
+                role,
+                cloths,
+                sum(cloths, r -> r.cloth().extent().toOptional().map(Extent::area), Area::plus),
+                sum(cloths, r -> r.finished().map(ClothYield::soundArea), Area::plus),
+                sum(cloths, r -> r.finished().map(ClothYield::flawedArea), Area::plus),
+                sum(cloths, r -> r.heaviness().mass(), Mass::plus));
     }
 
-    /** As measured and untrimmed; nothing if one size is not known. */
-    public Optional<Area> untrimmedArea() {
-        return sum(r -> r.cloth().extent().toOptional().map(Extent::area), Area::plus);
-    }
-
-    /** Trimmed and washed; nothing if one of them is open. */
-    public Optional<Area> soundArea() {
-        return sum(r -> r.finished().map(ClothYield::soundArea), Area::plus);
-    }
-
-    /** What is not sound; nothing if one of them is open. */
-    public Optional<Area> flawedArea() {
-        return sum(r -> r.finished().map(ClothYield::flawedArea), Area::plus);
-    }
-
-    /** Whole cloths, dry; nothing if one of them is open. */
-    public Optional<Mass> mass() {
-        return sum(r -> r.heaviness().mass(), Mass::plus);
-    }
-
-    private <T> Optional<T> sum(Function<ClothResult, Optional<T>> part, BinaryOperator<T> plus) {
+    private static <T> Optional<T> sum(
+            List<ClothResult> cloths,
+            Function<ClothResult, Optional<T>> part,
+            BinaryOperator<T> plus) {
         List<T> parts = cloths.stream().flatMap(r -> part.apply(r).stream()).toList();
         return parts.size() == cloths.size() ? parts.stream().reduce(plus) : Optional.empty();
     }

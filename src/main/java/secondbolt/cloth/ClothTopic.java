@@ -25,8 +25,8 @@ public final class ClothTopic implements Topic<List<ClothResult>> {
     @Override
     public Outcome<List<ClothResult>> work(Bench bench) {
         return bench.written(ClothSection.KEY)
-                .map(cloths -> ClothWorksheet.of(cloths, bench.tape()))
-                .map(sheet -> Outcome.of(sheet.results(), sheet.worksheet()))
+                .map(ClothCalculation::work)
+                .map(r -> Outcome.of(r, new ClothWorksheet(r, bench.tape()).worksheet()))
                 .orElseGet(Outcome::nothing);
     }
 }

@@ -15,22 +15,18 @@ import secondbolt.shape.Region;
  *
  * <p>Regions and boxes are in millimetres from its left top corner, across and along.
  *
+ * @param placing where its places lay on the cloth as measured
  * @param size across and along; along is the shorter side of a slanted cloth
- * @param whole all of it
- * @param keptClear what no piece may lie on: flaws and features with what is kept clear round them
- * @param sound the rest
- * @param soundForHidden the rest for pieces that are hidden in the finished garment
+ * @param soundness how much of it is sound
  * @param kept the features that the edge of a piece is made of
  * @param repeat how its pattern repeats
  * @param rectangles the largest clear rectangle, then the largest beside it, and so on
  * @param lengths what it comes to as cloth from a bolt, for each common width
  */
 public record ClothYield(
+        Placing placing,
         AcrossAlong<Length> size,
-        Region whole,
-        Region keptClear,
-        Region sound,
-        Region soundForHidden,
+        Soundness soundness,
         List<Kept> kept,
         Repeat repeat,
         List<Box> rectangles,
@@ -41,6 +37,18 @@ public record ClothYield(
         rectangles = List.copyOf(rectangles);
         lengths = List.copyOf(lengths);
     }
+
+    /**
+     * How much of it is sound.
+     *
+     * @param whole all of it
+     * @param keptClear what no piece may lie on: flaws and features with what is kept clear round
+     *     them
+     * @param sound the rest
+     * @param soundForHidden the rest for pieces that are hidden in the finished garment
+     */
+    public record Soundness(
+            Surface whole, Region keptClear, Surface sound, Surface soundForHidden) {}
 
     /**
      * A feature that the edge of a piece is made of.
@@ -89,26 +97,42 @@ public record ClothYield(
     }
 
     /** All of it. */
-    public Area wholeArea() {
-        return area(whole);
+    public Region whole() {
+        return soundness.whole().region();
+    }
+
+    /** What no piece may lie on. */
+    public Region keptClear() {
+        return soundness.keptClear();
     }
 
     /** What is sound. */
-    public Area soundArea() {
-        return area(sound);
+    public Region sound() {
+        return soundness.sound().region();
     }
 
     /** What is sound, or good enough for hidden pieces. */
-    public Area soundForHiddenArea() {
-        return area(soundForHidden);
+    public Region soundForHidden() {
+        return soundness.soundForHidden().region();
     }
 
-    /** What is not sound, with what is kept clear round it. */
+    /** How much there is of it in all. */
+    public Area wholeArea() {
+        return soundness.whole().area();
+    }
+
+    /** How much is sound. */
+    public Area soundArea() {
+        return soundness.sound().area();
+    }
+
+    /** How much is sound, or good enough for hidden pieces. */
+    public Area soundForHiddenArea() {
+        return soundness.soundForHidden().area();
+    }
+
+    /** How much is not sound, with what is kept clear round it. */
     public Area flawedArea() {
         return wholeArea().minus(soundArea());
-    }
-
-    private static Area area(Region region) {
-        return Area.ofComputedSquareMillimetres(region.areaMm2());
     }
 }

@@ -35,8 +35,8 @@ public sealed interface Extent {
                 bounds.right().minus(bounds.left()), bounds.bottom().minus(bounds.top()));
     }
 
-    /** How far from square it is, if its sides were measured. */
-    default Optional<Measured> measured() {
+    /** How far from square it is, if its sides were measured one by one. */
+    default Optional<Squareness> squareness() {
         return Optional.empty();
     }
 
@@ -68,8 +68,8 @@ public sealed interface Extent {
         }
 
         @Override
-        public Optional<Measured> measured() {
-            return sides;
+        public Optional<Squareness> squareness() {
+            return sides.map(s -> Squareness.of(written.across(), left(), right(), s.diagonal()));
         }
 
         @Override

@@ -14,7 +14,7 @@ import secondbolt.shape.Region;
  * @param top its top
  * @param share what share of a length is left, each way
  */
-record Placing(Length left, Length top, AcrossAlong<Share> share) {
+public record Placing(Length left, Length top, AcrossAlong<Share> share) {
     static Placing of(Cloth cloth, Extent extent, AcrossAlong<Share> share) {
         Sides<Length> trim = cloth.edging().trim();
         Sides<Length> bounds = extent.bounds();

@@ -2,12 +2,12 @@ package secondbolt.lay;
 
 import java.util.List;
 import java.util.Optional;
-import secondbolt.cloth.LabelledSketch;
-import secondbolt.cloth.ScaleRulers;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
+import secondbolt.draw.LabelledSketch;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.Pen;
+import secondbolt.draw.ScaleRulers;
 import secondbolt.draw.Shade;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;

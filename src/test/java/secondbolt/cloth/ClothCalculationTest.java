@@ -145,7 +145,7 @@ class ClothCalculationTest {
             lines.add("  curtain " + i + ": {like: one}");
         }
         Map<String, Cloth> cloths = Written.cloths("in", lines.toArray(new String[0]));
-        ClothStock stock = ClothStock.of(ClothWorksheet.of(cloths, Tape.INCH).results()).get(0);
+        ClothStock stock = ClothStock.of(ClothCalculation.work(cloths)).get(0);
         assertEquals(16.3, stock.soundArea().orElseThrow().squareMillimetres() / 1e6, 0.05);
         Mass mass = stock.mass().orElseThrow();
         assertEquals(5400, mass.grams(), 1e-9);
@@ -228,7 +228,8 @@ class ClothCalculationTest {
                                 "  cloth:",
                                 "    size: [100, 100]",
                                 "    flaws:",
-                                "      - {what: thin, at: [10, 10], size: [20, 20], hidden use: yes}",
+                                "      - {what: thin, at: [10, 10], size: [20, 20], hidden use:"
+                                    + " yes}",
                                 "      - {what: hole, at: [90, 90], size: [20, 20]}")
                         .finished()
                         .orElseThrow();

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import secondbolt.block.Block;
+import secondbolt.block.Table;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Mark;
 import secondbolt.draw.svg.SvgRenderer;
@@ -16,53 +18,74 @@ import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
+import secondbolt.worksheet.Subject;
+import secondbolt.worksheet.Worksheet;
 
 /** What the cloth worksheet tells, and that its picture can be read. */
 class ClothWorksheetTest {
-    private static ClothWorksheet worksheet(String units, String... lines) {
+    private static Worksheet worksheet(String units, String... lines) {
         Tape tape = units.equals("in") ? Tape.INCH : Tape.CENTIMETRE;
-        return ClothWorksheet.of(Written.cloths(units, lines), tape);
+        List<ClothResult> results = ClothCalculation.work(Written.cloths(units, lines));
+        return new ClothWorksheet(results, tape).worksheet();
     }
 
-    private static List<String> texts(ClothWorksheet worksheet, Finding.Level level) {
-        return worksheet.findings().stream()
-                .filter(f -> f.level() == level)
-                .map(Finding::text)
+    private static List<Finding> found(Worksheet worksheet, String code) {
+        return worksheet.findings().stream().filter(f -> f.code().equals(code)).toList();
+    }
+
+    private static Drawing picture(Worksheet worksheet) {
+        return worksheet.blocks().stream()
+                .filter(Block.Picture.class::isInstance)
+                .map(block -> ((Block.Picture) block).drawing())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The rows of all tables whose name begins so. */
+    private static List<List<Table.Cell>> rows(Worksheet worksheet, String name) {
+        return worksheet.blocks().stream()
+                .filter(Block.Rows.class::isInstance)
+                .map(block -> ((Block.Rows) block).table())
+                .filter(table -> table.name().startsWith(name))
+                .flatMap(table -> table.rows().stream())
                 .toList();
     }
 
     @Test
     void stopsWhenNoSoundClothIsLeft() {
-        ClothWorksheet worn =
-                worksheet(
-                        "cm",
-                        "  rag:",
-                        "    size: [20, 20]",
-                        "    flaws: [{what: worn, at: [10, 10], size: [18, 18]}]",
-                        "    clear: 1");
-        assertEquals(1, texts(worn, Finding.Level.STOP).size());
-        assertTrue(worn.results().get(0).finished().orElseThrow().rectangles().isEmpty());
+        String[] rag = {
+            "  rag:",
+            "    size: [20, 20]",
+            "    flaws: [{what: worn, at: [10, 10], size: [18, 18]}]",
+            "    clear: 1"
+        };
+        List<Finding> stops =
+                worksheet("cm", rag).findings().stream().filter(Finding::isStop).toList();
+        assertEquals(List.of("cloth-none-sound"), stops.stream().map(Finding::code).toList());
+        assertEquals(new Subject.Cloth("rag"), stops.get(0).about());
+        assertTrue(Written.result("cm", rag).finished().orElseThrow().rectangles().isEmpty());
     }
 
     /** Shops cut in steps of 5 cm or an eighth of a yard; common practice, no source. */
     @Test
     void countsLessThanAShopStepAsNoClearRun() {
-        ClothWorksheet strip =
+        Worksheet strip =
                 worksheet(
                         "cm",
                         "  strip:",
                         "    size: [100, 5]",
                         "    trim: {top: 1}",
                         "    prewash: done");
-        String view = strip.view().toString();
-        assertTrue(view.contains("width=90 cm"), view);
-        assertFalse(view.contains("clearRun=Both[own=0"), view);
-        assertTrue(view.contains("clearRun=Both[own=none"), view);
+        List<List<Table.Cell>> rows = rows(strip, "Lengths by ");
+        assertEquals("90 cm", rows.get(0).get(0).value().own());
+        List<String> runs = rows.stream().map(row -> row.get(2).value().own()).toList();
+        assertTrue(runs.stream().noneMatch(run -> run.startsWith("0")), runs.toString());
+        assertTrue(runs.contains("none"), runs.toString());
     }
 
     @Test
     void leavesTheWashOpenAndSaysHowToFindOut() {
-        ClothWorksheet cloth =
+        Worksheet cloth =
                 worksheet(
                         "in",
                         "  cloth:",
@@ -82,7 +105,7 @@ class ClothWorksheetTest {
 
     @Test
     void listsWhatItAssumes() {
-        ClothWorksheet cloth = worksheet("cm", "  cloth: {size: [60, 90]}");
+        Worksheet cloth = worksheet("cm", "  cloth: {size: [60, 90]}");
         assertEquals(
                 List.of("role of cloth", "nap of cloth", "prewash of cloth"),
                 cloth.assumed().stream().map(a -> a.what()).toList());
@@ -91,14 +114,29 @@ class ClothWorksheetTest {
     @Test
     void saysHowFarFromSquare() {
         // d² = w² + r² + 2 w s: 60² + 80² = 100²; with s = 1, d² = 10 120.
-        ClothWorksheet cloth =
+        Worksheet cloth =
                 worksheet(
                         "cm",
                         "  cloth:",
                         "    size: [60, 80]",
                         "    sides measured: {diagonal: 100.6}");
-        List<String> texts = texts(cloth, Finding.Level.CAUTION);
-        assertTrue(texts.stream().anyMatch(t -> t.contains("lies 1 cm (⅜ in) right")), "" + texts);
+        Finding lean = found(cloth, "cloth-out-of-square").get(0);
+        assertEquals(Finding.Level.CAUTION, lean.level());
+        assertTrue(lean.text().contains("lies 1 cm (⅜ in) right"), lean.text());
+    }
+
+    /** The side that was not measured is as long as written, not as long as the other. */
+    @Test
+    void saysThatALongerSideDiffersFromTheWrittenOne() {
+        Worksheet cloth =
+                worksheet(
+                        "cm",
+                        "  cloth:",
+                        "    size: [100, 200]",
+                        "    sides measured: {left: 201}");
+        String text = found(cloth, "cloth-sides-differ").get(0).text();
+        assertTrue(text.contains("left 201 cm") && text.contains("right 200 cm"), text);
+        assertTrue(text.contains("slants by 1 cm"), text);
     }
 
     @Test
@@ -124,20 +162,18 @@ class ClothWorksheetTest {
     @Test
     void printsAClearRectangleNoLargerThanItIs() {
         // 25.4 cm less twice 1.07 cm leaves 23.26 cm, from 1.07 cm on: 1.1 to 24.3 on the tape.
-        ClothView view =
-                (ClothView)
-                        worksheet(
-                                        "cm",
-                                        "  cloth:",
-                                        "    size: [25.4, 30]",
-                                        "    prewash: done",
-                                        "    flaws:",
-                                        "      - {what: l, at: [5.35 mm, 15], size: [10.7 mm, 30]}",
-                                        "      - {what: r, at: [248.65 mm, 15], size: [10.7 mm, 30]}")
-                                .view();
-        ClothView.RectangleRow row = view.cloths().get(0).rectangles().get(0);
-        assertEquals("1.1 cm", row.across().own());
-        assertEquals("23.2 cm", row.width().own());
+        Worksheet cloth =
+                worksheet(
+                        "cm",
+                        "  cloth:",
+                        "    size: [25.4, 30]",
+                        "    prewash: done",
+                        "    flaws:",
+                        "      - {what: l, at: [5.35 mm, 15], size: [10.7 mm, 30]}",
+                        "      - {what: r, at: [248.65 mm, 15], size: [10.7 mm, 30]}");
+        List<Table.Cell> row = rows(cloth, "Clear rectangles of cloth").get(0);
+        assertEquals("1.1 cm", row.get(1).value().own());
+        assertEquals("23.2 cm", row.get(3).value().own());
     }
 
     @Test
@@ -155,8 +191,8 @@ class ClothWorksheetTest {
                             + (60 + 3 * (i / 4))
                             + "], round: 2}");
         }
-        ClothWorksheet worksheet = worksheet("cm", lines.toArray(new String[0]));
-        Drawing drawing = worksheet.pictures().get("cloth-1");
+        String[] written = lines.toArray(new String[0]);
+        Drawing drawing = picture(worksheet("cm", written));
         List<Box> boxes = new ArrayList<>();
         for (Mark mark : drawing.marks()) {
             if (mark instanceof Mark.Label label) {
@@ -186,7 +222,6 @@ class ClothWorksheetTest {
             }
         }
         assertEquals(
-                SvgRenderer.render(drawing),
-                SvgRenderer.render(worksheet.pictures().get("cloth-1")));
+                SvgRenderer.render(drawing), SvgRenderer.render(picture(worksheet("cm", written))));
     }
 }

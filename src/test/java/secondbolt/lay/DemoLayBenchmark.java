@@ -5,8 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import secondbolt.cloth.ClothCalculation;
 import secondbolt.cloth.ClothResult;
-import secondbolt.cloth.ClothWorksheet;
 import secondbolt.cutting.CuttingCalculation;
 import secondbolt.cutting.CuttingResult;
 import secondbolt.file.source.Mistakes;
@@ -45,8 +45,7 @@ public final class DemoLayBenchmark {
                                 new Mistakes())
                         .orElseThrow();
         Tape tape = project.heading().units();
-        List<ClothResult> cloths =
-                ClothWorksheet.of(project.cloths().orElseThrow(), tape).results();
+        List<ClothResult> cloths = ClothCalculation.work(project.cloths().orElseThrow());
         CuttingResult cutting =
                 CuttingCalculation.work(
                         FitCalculation.work(

@@ -2,7 +2,7 @@ package secondbolt.lay;
 
 import java.util.List;
 import java.util.Optional;
-import secondbolt.cloth.ClothWorksheet;
+import secondbolt.cloth.ClothCalculation;
 import secondbolt.cutting.CuttingCalculation;
 import secondbolt.cutting.CuttingResult;
 import secondbolt.file.source.Mistakes;
@@ -56,7 +56,7 @@ final class LayText {
                         project.hems(),
                         units);
         return LayCalculation.work(
-                project.cloths().map(c -> ClothWorksheet.of(c, units).results()).orElse(List.of()),
+                project.cloths().map(ClothCalculation::work).orElse(List.of()),
                 cutting,
                 project.lay(),
                 units,

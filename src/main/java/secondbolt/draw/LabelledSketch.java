@@ -1,14 +1,8 @@
-package secondbolt.cloth;
+package secondbolt.draw;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.draw.Align;
-import secondbolt.draw.Drawing;
-import secondbolt.draw.Lettering;
-import secondbolt.draw.Pen;
-import secondbolt.draw.Shade;
-import secondbolt.draw.Sketch;
 import secondbolt.shape.Box;
 import secondbolt.shape.Path;
 import secondbolt.shape.Point;
@@ -38,7 +32,7 @@ public final class LabelledSketch {
         return sketch;
     }
 
-    /** A label outside the cloth, where nothing else is. */
+    /** A label outside what is drawn, where nothing else is. */
     public void outside(String text, Point at, Lettering lettering, Align align) {
         Box box = box(text, at, lettering, align);
         take(box);

@@ -1,15 +1,12 @@
-package secondbolt.cloth;
+package secondbolt.draw;
 
 import java.util.List;
-import secondbolt.draw.Align;
-import secondbolt.draw.Lettering;
-import secondbolt.draw.Pen;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
 
-/** Rulers along two sides of a cloth that is drawn to a scale, and that scale. */
+/** Rulers along two sides of what is drawn to a scale, and that scale. */
 public final class ScaleRulers {
     private static final List<Integer> SCALES =
             List.of(1, 2, 5, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 125, 150);
