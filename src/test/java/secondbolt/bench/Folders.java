@@ -24,4 +24,20 @@ final class Folders {
         }
         return folder;
     }
+
+    /** Copies a folder with all that is in it to a place where nothing is yet. */
+    static void copied(Path folder, Path to) throws IOException {
+        List<Path> all;
+        try (Stream<Path> walked = Files.walk(folder)) {
+            all = walked.sorted().toList();
+        }
+        for (Path path : all) {
+            Path target = to.resolve(folder.relativize(path).toString());
+            if (Files.isDirectory(path)) {
+                Files.createDirectories(target);
+            } else {
+                Files.copy(path, target);
+            }
+        }
+    }
 }

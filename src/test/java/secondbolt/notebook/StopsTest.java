@@ -1,0 +1,238 @@
+package secondbolt.notebook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import secondbolt.draw.paper.Paper;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.lay.stock.LayDesk;
+import secondbolt.project.ProjectSection;
+import secondbolt.project.Topics;
+import secondbolt.project.Workings;
+import secondbolt.project.Workshop;
+import secondbolt.worksheet.Finding;
+
+/**
+ * Each finding that can stop: what shows what is stopped says DO NOT CUT and why, on the page and
+ * on paper; nothing else does, however the names lie inside each other.
+ */
+class StopsTest {
+    /** Names inside names, and of other languages; each large enough for a sheet of its own. */
+    private static final String PIECES =
+            """
+            pattern:
+              rights: mine
+              seam allowance: {of: 1, included: false}
+              pieces:
+                cuff: {cut: pair, rectangle: [40, 50], lines: {body: 20}}
+                cuff facing: {cut: 1, rectangle: [30, 40]}
+                Ärmel: {cut: 1, rectangle: [40, 50], lines: {body: 20}}
+                Ärmelschlitz: {cut: 1, rectangle: [30, 42]}
+            """;
+
+    private static final String CLOTH = "cloth: {sheet: {size: [260, 300], prewash: done}}\n";
+
+    private static Workings workings(String text) {
+        Mistakes mistakes = new Mistakes();
+        return new Workshop(Topics.all(LayDesk.inMemory()))
+                .work(
+                        SourceFile.of("project.yaml", "title: Smock\nunits: cm\n" + text),
+                        "smock",
+                        mistakes)
+                .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
+    }
+
+    private static List<PrintedSheet> sheets(Workings workings) {
+        PaperChoice paper = PaperChoice.asked(Paper.A4, Desk.UNKNOWN);
+        return workings.worksheets().stream()
+                .flatMap(w -> w.sheets().stream())
+                .map(s -> PrintedSheet.Asked.of(workings.heading(), workings.stops(), s, paper))
+                .map(PrintedSheet::of)
+                .toList();
+    }
+
+    private static Set<String> stopped(Workings workings) {
+        Set<String> stopped = new TreeSet<>();
+        for (PrintedSheet sheet : sheets(workings)) {
+            boolean says = sheet.pages().toString().contains("DO NOT CUT");
+            assertEquals(says, sheet.isStopped(), sheet.sheet().name());
+            if (says) {
+                stopped.add(sheet.sheet().name());
+            }
+        }
+        return stopped;
+    }
+
+    private static Set<String> codes(Workings workings) {
+        return workings.stops().stream().map(Finding::code).collect(Collectors.toSet());
+    }
+
+    /** The sections of the page that say that nothing may be cut. */
+    private static Set<String> sections(Workings workings) {
+        String page =
+                SampleSite.text(
+                        new Notebook("0.1.0", ProjectSection.form(Topics.all(LayDesk.inMemory())))
+                                .make(List.of(workings), List.of(), Desk.UNKNOWN),
+                        "smock/index.html");
+        Set<String> stopped = new TreeSet<>();
+        for (String section : page.split("<section id=\"", -1)) {
+            String head = section.substring(0, Math.min(400, section.length()));
+            if (head.contains("Do not cut.")) {
+                stopped.add(section.substring(0, section.indexOf('"')));
+            }
+        }
+        return stopped;
+    }
+
+    @Test
+    void stopsNothingWhereAllIsWell() {
+        Workings sound = workings(CLOTH + PIECES);
+        assertEquals(Set.of(), codes(sound));
+        assertEquals(Set.of(), stopped(sound));
+        assertEquals(Set.of(), sections(sound));
+    }
+
+    @Test
+    void aSeamThatNoLongerMeetsStopsItsTwoPiecesAndThePlanTheyLieOn() {
+        Workings apart =
+                workings(
+                        CLOTH
+                                + PIECES
+                                + "  seams: [[cuff.right, Ärmel.left]]\n"
+                                + "alterations: [{lengthen: body, by: 2, pieces: {Ärmel: 1}}]\n");
+        assertEquals(Set.of("seam-no-longer-meets"), codes(apart));
+        assertEquals(
+                Set.of("all-pieces", "cutting-plan-sheet", "piece-armel", "piece-cuff"),
+                stopped(apart));
+        assertEquals(Set.of("cutting", "fit", "lay"), sections(apart));
+    }
+
+    @Test
+    void aSeamThatDoesNotMeetAsDrawnLikewise() {
+        Workings apart =
+                workings(CLOTH + PIECES + "  seams: [[Ärmelschlitz.left, cuff facing.left]]\n");
+        assertEquals(Set.of("seam-never-met"), codes(apart));
+        assertEquals(
+                Set.of("all-pieces", "cutting-plan-sheet", "piece-armelschlitz", "piece-cuff-facing"),
+                stopped(apart));
+    }
+
+    @Test
+    void anOpeningThatTheHeadDoesNotPassStopsThePiecesRoundIt() {
+        Workings narrow =
+                workings(
+                        CLOTH
+                                + "wearer: {age: adult, measurements: {head: 57}}\n"
+                                + PIECES
+                                + "  openings: [{what: neck, edges: Ärmelschlitz.top, over: head}]\n");
+        assertEquals(Set.of("opening-too-small"), codes(narrow));
+        assertEquals(
+                Set.of("all-pieces", "cutting-plan-sheet", "piece-armelschlitz"), stopped(narrow));
+    }
+
+    @Test
+    void aStripIsStoppedForItsOwnEdgeAndNotForAnother() {
+        String bands =
+                """
+                closures:
+                  cuff: {on: cuff.right, extension: 2, buttons: 3, first: 2, last: 4,
+                    button: {across: 15 mm, thick: 3 mm}, holes: upright, laps: right over left}
+                  cuff band: {on: cuff.left, extension: 2, buttons: 3, first: 2, last: 4,
+                    button: {across: 15 mm, thick: 3 mm}, holes: upright, laps: right over left}
+                """;
+        Workings apart =
+                workings(CLOTH + PIECES + "  seams: [[cuff.right, cuff facing.left]]\n" + bands);
+        assertEquals(Set.of("seam-never-met"), codes(apart));
+        Set<String> stopped = stopped(apart);
+        assertTrue(stopped.contains("cuff"), stopped.toString());
+        assertTrue(!stopped.contains("cuff-band") && !stopped.contains("cuff-test"));
+    }
+
+    @Test
+    void aCuttingLineThatCrossesItselfStopsItsPieceAndEveryPlanOfTheDesign() {
+        Workings crossed =
+                workings(
+                        CLOTH
+                                + PIECES
+                                + """
+                                    slit:
+                                      cut: 1
+                                      outline:
+                                        - {start: [0, 0]}
+                                        - {edge: left top, to: [15, 0]}
+                                        - {edge: slit left, to: [15, 30]}
+                                        - {edge: slit end, to: [16, 30]}
+                                        - {edge: slit right, to: [16, 0]}
+                                        - {edge: right top, to: [32, 0]}
+                                        - {edge: right, to: [32, 44]}
+                                        - {edge: bottom, to: [0, 44]}
+                                        - {edge: left, to: start}
+                                """);
+        assertEquals(Set.of("cutting-line-crosses", "design-not-laid"), codes(crossed));
+        assertEquals(
+                Set.of("all-pieces", "cutting-plan-sheet", "piece-slit", "yardage-summary"),
+                stopped(crossed));
+    }
+
+    @Test
+    void aHemThatLeavesNothingToSewItToStopsItsGuide() {
+        Workings deep =
+                workings(
+                        """
+                        cloth: {sheet: {size: [260, 300], prewash: done}}
+                        pattern:
+                          rights: mine
+                          seam allowance: {of: 1, included: false}
+                          pieces:
+                            skirt: {cut: 1, ring: {inner: 3, outer: 30, turn: 180}}
+                            band: {cut: 1, rectangle: [45, 32]}
+                        hems:
+                          waist: {on: [skirt.waist], depth: 4, turned: once}
+                          band: {on: [band.bottom], depth: 4, turned: once}
+                        """);
+        assertEquals(Set.of("hem-leaves-nothing"), codes(deep));
+        Set<String> stopped = stopped(deep);
+        assertTrue(stopped.contains("hem-guide-waist"), stopped.toString());
+        assertTrue(!stopped.contains("hem-guide-band"), stopped.toString());
+    }
+
+    @Test
+    void aClothWithoutASoundPlaceStopsItsPlan() {
+        Workings worn =
+                workings(
+                        """
+                        cloth:
+                          sheet: {size: [260, 300], prewash: done}
+                          sheeting: {role: lining, size: [60, 60], prewash: done,
+                            flaws: [{what: worn, at: [30, 30], size: [80, 80]}]}
+                        """
+                                + PIECES
+                                + "    lining: {cut: {lining: 1}, rectangle: [30, 40]}\n");
+        assertTrue(codes(worn).contains("cloth-none-sound"), codes(worn).toString());
+        Set<String> stopped = stopped(worn);
+        assertTrue(stopped.contains("cutting-plan-sheeting"), stopped.toString());
+        assertTrue(!stopped.contains("cutting-plan-sheet"), stopped.toString());
+    }
+
+    @Test
+    void aLayWithoutRoomStopsThePlansOfItsClothsAlone() {
+        Workings tight =
+                workings(
+                        """
+                        cloth:
+                          sheet: {size: [60, 70], prewash: done}
+                          sheeting: {role: lining, size: [90, 90], prewash: done}
+                        """
+                                + PIECES
+                                + "    lining: {cut: {lining: 1}, rectangle: [30, 40]}\n");
+        assertEquals(Set.of("lay-no-room"), codes(tight));
+        assertEquals(Set.of("cutting-plan-sheet"), stopped(tight));
+        assertEquals(Set.of("lay"), sections(tight));
+    }
+}
