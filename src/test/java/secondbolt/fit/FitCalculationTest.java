@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import secondbolt.measure.Tape;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
 import secondbolt.worksheet.Finding;
@@ -71,7 +72,7 @@ class FitCalculationTest {
                             List.of(),
                             List.of(),
                             there.sound().pattern().meanings());
-            Piece again = FitCalculation.alter(altered, back).get(0);
+            Piece again = FitCalculation.work(altered, back, Tape.CENTIMETRE).pieces().get(0);
             Piece first = there.sound().pattern().find("front").orElseThrow();
             for (NamedEdge edge : first.shape().asDrawn().orElseThrow().edges()) {
                 EdgeLine now = edge(again, edge.name());

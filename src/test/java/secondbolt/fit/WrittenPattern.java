@@ -1,12 +1,10 @@
 package secondbolt.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.garment.PieceEdge;
-import secondbolt.measure.Tape;
 import secondbolt.project.WrittenProject;
 import secondbolt.worksheet.Finding;
 
@@ -38,10 +36,8 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
     }
 
     private static List<Finding> findings(WrittenProject project, FitResult result) {
-        Tape tape = project.heading().units();
-        List<Finding> findings = new ArrayList<>(FitFindings.of(result, tape));
-        findings.addAll(new OpeningCheck(result, project.wearer(), tape).findings());
-        return findings;
+        return FitFindings.of(
+                result, OpeningCheck.of(result, project.wearer()), project.heading().units());
     }
 
     /** In centimetres, with these lines below its title. */
@@ -60,18 +56,12 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
 
     /** An edge before the alterations, in millimetres. */
     double beforeMm(String piece, String edge) {
-        return new Lengths(sound().pattern(), sound().pattern().pieces())
-                .edge(new PieceEdge(piece, edge))
-                .orElseThrow()
-                .millimetres();
+        return sound().before().edge(new PieceEdge(piece, edge)).orElseThrow().millimetres();
     }
 
     /** An edge after them. */
     double afterMm(String piece, String edge) {
-        return new Lengths(sound().pattern(), sound().pieces())
-                .edge(new PieceEdge(piece, edge))
-                .orElseThrow()
-                .millimetres();
+        return sound().after().edge(new PieceEdge(piece, edge)).orElseThrow().millimetres();
     }
 
     /** The findings of a level, text and remedy together. */
