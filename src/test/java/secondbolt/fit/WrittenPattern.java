@@ -7,6 +7,7 @@ import secondbolt.file.source.SourceFile;
 import secondbolt.garment.PieceEdge;
 import secondbolt.project.WrittenProject;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
 
 /**
  * A project as written in a test, read and altered.
@@ -70,5 +71,23 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
                 .filter(f -> f.level() == level)
                 .map(f -> f.text() + " " + f.remedy())
                 .toList();
+    }
+
+    /** The findings of a kind, text and remedy together. */
+    List<String> coded(String code) {
+        return findings.stream()
+                .filter(f -> f.code().equals(code))
+                .map(f -> f.text() + " " + f.remedy())
+                .toList();
+    }
+
+    /** What the only finding of a kind is about. */
+    Subject about(String code) {
+        List<Subject> about =
+                findings.stream().filter(f -> f.code().equals(code)).map(Finding::about).toList();
+        if (about.size() != 1) {
+            throw new AssertionError(code + " in " + findings);
+        }
+        return about.get(0);
     }
 }
