@@ -32,11 +32,7 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
         List<Length> joins = new ArrayList<>();
         Length from = Length.ZERO;
         for (EdgeSum.Term term : single()) {
-            from =
-                    from.plus(
-                            new Lengths(fit.pattern(), fit.pieces())
-                                    .edge(term.edge())
-                                    .orElseThrow());
+            from = from.plus(after(term));
             joins.add(from);
         }
         return joins.subList(0, joins.size() - 1);
@@ -129,11 +125,11 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
     }
 
     private Length before(EdgeSum.Term term) {
-        return new Lengths(fit.pattern(), fit.pattern().pieces()).edge(term.edge()).orElseThrow();
+        return fit.before().edge(term.edge()).orElseThrow();
     }
 
     private Length after(EdgeSum.Term term) {
-        return new Lengths(fit.pattern(), fit.pieces()).edge(term.edge()).orElseThrow();
+        return fit.after().edge(term.edge()).orElseThrow();
     }
 
     /** A place on one edge, from its upper end, carried as a notch there would be. */
@@ -148,7 +144,7 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
         double fromStartMm = isDrawnDown(was) ? downMm : was.lengthMm() - downMm;
         Piece marked =
                 piece.with(drawn.get(), piece.lines(), notch(term.edge().edge(), fromStartMm));
-        Piece altered = FitCalculation.alterOne(fit.pattern(), fit.alterations(), marked);
+        Piece altered = fit.changes().on(marked, fit.pattern().meanings());
         PieceShape.Drawn shape = altered.shape().asDrawn().orElseThrow();
         double carriedMm = NotchPlace.fromStartMm(shape, altered.features().notches().get(0));
         EdgeLine is = shape.find(term.edge().edge()).orElseThrow();

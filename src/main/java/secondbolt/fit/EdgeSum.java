@@ -1,8 +1,10 @@
 package secondbolt.fit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import secondbolt.file.Form;
@@ -75,6 +77,13 @@ public record EdgeSum(List<Term> terms) {
             terms.add(new Term(count, edge.get()));
         }
         return Optional.of(new EdgeSum(terms));
+    }
+
+    /** All its edges, each once. */
+    Set<PieceEdge> pieceEdges() {
+        Set<PieceEdge> all = new LinkedHashSet<>();
+        terms.forEach(term -> all.add(term.edge()));
+        return all;
     }
 
     /** As written. */

@@ -16,80 +16,54 @@ public final class FitCalculation {
 
     /** The pattern altered; it must have passed {@link FitCheck}. */
     public static FitResult work(Pattern pattern, List<Alteration> alterations, Tape tape) {
-        List<Piece> altered = alter(pattern, alterations);
-        Lengths before = new Lengths(pattern, pattern.pieces());
-        Lengths after = new Lengths(pattern, altered);
-        List<SeamCheck> seams =
+        List<Altered> altered = new ArrayList<>();
+        PieceChanges changes = PieceChanges.NONE;
+        List<Piece> pieces = pattern.pieces();
+        for (Alteration alteration : alterations) {
+            PieceChanges asked = PieceChanges.of(alteration, pattern);
+            changes = changes.and(asked);
+            List<Piece> now = altered(pattern, pieces, asked, changes);
+            altered.add(new Altered(alteration, changed(pieces, now), asked.open(pattern), asked));
+            pieces = now;
+        }
+        Lengths before = Lengths.of(pattern);
+        Lengths after = before.after(pattern, pieces);
+        return new FitResult(
+                pattern,
+                altered,
+                pieces,
                 pattern.seams().stream()
                         .map(seam -> SeamCheck.of(seam, before, after, tape))
-                        .toList();
-        return new FitResult(pattern, alterations, altered, seams, followers(pattern, alterations));
+                        .toList(),
+                before,
+                after,
+                TapedGap.of(pattern, changes.lengthens()));
     }
 
-    /** All pieces after these alterations. */
-    static List<Piece> alter(Pattern pattern, List<Alteration> alterations) {
-        List<Alteration.Lengthen> lengthens = new ArrayList<>();
-        List<WidenShare> shares = new ArrayList<>();
-        sort(pattern, alterations, lengthens, shares);
-        return pattern.pieces().stream()
-                .map(piece -> PieceAlteration.apply(piece, lengthens, shares, pattern.meanings()))
-                .toList();
-    }
-
-    /** One piece of a pattern after these alterations, whatever is marked on it. */
-    static Piece alterOne(Pattern pattern, List<Alteration> alterations, Piece piece) {
-        List<Alteration.Lengthen> lengthens = new ArrayList<>();
-        List<WidenShare> shares = new ArrayList<>();
-        sort(pattern, alterations, lengthens, shares);
-        return PieceAlteration.apply(piece, lengthens, shares, pattern.meanings());
-    }
-
-    /** The changes of length among them, in order. */
-    static List<Alteration.Lengthen> lengthens(Pattern pattern, List<Alteration> alterations) {
-        List<Alteration.Lengthen> lengthens = new ArrayList<>();
-        sort(pattern, alterations, lengthens, new ArrayList<>());
-        return lengthens;
-    }
-
-    private static void sort(
-            Pattern pattern,
-            List<Alteration> alterations,
-            List<Alteration.Lengthen> lengthens,
-            List<WidenShare> shares) {
-        for (Alteration alteration : alterations) {
-            alteration.accept(
-                    new Alteration.Visitor<Boolean>() {
-                        @Override
-                        public Boolean lengthen(Alteration.Lengthen lengthen) {
-                            return lengthens.add(lengthen);
-                        }
-
-                        @Override
-                        public Boolean widen(Alteration.Widen widen) {
-                            return shares.addAll(WidenShare.of(widen, pattern));
-                        }
-                    });
+    /**
+     * The pieces with one alteration more. All changes of length come before those of width, so a
+     * piece that it concerns is altered anew from what is drawn.
+     */
+    private static List<Piece> altered(
+            Pattern pattern, List<Piece> pieces, PieceChanges asked, PieceChanges all) {
+        List<Piece> now = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece drawn = pattern.pieces().get(i);
+            now.add(asked.concern(drawn) ? all.on(drawn, pattern.meanings()) : pieces.get(i));
         }
+        return now;
     }
 
-    /** What each alteration changes beyond the ones before it. */
-    private static List<FitResult.Follower> followers(
-            Pattern pattern, List<Alteration> alterations) {
-        List<FitResult.Follower> followers = new ArrayList<>();
-        List<Piece> before = pattern.pieces();
-        for (int i = 0; i < alterations.size(); i++) {
-            List<Piece> after = alter(pattern, alterations.subList(0, i + 1));
-            for (int p = 0; p < before.size(); p++) {
-                followers.addAll(changed(alterations.get(i), before.get(p), after.get(p)));
-            }
-            before = after;
+    private static List<Altered.Change> changed(List<Piece> before, List<Piece> after) {
+        List<Altered.Change> changed = new ArrayList<>();
+        for (int i = 0; i < before.size(); i++) {
+            changed.addAll(changed(before.get(i), after.get(i)));
         }
-        return followers;
+        return changed;
     }
 
-    private static List<FitResult.Follower> changed(
-            Alteration alteration, Piece before, Piece after) {
-        List<FitResult.Follower> changed = new ArrayList<>();
+    private static List<Altered.Change> changed(Piece before, Piece after) {
+        List<Altered.Change> changed = new ArrayList<>();
         if (before.shape().equals(after.shape())) {
             return changed;
         }
@@ -101,11 +75,8 @@ public final class FitCalculation {
                             Length is = now.get(edge);
                             if (is.minus(was).size().isLongerThan(SAME)) {
                                 changed.add(
-                                        new FitResult.Follower(
-                                                alteration,
-                                                new PieceEdge(before.name(), edge),
-                                                was,
-                                                is));
+                                        new Altered.Change(
+                                                new PieceEdge(before.name(), edge), was, is));
                             }
                         });
         return changed;

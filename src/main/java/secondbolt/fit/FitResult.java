@@ -2,7 +2,6 @@ package secondbolt.fit;
 
 import java.util.List;
 import java.util.Optional;
-import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -10,34 +9,38 @@ import secondbolt.measure.Tape;
  * A pattern altered and checked.
  *
  * @param pattern as written
- * @param alterations as written, in order
+ * @param altered what each alteration came to, in order
  * @param pieces after the alterations
  * @param seams each checked before and after
- * @param followers edges whose length an alteration changed
+ * @param before how long its edges were
+ * @param after how long they are now
+ * @param gaps what the tape does not tell of the lines that are moved
  */
 public record FitResult(
         Pattern pattern,
-        List<Alteration> alterations,
+        List<Altered> altered,
         List<Piece> pieces,
         List<SeamCheck> seams,
-        List<Follower> followers) {
+        Lengths before,
+        Lengths after,
+        List<TapedGap> gaps) {
     /** Copies the lists. */
     public FitResult {
-        alterations = List.copyOf(alterations);
+        altered = List.copyOf(altered);
         pieces = List.copyOf(pieces);
         seams = List.copyOf(seams);
-        followers = List.copyOf(followers);
+        gaps = List.copyOf(gaps);
     }
 
-    /**
-     * An edge that an alteration changed further down.
-     *
-     * @param alteration which
-     * @param edge what changed
-     * @param before its length before this alteration
-     * @param after its length after it
-     */
-    public record Follower(Alteration alteration, PieceEdge edge, Length before, Length after) {}
+    /** The alterations as written, in order. */
+    public List<Alteration> alterations() {
+        return altered.stream().map(Altered::alteration).toList();
+    }
+
+    /** What all of them together ask of the pieces. */
+    PieceChanges changes() {
+        return altered.stream().map(Altered::asked).reduce(PieceChanges.NONE, PieceChanges::and);
+    }
 
     /** The same pattern without its alterations. */
     public FitResult unaltered(Tape tape) {
@@ -56,7 +59,7 @@ public record FitResult(
      *     tells
      */
     public Length lengthBefore(EdgeSum edges) {
-        return new Lengths(pattern, pattern.pieces()).of(edges);
+        return before.of(edges);
     }
 
     /**
@@ -66,7 +69,7 @@ public record FitResult(
      *     tells
      */
     public Length lengthAfter(EdgeSum edges) {
-        return new Lengths(pattern, pieces).of(edges);
+        return after.of(edges);
     }
 
     /**
@@ -74,7 +77,7 @@ public record FitResult(
      * known by tape, where the maker has not said which edges a line crosses.
      */
     public List<EdgeSum.Term> open(EdgeSum edges) {
-        return new Lengths(pattern, pieces).open(edges);
+        return after.open(edges);
     }
 
     /**

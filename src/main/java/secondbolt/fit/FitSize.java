@@ -25,12 +25,13 @@ final class FitSize {
     static SizeResult of(FitResult result, Optional<Wearer> wearer, Tape tape) {
         Meanings meanings = result.pattern().meanings();
         Map<BodyMeasure, Length> levels = BodyLevels.of(result.pieces(), meanings);
+        Set<String> sides = meanings.edgeNames(Serves.SIDE).keySet();
         SizeInput.Pieces pieces =
                 new SizeInput.Pieces(
                         lines(meanings),
-                        List.copyOf(meanings.edgeNames(Serves.SIDE).keySet()),
+                        List.copyOf(sides),
                         levels,
-                        added(result, levels));
+                        added(result.alterations(), meanings, sides, levels));
         return SizeCalculation.work(new SizeInput(wearer, result.pattern().sizes(), pieces, tape));
     }
 
@@ -60,11 +61,12 @@ final class FitSize {
     }
 
     private static Map<BodyMeasure, Length> added(
-            FitResult result, Map<BodyMeasure, Length> levels) {
+            List<Alteration> alterations,
+            Meanings meanings,
+            Set<String> sides,
+            Map<BodyMeasure, Length> levels) {
         Map<BodyMeasure, Length> added = new LinkedHashMap<>();
-        Meanings meanings = result.pattern().meanings();
-        Set<String> sides = meanings.edgeNames(Serves.SIDE).keySet();
-        for (Alteration alteration : result.alterations()) {
+        for (Alteration alteration : alterations) {
             alteration.accept(
                     new Alteration.Visitor<Boolean>() {
                         @Override

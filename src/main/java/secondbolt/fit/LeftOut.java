@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.EdgeLine;
@@ -16,96 +17,114 @@ import secondbolt.shape.Point;
  * @param remedy the line to add
  */
 record LeftOut(String text, String remedy) {
+    private static final LeftOut UNKNOWN =
+            new LeftOut(
+                    "",
+                    "Alter the other side by as much, or write what is meant as `ease` or"
+                            + " `gather`.");
+
+    /**
+     * A piece that may have been left out.
+     *
+     * @param leftOut which
+     * @param mends whether the seam would meet if it followed
+     */
+    private record Guess(LeftOut leftOut, boolean mends) {}
+
+    /** The first whose following would mend the seam, else the first that did not follow. */
     static LeftOut of(SeamCheck check, FitResult result, Tape tape) {
-        return found(check, result, true, tape)
-                .or(() -> found(check, result, false, tape))
-                .orElse(
-                        new LeftOut(
-                                "",
-                                "Alter the other side by as much, or write what is meant as `ease`"
-                                        + " or `gather`."));
-    }
-
-    /** The first alteration that some piece of the seam did not follow. */
-    private static Optional<LeftOut> found(
-            SeamCheck check, FitResult result, boolean exactly, Tape tape) {
+        Optional<LeftOut> first = Optional.empty();
         for (Alteration alteration : result.alterations()) {
-            Optional<LeftOut> found =
-                    alteration.accept(
-                            new Alteration.Visitor<Optional<LeftOut>>() {
-                                @Override
-                                public Optional<LeftOut> lengthen(Alteration.Lengthen lengthen) {
-                                    return ofLine(check, result, lengthen, exactly, tape);
-                                }
-
-                                @Override
-                                public Optional<LeftOut> widen(Alteration.Widen widen) {
-                                    return exactly ? Optional.empty() : ofEdge(check, widen);
-                                }
-                            });
-            if (found.isPresent()) {
-                return found;
+            Optional<Guess> guess = guess(check, result, alteration, tape);
+            if (guess.filter(Guess::mends).isPresent()) {
+                return guess.get().leftOut();
             }
+            first = first.or(() -> guess.map(Guess::leftOut));
         }
-        return Optional.empty();
+        return first.orElse(UNKNOWN);
     }
 
-    private static Optional<LeftOut> ofLine(
-            SeamCheck check,
-            FitResult result,
-            Alteration.Lengthen lengthen,
-            boolean exactly,
-            Tape tape) {
+    private static Optional<Guess> guess(
+            SeamCheck check, FitResult result, Alteration alteration, Tape tape) {
+        return alteration.accept(
+                new Alteration.Visitor<Optional<Guess>>() {
+                    @Override
+                    public Optional<Guess> lengthen(Alteration.Lengthen lengthen) {
+                        return ofLine(check, result, lengthen, tape);
+                    }
+
+                    @Override
+                    public Optional<Guess> widen(Alteration.Widen widen) {
+                        return Optional.of(new Guess(ofEdge(check, widen), false));
+                    }
+                });
+    }
+
+    /**
+     * An edge of a seam on a piece that lacks the line.
+     *
+     * @param term the edge
+     * @param leftMm by how much the seam would still be off if it followed as well
+     */
+    private record Lacking(EdgeSum.Term term, double leftMm) {}
+
+    /**
+     * The same with where the line belongs on its piece.
+     *
+     * @param lacking the edge
+     * @param where from the piece's top, as it is written; nothing if that is not known
+     */
+    private record Placed(Lacking lacking, Optional<String> where) {}
+
+    private static Optional<Guess> ofLine(
+            SeamCheck check, FitResult result, Alteration.Lengthen lengthen, Tape tape) {
         List<EdgeSum.Term> carrying = new ArrayList<>();
-        List<EdgeSum.Term> lacking = new ArrayList<>();
+        List<Lacking> lacking = new ArrayList<>();
         for (EdgeSum.Term term : terms(check)) {
             Piece piece = result.pattern().find(term.piece()).orElseThrow();
-            (piece.lines().containsKey(lengthen.line()) ? carrying : lacking).add(term);
+            if (piece.lines().containsKey(lengthen.line())) {
+                carrying.add(term);
+            } else {
+                lacking.add(new Lacking(term, leftMm(check, term, lengthen)));
+            }
         }
         if (carrying.isEmpty() || lacking.isEmpty()) {
             return Optional.empty();
         }
-        String line = lengthen.line();
-        EdgeSum.Term without =
+        EdgeSum.Term level = carrying.get(0);
+        Function<Lacking, Placed> place =
+                l -> new Placed(l, where(result, lengthen.line(), level, l.term(), tape));
+        Placed without =
                 lacking.stream()
-                        .filter(term -> wouldMend(check, term, lengthen))
-                        .min(
-                                Comparator.comparing(
-                                        term ->
-                                                where(result, line, carrying.get(0), term, tape)
-                                                        .isEmpty()))
-                        .or(() -> nearest(check, lacking, lengthen))
-                        .orElse(lacking.get(0));
-        if (exactly && !wouldMend(check, without, lengthen)) {
-            return Optional.empty();
-        }
-        Optional<String> where = where(result, lengthen.line(), carrying.get(0), without, tape);
+                        .filter(l -> mends(check, l))
+                        .map(place)
+                        .min(Comparator.comparing(placed -> placed.where().isEmpty()))
+                        .orElseGet(() -> place.apply(nearest(check, lacking)));
         return Optional.of(
-                new LeftOut(
-                        " "
-                                + without.piece()
-                                + " was left out: it carries no line `"
-                                + lengthen.line()
-                                + "`.",
-                        "Add `lines: {"
-                                + lengthen.line()
-                                + ": "
-                                + where.orElse("…")
-                                + "}` to "
-                                + without.piece()
-                                + (where.isPresent()
-                                        ? ", level with the one on "
-                                                + carrying.get(0).piece()
-                                                + " along this seam."
-                                        : ", level with the one on "
-                                                + carrying.get(0).piece()
-                                                + " where they are sewn together.")));
+                new Guess(
+                        told(lengthen.line(), level.piece(), without),
+                        mends(check, without.lacking())));
     }
 
-    /** Whether the seam would meet if this edge followed as well. */
-    private static boolean wouldMend(
-            SeamCheck check, EdgeSum.Term term, Alteration.Lengthen lengthen) {
-        return leftMm(check, term, lengthen) <= check.allowed().millimetres();
+    private static LeftOut told(String line, String carrying, Placed without) {
+        String piece = without.lacking().term().piece();
+        return new LeftOut(
+                " " + piece + " was left out: it carries no line `" + line + "`.",
+                "Add `lines: {"
+                        + line
+                        + ": "
+                        + without.where().orElse("…")
+                        + "}` to "
+                        + piece
+                        + ", level with the one on "
+                        + carrying
+                        + (without.where().isPresent()
+                                ? " along this seam."
+                                : " where they are sewn together."));
+    }
+
+    private static boolean mends(SeamCheck check, Lacking lacking) {
+        return lacking.leftMm() <= check.allowed().millimetres();
     }
 
     /** By how much the seam would still be off. */
@@ -117,11 +136,10 @@ record LeftOut(String text, String remedy) {
         return Math.abs(check.after().difference().millimetres() + changeMm);
     }
 
-    /** The first edge that would bring the seam nearer to meeting. */
-    private static Optional<EdgeSum.Term> nearest(
-            SeamCheck check, List<EdgeSum.Term> lacking, Alteration.Lengthen lengthen) {
+    /** The first edge that would bring the seam nearer to meeting, else the first. */
+    private static Lacking nearest(SeamCheck check, List<Lacking> lacking) {
         double nowMm = Math.abs(check.after().difference().millimetres());
-        return lacking.stream().filter(t -> leftMm(check, t, lengthen) < nowMm).findFirst();
+        return lacking.stream().filter(l -> l.leftMm() < nowMm).findFirst().orElse(lacking.get(0));
     }
 
     private static List<EdgeSum.Term> terms(SeamCheck check) {
@@ -153,7 +171,7 @@ record LeftOut(String text, String remedy) {
         }
         double yMm = other.at(other.lengthMm() - fromBottomMm).yMm();
         Length along = Length.ofComputedMillimetres(yMm - PieceAlteration.topMm(lacking));
-        return Optional.of(tape.print(along).replaceAll("\\s*[a-z]+$", ""));
+        return Optional.of(BareLength.of(tape, along));
     }
 
     private static EdgeLine downward(EdgeLine edge) {
@@ -172,24 +190,18 @@ record LeftOut(String text, String remedy) {
         return down.at(low);
     }
 
-    private static Optional<LeftOut> ofEdge(SeamCheck check, Alteration.Widen widen) {
+    private static LeftOut ofEdge(SeamCheck check, Alteration.Widen widen) {
         Length first = check.after().first().minus(check.before().first()).size();
         Length second = check.after().second().minus(check.before().second()).size();
         Seam seam = check.seam();
-        EdgeSum still = first.isShorterThan(second) ? seam.first().value() : seam.second().value();
-        EdgeSum moved = first.isShorterThan(second) ? seam.second().value() : seam.first().value();
-        return Optional.of(
-                new LeftOut(
-                        " "
-                                + moved
-                                + " followed `"
-                                + widen.words()
-                                + "`; "
-                                + still.terms().get(0).piece()
-                                + " was left out.",
-                        "Change "
-                                + still.terms().get(0).piece()
-                                + " by as much (name its edge in the alteration, or give it one of"
-                                + " that name), or write the difference as `ease`."));
+        boolean isFirstStill = first.isShorterThan(second);
+        EdgeSum moved = (isFirstStill ? seam.second() : seam.first()).value();
+        String still = (isFirstStill ? seam.first() : seam.second()).value().terms().get(0).piece();
+        return new LeftOut(
+                " " + moved + " followed `" + widen.words() + "`; " + still + " was left out.",
+                "Change "
+                        + still
+                        + " by as much (name its edge in the alteration, or give it one of that"
+                        + " name), or write the difference as `ease`.");
     }
 }

@@ -1,46 +1,84 @@
 package secondbolt.fit;
 
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 
 /**
- * The lengths of edges on some pieces along their sewing lines, what darts and pleats take up left
- * out. Not for sharing: it measures a piece when one of its edges is first asked for, and
- * remembers.
+ * How long the edges of all pieces are along their sewing lines, what darts and pleats take up left
+ * out; each is measured once.
+ *
+ * @param pieces by name
  */
-final class Lengths {
-    private final SewnLengths sewn;
-    private final List<Piece> pieces;
-    private final Map<String, Map<String, Length>> measured = new HashMap<>();
-
-    /**
-     * The lengths on these pieces.
-     *
-     * @param pattern whose they are
-     * @param pieces before or after the alterations
-     */
-    Lengths(Pattern pattern, List<Piece> pieces) {
-        this.sewn = new SewnLengths(pattern.allowance());
-        this.pieces = List.copyOf(pieces);
+record Lengths(Map<String, OnPiece> pieces) {
+    /** Copies the map in order. */
+    Lengths {
+        pieces = Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
     }
 
-    Optional<Piece> piece(String name) {
-        return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
+    /**
+     * The lengths on one piece.
+     *
+     * @param sewn each edge, once
+     * @param open edges of which it is not known whether the alterations changed them
+     */
+    record OnPiece(Map<String, Length> sewn, Set<String> open) {
+        /** Copies both in order. */
+        OnPiece {
+            sewn = Collections.unmodifiableMap(new LinkedHashMap<>(sewn));
+            open = Collections.unmodifiableSet(new LinkedHashSet<>(open));
+        }
+
+        private static OnPiece of(Piece piece, SewnLengths lines) {
+            Map<String, Length> sewn = new LinkedHashMap<>();
+            Set<String> open = new LinkedHashSet<>();
+            lines.of(piece)
+                    .forEach(
+                            (edge, length) -> {
+                                sewn.put(edge, length.minus(piece.takenFrom(edge)));
+                                if (piece.shape().isOpen(edge)) {
+                                    open.add(edge);
+                                }
+                            });
+            return new OnPiece(sewn, open);
+        }
+    }
+
+    /** The lengths on a pattern as drawn. */
+    static Lengths of(Pattern pattern) {
+        SewnLengths lines = new SewnLengths(pattern.allowance());
+        Map<String, OnPiece> pieces = new LinkedHashMap<>();
+        pattern.pieces().forEach(piece -> pieces.put(piece.name(), OnPiece.of(piece, lines)));
+        return new Lengths(pieces);
+    }
+
+    /**
+     * The lengths on the same pieces altered; one that stayed as drawn is not measured again.
+     *
+     * @param pattern as drawn, which these are the lengths of
+     * @param altered its pieces in the same order
+     */
+    Lengths after(Pattern pattern, List<Piece> altered) {
+        SewnLengths lines = new SewnLengths(pattern.allowance());
+        Map<String, OnPiece> now = new LinkedHashMap<>();
+        for (int i = 0; i < altered.size(); i++) {
+            Piece piece = altered.get(i);
+            boolean isAsDrawn = piece.equals(pattern.pieces().get(i));
+            now.put(piece.name(), isAsDrawn ? pieces.get(piece.name()) : OnPiece.of(piece, lines));
+        }
+        return new Lengths(now);
     }
 
     /** The edge as it is sewn, once; nothing if there is none of this name. */
     Optional<Length> edge(PieceEdge edge) {
-        return piece(edge.piece())
-                .filter(p -> p.hasEdge(edge.edge()))
-                .map(p -> measured(p).get(edge.edge()).minus(p.takenFrom(edge.edge())));
-    }
-
-    private Map<String, Length> measured(Piece piece) {
-        return measured.computeIfAbsent(piece.name(), name -> sewn.of(piece));
+        return Optional.ofNullable(pieces.get(edge.piece()))
+                .flatMap(piece -> Optional.ofNullable(piece.sewn().get(edge.edge())));
     }
 
     /** A sum of edges; each must be there, which reading has checked. */
@@ -54,13 +92,12 @@ final class Lengths {
 
     /** The edges of a sum of which it is not known whether the alterations changed them. */
     List<EdgeSum.Term> open(EdgeSum sum) {
-        return sum.terms().stream()
-                .filter(
-                        t ->
-                                piece(t.piece())
-                                        .filter(p -> p.shape().isOpen(t.edge().edge()))
-                                        .isPresent())
-                .distinct()
-                .toList();
+        return sum.terms().stream().filter(term -> isOpen(term.edge())).distinct().toList();
+    }
+
+    private boolean isOpen(PieceEdge edge) {
+        return Optional.ofNullable(pieces.get(edge.piece()))
+                .filter(piece -> piece.open().contains(edge.edge()))
+                .isPresent();
     }
 }

@@ -14,7 +14,7 @@ import secondbolt.garment.Serves;
 /**
  * Works out what edges and lines serve: first from what the maker says, with all that follows from
  * it along the joins; of the others from the trade's words in their names, with what follows from
- * those; last from what her hems turn.
+ * those.
  */
 final class MeaningSearch {
     /** What is sewn to one of these serves the same, if it is the only one sewn to it. */
@@ -37,7 +37,7 @@ final class MeaningSearch {
         this.seams = seams;
     }
 
-    Meanings meanings(Map<String, Serves> told, Set<PieceEdge> turned) {
+    Meanings meanings(Map<String, Serves> told) {
         for (PieceEdge edge : all()) {
             Optional.ofNullable(told.get(edge.edge()))
                     .filter(Serves::isOfAnEdge)
@@ -48,9 +48,7 @@ final class MeaningSearch {
             Serves.edgeNamed(edge.edge()).ifPresent(says -> put(edge, says, Meaning.How.NAMED));
         }
         followJoins();
-        // A side or a neckline may be turned as well, so a hem tells it of an unknown edge only.
-        turned.forEach(edge -> put(edge, Serves.HEM, Meaning.How.DERIVED));
-        return new Meanings(told, turned, edges, lines(told));
+        return new Meanings(told, Set.of(), edges, lines(told));
     }
 
     private List<PieceEdge> all() {
@@ -90,14 +88,17 @@ final class MeaningSearch {
         for (EdgeSum.Term term : to.terms()) {
             Optional<Piece> piece =
                     pieces.stream()
-                            .filter(p -> p.name().equals(term.piece()) && p.hasEdge(term.edge().edge()))
+                            .filter(
+                                    p ->
+                                            p.name().equals(term.piece())
+                                                    && p.hasEdge(term.edge().edge()))
                             .findFirst();
-            if (piece.isPresent() && !edges.containsKey(named(term))) {
+            if (piece.isPresent() && !edges.containsKey(term.edge())) {
                 sewnTo(one.get(), seam, from, piece.get(), term.edge().edge())
                         .ifPresent(
                                 serves ->
                                         found.computeIfAbsent(
-                                                        named(term),
+                                                        term.edge(),
                                                         edge -> EnumSet.noneOf(Serves.class))
                                                 .add(serves));
             }
@@ -107,16 +108,12 @@ final class MeaningSearch {
     /** What all edges of a side of a join serve; nothing if they differ or one is unknown. */
     private Optional<Serves> oneMeaning(EdgeSum side) {
         Set<Optional<Serves>> meanings = new HashSet<>();
-        side.terms().forEach(t -> meanings.add(known(named(t))));
+        side.terms().forEach(t -> meanings.add(known(t.edge())));
         return meanings.size() == 1 ? meanings.iterator().next() : Optional.empty();
     }
 
     private Optional<Serves> known(PieceEdge edge) {
         return Optional.ofNullable(edges.get(edge)).map(Meaning::serves);
-    }
-
-    private static PieceEdge named(EdgeSum.Term term) {
-        return term.edge();
     }
 
     /** What an edge serves that is sewn to others which all serve one thing, if it is certain. */
@@ -158,11 +155,11 @@ final class MeaningSearch {
      * Whether nothing else that serves the same is sewn to these: a pocket at a side is no side.
      */
     private boolean isFree(Serves serves, Seam seam, EdgeSum side) {
-        Set<PieceEdge> here = Set.copyOf(side.terms().stream().map(MeaningSearch::named).toList());
+        Set<PieceEdge> here = Set.copyOf(side.terms().stream().map(EdgeSum.Term::edge).toList());
         return seams.stream()
                 .filter(other -> !other.equals(seam))
                 .flatMap(MeaningSearch::bothWays)
-                .filter(way -> way.get(0).terms().stream().anyMatch(t -> here.contains(named(t))))
+                .filter(way -> way.get(0).terms().stream().anyMatch(t -> here.contains(t.edge())))
                 .noneMatch(way -> oneMeaning(way.get(1)).filter(s -> s == serves).isPresent());
     }
 

@@ -40,14 +40,26 @@ public record Meanings(
     }
 
     /**
-     * What is said, what follows from joins and hems, and what names say.
+     * What is said, what follows from joins, and what names say.
      *
      * @param told what the maker says, by the name of an edge or a line
-     * @param turned the edges that a hem turns
      */
-    static Meanings of(
-            List<Piece> pieces, List<Seam> seams, Map<String, Serves> told, Set<PieceEdge> turned) {
-        return new MeaningSearch(pieces, seams).meanings(told, turned);
+    static Meanings of(List<Piece> pieces, List<Seam> seams, Map<String, Serves> told) {
+        return new MeaningSearch(pieces, seams).meanings(told);
+    }
+
+    /**
+     * The same with what hems tell. A side or a neckline may be turned as well, so a hem tells it
+     * of an unknown edge only.
+     *
+     * @param hems the edges that a hem turns
+     */
+    Meanings withTurned(Set<PieceEdge> hems) {
+        Set<PieceEdge> all = new LinkedHashSet<>(turned);
+        all.addAll(hems);
+        Map<PieceEdge, Meaning> more = new LinkedHashMap<>(edges);
+        hems.forEach(e -> more.putIfAbsent(e, new Meaning(Serves.HEM, Meaning.How.DERIVED)));
+        return new Meanings(told, all, more, lines);
     }
 
     /** What an edge serves, if it is known. */

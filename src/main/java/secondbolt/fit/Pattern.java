@@ -70,13 +70,7 @@ public record Pattern(
     /** The same pattern, in which these edges are known to be turned up as hems. */
     public Pattern withTurned(Set<PieceEdge> turned) {
         return new Pattern(
-                rights,
-                sizes,
-                allowance,
-                pieces,
-                seams,
-                openings,
-                Meanings.of(pieces, seams, meanings.told(), turned));
+                rights, sizes, allowance, pieces, seams, openings, meanings.withTurned(turned));
     }
 
     /** The piece of this name, if there is one. */

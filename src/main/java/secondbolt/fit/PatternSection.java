@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Forms;
@@ -88,6 +87,6 @@ public final class PatternSection {
                 pieces,
                 seams,
                 fields.get(SeamKeys.OPENINGS).orElse(List.of()),
-                Meanings.of(pieces, seams, told, Set.of()));
+                Meanings.of(pieces, seams, told));
     }
 }

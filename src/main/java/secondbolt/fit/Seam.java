@@ -1,8 +1,11 @@
 package secondbolt.fit;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import secondbolt.file.Placed;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 
 /**
@@ -17,6 +20,13 @@ public record Seam(Placed<EdgeSum> first, Placed<EdgeSum> second, Length ease, B
     /** Both sides. */
     public List<Placed<EdgeSum>> sides() {
         return List.of(first, second);
+    }
+
+    /** All edges of both. */
+    Set<PieceEdge> edges() {
+        Set<PieceEdge> edges = new LinkedHashSet<>();
+        sides().forEach(side -> edges.addAll(side.value().pieceEdges()));
+        return edges;
     }
 
     /** Whether the first is gathered into the second. */

@@ -2,15 +2,16 @@ package secondbolt.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
 
 /**
  * Whether the two sides of a join meet; not known while one of their edges is open.
  *
- * <p>Tolerance: 1 mm, or a sixteenth of an inch on an inch tape; common practice, no source, and
- * far below the quarter inch that a made-to-measure shirt maker accepts on widths. A gathered side
- * may be off by a twentieth, which the gathers take up; common practice, no source.
+ * <p>A gathered side may be off by a twentieth, which the gathers take up; common practice, no
+ * source.
  *
  * @param seam as declared
  * @param before the lengths of both sides before the alterations, darts and pleats taken out
@@ -19,6 +20,17 @@ import secondbolt.measure.Tape;
  * @param open its edges of which it is not known whether the alterations changed them
  */
 record SeamCheck(Seam seam, Sides before, Sides after, Length allowed, List<EdgeSum.Term> open) {
+    /**
+     * How closely a seam must meet; far below the quarter inch that a made-to-measure shirt maker
+     * accepts on widths.
+     */
+    static final Convention MEETS =
+            Convention.common(Length.ofInches(1, 16), Length.ofMillimetres(1));
+
+    /** The same as a maker says it. */
+    static final Map<Tape, String> MEETS_IN_WORDS =
+            Map.of(Tape.INCH, "a sixteenth of an inch", Tape.CENTIMETRE, "1 mm");
+
     /** Copies the edges. */
     SeamCheck {
         open = List.copyOf(open);
@@ -48,9 +60,8 @@ record SeamCheck(Seam seam, Sides before, Sides after, Length allowed, List<Edge
 
     static SeamCheck of(Seam seam, Lengths before, Lengths after, Tape tape) {
         Sides now = Sides.of(seam, after);
-        Length mark = tape == Tape.INCH ? Length.ofInches(1, 16) : Length.ofMillimetres(1);
-        boolean gathered = seam.isGathered();
-        Length allowed = gathered ? mark.orLonger(now.meant().dividedBy(20)) : mark;
+        Length near = MEETS.on(tape);
+        Length allowed = seam.isGathered() ? near.orLonger(now.meant().dividedBy(20)) : near;
         List<EdgeSum.Term> open = new ArrayList<>();
         seam.sides().forEach(side -> open.addAll(after.open(side.value())));
         return new SeamCheck(seam, Sides.of(seam, before), now, allowed, open);
@@ -59,6 +70,11 @@ record SeamCheck(Seam seam, Sides before, Sides after, Length allowed, List<Edge
     /** Whether the lengths of both sides after the alterations are known. */
     boolean isKnown() {
         return open.isEmpty();
+    }
+
+    /** Whether the length of one side after the alterations is known. */
+    boolean isKnown(EdgeSum side) {
+        return side.terms().stream().noneMatch(open::contains);
     }
 
     boolean metBefore() {

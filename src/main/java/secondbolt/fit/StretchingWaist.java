@@ -8,8 +8,10 @@ import java.util.stream.Stream;
 import secondbolt.garment.PieceEdge;
 import secondbolt.garment.Serves;
 import secondbolt.shape.EdgeLine;
-import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Subject;
 
 /**
  * A waist edge that lies on the bias, as that of a circular skirt does, and stretches as it is
@@ -78,7 +80,8 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
                         ? " is cut on the bias"
                         : " turns by " + turnsDegrees + "°, so part of it lies on the bias";
         return new Finding(
-                piece.name(),
+                "waist-stretches",
+                new Subject.Piece(piece.name()),
                 Level.NOTE,
                 "The "
                         + edge
@@ -86,10 +89,11 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
                         + piece.name()
                         + lies
                         + ", where cloth stretches as it is handled (The New Dressmaker, 1921).",
-                "Try a quarter of it first in scrap or an old sheet and measure that (common"
-                        + " practice, no source). Stay-stitch the edge just inside its seam"
-                        + " allowance as soon as it is cut (Indian Agricultural Statistics Research"
-                        + " Institute, e-course, 2011)."
+                "Try a quarter of it first in scrap or an old sheet and measure that ("
+                        + Convention.COMMON_PRACTICE
+                        + "). Stay-stitch the edge just inside its seam allowance as soon as it is"
+                        + " cut (Indian Agricultural Statistics Research Institute, e-course,"
+                        + " 2011)."
                         + band(pattern)
                         + hem(pattern.meanings()));
     }
@@ -106,7 +110,9 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
                 ? ""
                 : " Measure it again then, before you cut "
                         + String.join(" and ", bands)
-                        + " to length (common practice, no source).";
+                        + " to length ("
+                        + Convention.COMMON_PRACTICE
+                        + ").";
     }
 
     /** The straight bands that one side of a join is, if this waist is on the other. */

@@ -1,9 +1,7 @@
 package secondbolt.fit;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -17,33 +15,9 @@ import secondbolt.worksheet.Open;
  * @param seams all joins, checked
  * @param tape to print with
  */
-record TapedGaps(List<Gap> gaps, List<SeamCheck> seams, Tape tape) {
-    /**
-     * A line that the maker does not say it of.
-     *
-     * @param piece as written
-     * @param name the line's
-     * @param line what is taken, and what is open
-     */
-    record Gap(Piece piece, String name, TapedLine line) {
-        private boolean concerns(EdgeSum.Term term) {
-            return piece.name().equals(term.piece()) && line.open().contains(term.edge().edge());
-        }
-    }
-
+record TapedGaps(List<TapedGap> gaps, List<SeamCheck> seams, Tape tape) {
     static TapedGaps of(FitResult result, Tape tape) {
-        List<Alteration.Lengthen> lengthens =
-                FitCalculation.lengthens(result.pattern(), result.alterations());
-        List<Gap> gaps = new ArrayList<>();
-        for (Piece piece : result.pattern().pieces()) {
-            for (Map.Entry<String, TapedLine> line :
-                    TapedLine.moved(piece, lengthens, result.pattern().meanings()).entrySet()) {
-                if (!line.getValue().isTold()) {
-                    gaps.add(new Gap(piece, line.getKey(), line.getValue()));
-                }
-            }
-        }
-        return new TapedGaps(gaps, result.seams(), tape);
+        return new TapedGaps(result.gaps(), result.seams(), tape);
     }
 
     /** What is taken for granted, with the key that corrects it. */
@@ -83,10 +57,10 @@ record TapedGaps(List<Gap> gaps, List<SeamCheck> seams, Tape tape) {
                 .toList();
     }
 
-    private String blocks(Gap gap) {
+    private String blocks(TapedGap gap) {
         List<String> joins =
                 seams.stream()
-                        .filter(seam -> seam.open().stream().anyMatch(gap::concerns))
+                        .filter(seam -> seam.open().stream().anyMatch(e -> gap.concerns(e.edge())))
                         .map(seam -> seam.seam().words())
                         .toList();
         String lengths = "how long they are after the alterations";
@@ -99,7 +73,7 @@ record TapedGaps(List<Gap> gaps, List<SeamCheck> seams, Tape tape) {
     String findOut(List<EdgeSum.Term> edges) {
         Set<String> told = new LinkedHashSet<>();
         for (EdgeSum.Term edge : edges) {
-            List<Gap> here = gaps.stream().filter(gap -> gap.concerns(edge)).toList();
+            List<TapedGap> here = gaps.stream().filter(gap -> gap.concerns(edge.edge())).toList();
             here.forEach(gap -> told.add(findOut(gap)));
             if (here.isEmpty()) {
                 told.add(
@@ -112,7 +86,7 @@ record TapedGaps(List<Gap> gaps, List<SeamCheck> seams, Tape tape) {
         return String.join(" ", told);
     }
 
-    private String findOut(Gap gap) {
+    private String findOut(TapedGap gap) {
         return "Look at "
                 + gap.piece().name()
                 + ": an edge crosses "
@@ -123,13 +97,13 @@ record TapedGaps(List<Gap> gaps, List<SeamCheck> seams, Tape tape) {
                 + ", or `[]` for none.";
     }
 
-    private String written(Gap gap) {
+    private String written(TapedGap gap) {
         Length at = gap.piece().lines().get(gap.name());
         Set<String> edges = gap.line().crossing().isEmpty() ? Set.of("…") : gap.line().crossing();
         return "`lines: {"
                 + gap.name()
                 + ": {at: "
-                + tape.print(at).replaceAll("\\s*[a-z]+$", "")
+                + BareLength.of(tape, at)
                 + ", crosses: ["
                 + String.join(", ", edges)
                 + "]}}`";

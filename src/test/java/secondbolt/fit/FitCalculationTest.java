@@ -7,9 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import secondbolt.garment.PieceEdge;
+import secondbolt.measure.Tape;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
-import secondbolt.worksheet.Finding;
 
 /**
  * Alterations against the worked rules of the costume text of Central Washington University,
@@ -71,7 +72,7 @@ class FitCalculationTest {
                             List.of(),
                             List.of(),
                             there.sound().pattern().meanings());
-            Piece again = FitCalculation.alter(altered, back).get(0);
+            Piece again = FitCalculation.work(altered, back, Tape.CENTIMETRE).pieces().get(0);
             Piece first = there.sound().pattern().find("front").orElseThrow();
             for (NamedEdge edge : first.shape().asDrawn().orElseThrow().edges()) {
                 EdgeLine now = edge(again, edge.name());
@@ -162,7 +163,7 @@ class FitCalculationTest {
                                     + "alterations: [{"
                                     + verb
                                     + ": [left, right], by: 4}]\n");
-            String note = String.join("\n", ten.told(Finding.Level.NOTE));
+            String note = String.join("\n", ten.coded("alteration-share-off-the-tape"));
             assertTrue(note.contains("20 cut edges"), note);
             assertTrue(note.contains("16 edges at ³⁄₁₆ in and 4 at ¼ in"), note);
         }
@@ -179,9 +180,34 @@ class FitCalculationTest {
                                         pattern: {pieces: {panel: {cut: 1, rectangle: [60, 30]}}}
                                         alterations: [{widen: right, by: 13.2 mm}]
                                         """)
-                                .told(Finding.Level.NOTE));
+                                .coded("alteration-share-off-the-tape"));
         assertTrue(note.contains("Shared over 1 cut edge (panel)"), note);
         assertTrue(note.contains("By tape take 1 edge at 13 mm."), note);
+    }
+
+    /** The same twice is two alterations, each with what it changed. */
+    @Test
+    void eachOfTwoEqualAlterationsChangesWhatItChanges() {
+        FitResult twice =
+                WrittenPattern.cm(body("{lengthen: body, by: 1}, {lengthen: body, by: 1}")).sound();
+        for (int i = 0; i < 2; i++) {
+            List<Altered.Change> left =
+                    twice.altered().get(i).changes().stream()
+                            .filter(change -> change.edge().equals(new PieceEdge("back", "left")))
+                            .toList();
+            assertEquals(1, left.size());
+            assertEquals(660 + 10 * i, left.get(0).before().millimetres(), EXACT_MM);
+            assertEquals(670 + 10 * i, left.get(0).after().millimetres(), EXACT_MM);
+        }
+    }
+
+    /** A change of length after one of width changes the piece as if it had come first. */
+    @Test
+    void aPieceIsAlteredTheSameInWhicheverOrderItIsAsked() {
+        Piece one = front(WrittenPattern.cm(body("{widen: side, by: 2}, {lengthen: body, by: 3}")));
+        Piece other =
+                front(WrittenPattern.cm(body("{lengthen: body, by: 3}, {widen: side, by: 2}")));
+        assertEquals(other, one);
     }
 
     @Test

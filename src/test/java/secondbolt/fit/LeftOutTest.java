@@ -155,7 +155,7 @@ class LeftOutTest {
     /** The only piece with a line is told as a mistake of the alteration. */
     private static void isNamed(String piece, WrittenPattern found) {
         boolean stopped =
-                found.told(Finding.Level.STOP).stream()
+                found.coded("seam-apart").stream()
                         .anyMatch(text -> text.contains(" " + piece + " was left out"));
         boolean mistaken =
                 found.mistakes().stream()
@@ -173,8 +173,8 @@ class LeftOutTest {
                         SKIRT.replace(
                                 "placket: {cut: 1, lines: {skirt: 30},", "placket: {cut: 1,"));
         assertTrue(
-                found.told(Finding.Level.STOP).get(0).contains("`lines: {skirt: 30}` to placket"),
-                found.told(Finding.Level.STOP).toString());
+                found.coded("seam-apart").get(0).contains("`lines: {skirt: 30}` to placket"),
+                found.coded("seam-apart").toString());
     }
 
     @Test
@@ -184,7 +184,7 @@ class LeftOutTest {
                         JACKET.replace(
                                 "facing: {cut: pair, lines: {body: 20},", "facing: {cut: pair,"));
         assertTrue(
-                found.told(Finding.Level.STOP).get(0).contains(" facing was left out"),
-                found.told(Finding.Level.STOP).toString());
+                found.coded("seam-apart").get(0).contains(" facing was left out"),
+                found.coded("seam-apart").toString());
     }
 }

@@ -153,11 +153,15 @@ class MeaningsTest {
     void aLongerCapOfAnyNameIsEasedIn() {
         String join = "    - [hiha.pyöriö, etu.kädentie + taka.kädentie]";
         String text = finnish("side", join);
-        assertTrue(
-                WrittenPattern.cm(text).told(Level.STOP).get(0).contains("does not meet as drawn"));
+        WrittenPattern drawn = WrittenPattern.cm(text);
+        assertEquals(1, drawn.coded("seam-apart-as-drawn").size());
+        assertTrue(drawn.told(Level.STOP).get(0).contains("does not meet as drawn"));
         WrittenPattern told = WrittenPattern.cm(text + "  meaning: {pyöriö: cap}\n");
         assertEquals(List.of(), told.told(Level.STOP));
-        assertTrue(told.told(Level.NOTE).get(0).startsWith("The cap is longer than its armhole"));
+        assertTrue(
+                told.coded("seam-cap-longer")
+                        .get(0)
+                        .startsWith("The cap is longer than its armhole"));
     }
 
     @Test
@@ -175,7 +179,8 @@ class MeaningsTest {
                 """;
         assertEquals(List.of(), WrittenPattern.cm(skirt).told(Level.NOTE));
         List<String> notes =
-                WrittenPattern.cm(skirt + "  meaning: {oben: waist, Saum: hem}\n").told(Level.NOTE);
+                WrittenPattern.cm(skirt + "  meaning: {oben: waist, Saum: hem}\n")
+                        .coded("waist-stretches");
         assertTrue(notes.get(0).startsWith("The oben of Rock turns by"), notes.toString());
         assertTrue(notes.get(0).contains("Let it hang"), notes.toString());
     }

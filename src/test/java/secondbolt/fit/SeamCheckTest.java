@@ -1,11 +1,15 @@
 package secondbolt.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import secondbolt.garment.PieceEdge;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
 
 /** Tolerance of 1 mm or 1/16 in for paper seams: common practice, no public standard. */
 class SeamCheckTest {
@@ -54,18 +58,20 @@ class SeamCheckTest {
         WrittenPattern longer = joined(50, 47.5, "");
         assertEquals(List.of(), longer.told(Finding.Level.STOP));
         assertEquals(List.of(), longer.told(Finding.Level.WARNING));
-        assertTrue(longer.told(Finding.Level.NOTE).get(0).contains("`ease: 2.5`"));
+        assertTrue(longer.coded("seam-cap-longer").get(0).contains("`ease: 2.5`"));
     }
 
     @Test
     void aCapLongerThanItsEaseIsToldTheWholeEase() {
         WrittenPattern longer = joined(50, 47.5, ", ease: 2");
-        assertTrue(longer.told(Finding.Level.NOTE).get(0).contains("`ease: 2.5`"));
+        assertTrue(longer.coded("seam-cap-longer").get(0).contains("`ease: 2.5`"));
     }
 
     @Test
     void aShorterCapStops() {
-        assertEquals(1, joined(47, 47.5, "").told(Finding.Level.STOP).size());
+        WrittenPattern shorter = joined(47, 47.5, "");
+        assertEquals(1, shorter.told(Finding.Level.STOP).size());
+        assertEquals(1, shorter.coded("seam-apart-as-drawn").size());
     }
 
     @Test
@@ -81,8 +87,16 @@ class SeamCheckTest {
                           openings: [{what: neck, edges: 2 front.neckline + 2 back.neckline, over: head}]
                         """);
         // Round it is 48 cm; the head and 2 cm are 59, so a slit of 5.5 cm opens it by 11.
-        String told = neck.told(Finding.Level.STOP).get(0);
+        assertEquals(1, neck.told(Finding.Level.STOP).size());
+        String told = neck.coded("opening-too-small").get(0);
         assertTrue(told.contains("slit of 5.5 cm"), told);
+        assertEquals(
+                new Subject.Edges(
+                        "neck",
+                        Set.of(
+                                new PieceEdge("front", "neckline"),
+                                new PieceEdge("back", "neckline"))),
+                neck.about("opening-too-small"));
     }
 
     /** The amount is rounded once, and each tape shows the true one: 38.1 mm is 1½ in. */
@@ -107,5 +121,16 @@ class SeamCheckTest {
         List<String> mistakes = joined(60, 40, ", ease: 1, gather: 1.5").mistakes();
         assertEquals(1, mistakes.size(), mistakes.toString());
         assertTrue(mistakes.get(0).contains("`ease` and `gather` on one join"));
+    }
+
+    /** What may not be cut are all edges of the seam, on whichever piece they are. */
+    @Test
+    void aSeamThatDoesNotMeetStopsAllItsEdges() {
+        Subject seam = joined(47, 47.5, "").about("seam-apart-as-drawn");
+        assertEquals("sleeve.cap to body.armhole", seam.words());
+        for (String piece : List.of("sleeve", "body")) {
+            assertTrue(seam.touches(new Subject.Piece(piece)), piece);
+        }
+        assertFalse(seam.touches(new Subject.Piece("collar")));
     }
 }

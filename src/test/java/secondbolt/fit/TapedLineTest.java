@@ -65,6 +65,7 @@ class TapedLineTest {
         SeamCheck cap = open.sound().seams().get(1);
         assertFalse(cap.isKnown() || cap.meets() || cap.isBroken());
         List<String> told = open.told(Level.WARNING);
+        assertEquals(told, open.coded("seam-not-known"));
         assertEquals(1, told.size());
         assertTrue(
                 told.get(0).contains("is not known: front.armhole is known by tape"), told.get(0));
@@ -138,6 +139,7 @@ class TapedLineTest {
                         """);
         assertEquals(List.of(), neck.told(Level.STOP));
         assertEquals(1, neck.told(Level.WARNING).size());
+        assertEquals(1, neck.coded("opening-not-known").size());
     }
 
     @Test
@@ -183,7 +185,7 @@ class TapedLineTest {
                         alterations: [{widen: side, by: 4}]
                         """);
         assertFalse(skirt.sound().seams().get(0).meets());
-        String told = skirt.told(Finding.Level.WARNING).get(0);
+        String told = skirt.coded("seam-not-known").get(0);
         assertTrue(told.contains("is not known") && told.contains("Draw front"), told);
         assertTrue(skirt.told(Finding.Level.STOP).isEmpty());
     }

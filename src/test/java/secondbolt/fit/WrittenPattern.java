@@ -1,14 +1,13 @@
 package secondbolt.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.garment.PieceEdge;
-import secondbolt.measure.Tape;
 import secondbolt.project.WrittenProject;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
 
 /**
  * A project as written in a test, read and altered.
@@ -38,10 +37,8 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
     }
 
     private static List<Finding> findings(WrittenProject project, FitResult result) {
-        Tape tape = project.heading().units();
-        List<Finding> findings = new ArrayList<>(FitFindings.of(result, tape));
-        findings.addAll(new OpeningCheck(result, project.wearer(), tape).findings());
-        return findings;
+        return FitFindings.of(
+                result, OpeningCheck.of(result, project.wearer()), project.heading().units());
     }
 
     /** In centimetres, with these lines below its title. */
@@ -60,18 +57,12 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
 
     /** An edge before the alterations, in millimetres. */
     double beforeMm(String piece, String edge) {
-        return new Lengths(sound().pattern(), sound().pattern().pieces())
-                .edge(new PieceEdge(piece, edge))
-                .orElseThrow()
-                .millimetres();
+        return sound().before().edge(new PieceEdge(piece, edge)).orElseThrow().millimetres();
     }
 
     /** An edge after them. */
     double afterMm(String piece, String edge) {
-        return new Lengths(sound().pattern(), sound().pieces())
-                .edge(new PieceEdge(piece, edge))
-                .orElseThrow()
-                .millimetres();
+        return sound().after().edge(new PieceEdge(piece, edge)).orElseThrow().millimetres();
     }
 
     /** The findings of a level, text and remedy together. */
@@ -80,5 +71,23 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
                 .filter(f -> f.level() == level)
                 .map(f -> f.text() + " " + f.remedy())
                 .toList();
+    }
+
+    /** The findings of a kind, text and remedy together. */
+    List<String> coded(String code) {
+        return findings.stream()
+                .filter(f -> f.code().equals(code))
+                .map(f -> f.text() + " " + f.remedy())
+                .toList();
+    }
+
+    /** What the only finding of a kind is about. */
+    Subject about(String code) {
+        List<Subject> about =
+                findings.stream().filter(f -> f.code().equals(code)).map(Finding::about).toList();
+        if (about.size() != 1) {
+            throw new AssertionError(code + " in " + findings);
+        }
+        return about.get(0);
     }
 }

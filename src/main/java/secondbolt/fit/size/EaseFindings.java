@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Subject;
 
 /** Holds the ease in the finished garment against the wearing ease the sources ask for. */
 final class EaseFindings {
@@ -25,6 +26,7 @@ final class EaseFindings {
         boolean hasEase = measurements.stream().anyMatch(m -> m.ease().isPresent());
         if (hasEase && isChild(input)) {
             all.tell(
+                    "ease-of-a-child",
                     Level.NOTE,
                     "The ease is shown but not judged: no published wearing ease for children was"
                             + " found.",
@@ -49,7 +51,8 @@ final class EaseFindings {
                 rows.stream()
                         .map(row -> range(row, input) + " (" + row.source() + ")")
                         .collect(Collectors.joining("; "));
-        return Optional.of(new SizeResult.Usual(rows.get(0).least(), most, sources));
+        Length agreed = rows.get(rows.size() - 1).least();
+        return Optional.of(new SizeResult.Usual(rows.get(0).least(), agreed, most, sources));
     }
 
     private static List<UsualEase> rows(BodyMeasure measure, SizeInput input) {
@@ -99,20 +102,21 @@ final class EaseFindings {
         }
         Length ease = measurement.ease().get();
         SizeResult.Usual usual = measurement.usual().get();
-        List<UsualEase> rows = rows(measurement.name(), input);
         if (ease.isShorterThan(usual.least())) {
             tooLittle(measurement.name(), ease, usual);
         } else if (usual.most().filter(ease::isLongerThan).isPresent()) {
             tell(
+                    "ease-more-than-wearing",
                     Level.NOTE,
                     has(measurement.name(), ease)
                             + ", more than wearing ease asks: "
                             + usual.sources()
                             + ".",
-                    "It is fullness of the design, or a smaller size would do: look at the pattern's"
-                            + " picture.");
-        } else if (rows.stream().anyMatch(row -> ease.isShorterThan(row.least()))) {
+                    "It is fullness of the design, or a smaller size would do: look at the"
+                        + " pattern's picture.");
+        } else if (ease.isShorterThan(usual.agreed())) {
             tell(
+                    "ease-disputed",
                     Level.NOTE,
                     has(measurement.name(), ease)
                             + ". The sources disagree whether that is enough: "
@@ -125,6 +129,7 @@ final class EaseFindings {
     private void tooLittle(BodyMeasure measure, Length ease, SizeResult.Usual usual) {
         Length lacks = usual.least().minus(ease).roundedUpTo(input.tape().mark());
         tell(
+                "ease-too-little",
                 Level.WARNING,
                 has(measure, ease)
                         + ", less than any source asks for woven cloth: "
@@ -132,9 +137,9 @@ final class EaseFindings {
                         + ".",
                 "Make it larger there by at least "
                         + input.tape().print(lacks)
-                        + ", or take a larger size; wearing ease must not stand in for altering (New"
-                        + " Mexico State University, Guide C-228). Only a knit may go without ease ("
-                        + "Central Washington University costume text, ch. 16).");
+                        + ", or take a larger size; wearing ease must not stand in for altering"
+                        + " (New Mexico State University, Guide C-228). Only a knit may go without"
+                        + " ease (Central Washington University costume text, ch. 16).");
     }
 
     private String has(BodyMeasure measure, Length ease) {
@@ -149,7 +154,7 @@ final class EaseFindings {
                         + measure.word();
     }
 
-    private void tell(Level level, String text, String remedy) {
-        findings.add(new Finding("ease", level, text, remedy));
+    private void tell(String code, Level level, String text, String remedy) {
+        findings.add(new Finding(code, new Subject.Whole("ease"), level, text, remedy));
     }
 }

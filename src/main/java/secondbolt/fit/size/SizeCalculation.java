@@ -50,12 +50,12 @@ public final class SizeCalculation {
      * @param line what the line serves
      */
     public static Optional<BodyMeasure> alteredAt(Serves line) {
-        return Suggestions.alteredAt(line);
+        return LengthSuggestions.alteredAt(line);
     }
 
     /** The lengths of the body that are compared with the pattern. */
     public static Set<BodyMeasure> lengths() {
-        return Suggestions.lengthNames();
+        return LengthSuggestions.lengthNames();
     }
 
     private static List<Assumed> assumed(SizeInput input, Optional<ChosenSize> size) {

@@ -1,15 +1,13 @@
 package secondbolt.fit.size;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Subject;
 
 /** What the maker should know of the size before she cuts. */
 final class SizeFindings {
@@ -24,28 +22,33 @@ final class SizeFindings {
         SizeFindings all = new SizeFindings(input);
         input.wearer().ifPresent(all::wearer);
         choice.ifPresent(all::choice);
-        input.sizes().size().ifPresent(size -> all.leftOut(size, choice));
+        input.sizes()
+                .size()
+                .flatMap(size -> BlendFindings.leftOut(input, size, choice))
+                .ifPresent(all.findings::add);
         return List.copyOf(all.findings);
     }
 
-    private void tell(String about, Level level, String text, String remedy) {
-        findings.add(new Finding(about, level, text, remedy));
+    private void tell(String code, Level level, String text, String remedy) {
+        findings.add(new Finding(code, new Subject.Whole("size"), level, text, remedy));
+    }
+
+    private void tellOfWearer(String code, String text, String remedy) {
+        findings.add(new Finding(code, new Subject.Whole("wearer"), Level.CAUTION, text, remedy));
     }
 
     private void wearer(Wearer wearer) {
         if (wearer.age().isEmpty()) {
-            tell(
-                    "wearer",
-                    Level.CAUTION,
-                    "The wearer's age is not told, and is not taken as adult: a child's clothes have"
-                            + " cautions of their own.",
+            tellOfWearer(
+                    "wearer-age-not-told",
+                    "The wearer's age is not told, and is not taken as adult: a child's clothes"
+                        + " have cautions of their own.",
                     "Write `age: adult`, or the completed years.");
         }
         Optional<Length> over = SizeChoice.bustOverHighBust(wearer);
         if (over.filter(Length::isNegative).isPresent()) {
-            tell(
-                    "wearer",
-                    Level.CAUTION,
+            tellOfWearer(
+                    "wearer-high-bust-over-bust",
                     "The high bust is "
                             + print(over.get().size())
                             + " larger than the bust, which is the fullest girth.",
@@ -57,7 +60,7 @@ final class SizeFindings {
     private void choice(SizeChoice choice) {
         choice.start().ifPresent(start -> start(start, choice));
         input.wearer().ifPresent(wearer -> highBust(wearer, choice));
-        blend(choice);
+        BlendFindings.nearest(input, choice).ifPresent(findings::add);
         uncharted();
     }
 
@@ -67,7 +70,7 @@ final class SizeFindings {
         Optional<String> here = size.flatMap(s -> s.at(start.row()));
         if (here.filter(label -> !label.equals(start.size())).isPresent()) {
             tell(
-                    "size",
+                    "size-other-than-by-rule",
                     Level.NOTE,
                     "By the trade's rule the "
                             + start.by().word()
@@ -88,14 +91,14 @@ final class SizeFindings {
                 .ifPresent(
                         lower ->
                                 tell(
-                                        "size",
+                                        "size-lower-body-differs",
                                         Level.NOTE,
                                         "By the "
                                                 + start.by().word()
                                                 + " it is size "
                                                 + start.size()
-                                                + "; a skirt or trousers from this chart would start"
-                                                + " from size "
+                                                + "; a skirt or trousers from this chart would"
+                                                + " start from size "
                                                 + lower.size()
                                                 + ", by the hip.",
                                         ""));
@@ -107,7 +110,7 @@ final class SizeFindings {
         switch (start.lies()) {
             case ABOVE_ALL ->
                     tell(
-                            "size",
+                            "size-above-the-chart",
                             Level.WARNING,
                             body
                                     + " is "
@@ -121,7 +124,7 @@ final class SizeFindings {
                                     + " sheet first.");
             case BELOW_ALL ->
                     tell(
-                            "size",
+                            "size-below-the-chart",
                             Level.WARNING,
                             body
                                     + " is "
@@ -134,7 +137,7 @@ final class SizeFindings {
                                     + " and narrow it, trying it in an old sheet first.");
             case BELOW_THE_SIZE ->
                     tell(
-                            "size",
+                            "size-between-two",
                             Level.NOTE,
                             body
                                     + " lies between two sizes: the next larger, "
@@ -153,7 +156,7 @@ final class SizeFindings {
         Optional<Length> over = SizeChoice.bustOverHighBust(wearer);
         if (decides) {
             tell(
-                    "size",
+                    "size-by-high-bust",
                     Level.NOTE,
                     "The bust is "
                             + print(over.orElseThrow())
@@ -171,7 +174,7 @@ final class SizeFindings {
         if (justShort.isPresent()
                 && choice.start().filter(s -> s.by() == BodyMeasure.BUST).isPresent()) {
             tell(
-                    "size",
+                    "size-nearly-by-high-bust",
                     Level.NOTE,
                     "The bust is "
                             + print(over.orElseThrow())
@@ -183,84 +186,6 @@ final class SizeFindings {
         }
     }
 
-    /** The girths of the trunk that chart and wearer share, where they point to several sizes. */
-    private void blend(SizeChoice choice) {
-        Map<BodyMeasure, String> girths = new LinkedHashMap<>();
-        choice.nearest()
-                .forEach(
-                        (measure, label) -> {
-                            if (isBlended(measure)) {
-                                girths.put(measure, label);
-                            }
-                        });
-        boolean blended = input.sizes().size().filter(s -> s.one().isEmpty()).isPresent();
-        boolean byHighBust =
-                choice.start().filter(s -> s.by() == BodyMeasure.HIGH_BUST).isPresent();
-        if (blended || byHighBust || girths.values().stream().distinct().count() < 2) {
-            return;
-        }
-        ChosenSize size = ChosenSize.blended(girths);
-        tell(
-                "size",
-                Level.NOTE,
-                "The nearest size is not the same all over: "
-                        + size.words()
-                        + ". If all of them are in the pattern, they can be blended instead of"
-                        + " altered: "
-                        + String.join(" ", size.redraw(Suggestions.sideSeam(input))),
-                "Write `size: {"
-                        + girths.entrySet().stream()
-                                .map(e -> e.getKey().word() + ": " + e.getValue())
-                                .collect(Collectors.joining(", "))
-                        + "}`, or keep one size and alter.");
-    }
-
-    /** What the chart has a row for, but a blend does not say the size of. */
-    private void leftOut(ChosenSize size, Optional<SizeChoice> choice) {
-        List<BodyMeasure> open =
-                input.sizes().chart().stream()
-                        .flatMap(c -> Stream.of(BodyMeasure.values()).filter(c::has))
-                        .filter(measure -> size.at(measure).isEmpty())
-                        .toList();
-        if (open.isEmpty()) {
-            return;
-        }
-        String names = open.stream().map(BodyMeasure::word).collect(Collectors.joining(", "));
-        Map<BodyMeasure, String> whole = new LinkedHashMap<>(size.blended());
-        Map<BodyMeasure, String> nearest = choice.map(SizeChoice::nearest).orElse(Map.of());
-        open.forEach(measure -> whole.put(measure, nearest.getOrDefault(measure, "…")));
-        tell(
-                "size",
-                Level.CAUTION,
-                "The blend, "
-                        + size.words()
-                        + ", does not say which size the "
-                        + names
-                        + (open.size() == 1 ? " is" : " are")
-                        + ": what the pattern is for there is left open, and no alteration follows"
-                        + " from it.",
-                "Write it as well, as in `size: "
-                        + flow(whole)
-                        + "`"
-                        + (open.stream().anyMatch(nearest::containsKey)
-                                ? ", with the size nearest to the wearer."
-                                : "."));
-    }
-
-    private static String flow(Map<BodyMeasure, String> sizes) {
-        return Stream.of(BodyMeasure.values())
-                .filter(sizes::containsKey)
-                .map(measure -> measure.word() + ": " + sizes.get(measure))
-                .collect(Collectors.joining(", ", "{", "}"));
-    }
-
-    private static boolean isBlended(BodyMeasure measure) {
-        return measure == BodyMeasure.BUST
-                || measure == BodyMeasure.CHEST
-                || measure == BodyMeasure.WAIST
-                || measure == BodyMeasure.HIP;
-    }
-
     private void uncharted() {
         String names =
                 Suggestions.COMPARED.stream()
@@ -270,7 +195,7 @@ final class SizeFindings {
                         .collect(Collectors.joining(", "));
         if (!names.isEmpty()) {
             tell(
-                    "size",
+                    "size-no-row",
                     Level.NOTE,
                     "The chart has no row for " + names + ", so no alteration follows from it.",
                     "Measure the pattern pieces there and compare for yourself.");

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
 
 /**
  * All that choosing a size needs; what is missing is left out of the result and said there.
@@ -17,6 +18,10 @@ import secondbolt.measure.Tape;
  * @param tape the maker's
  */
 public record SizeInput(Optional<Wearer> wearer, PatternSizes sizes, Pieces pieces, Tape tape) {
+    /** A difference that is worth an alteration; a smaller one is left. */
+    static final Convention WORTH_IT =
+            Convention.common(Length.ofInches(1, 4), Length.ofMillimetres(5));
+
     /**
      * What the size needs to know of a pattern's pieces.
      *
@@ -52,10 +57,10 @@ public record SizeInput(Optional<Wearer> wearer, PatternSizes sizes, Pieces piec
 
     /**
      * The least difference worth an alteration, and the most by which a body may pass a size and
-     * still be that size: 5 mm, a quarter of an inch on an inch tape. Common practice, no source.
+     * still be that size.
      */
     Length least() {
-        return tape == Tape.INCH ? Length.ofInches(1, 4) : Length.ofMillimetres(5);
+        return WORTH_IT.on(tape);
     }
 
     /** A measurement of the wearer, if known. */

@@ -2,9 +2,9 @@ package secondbolt.fit.size;
 
 import java.util.List;
 import java.util.Optional;
+import secondbolt.figure.Figures;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Assumed;
-import secondbolt.figure.Figures;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
 
@@ -64,10 +64,11 @@ public record SizeResult(
      * The wearing ease the sources ask for, from the least of any to the most of any.
      *
      * @param least of all sources
+     * @param agreed the least that every source finds enough
      * @param most of all sources, if any tells
      * @param sources who says what, in words
      */
-    public record Usual(Length least, Optional<Length> most, String sources) {}
+    public record Usual(Length least, Length agreed, Optional<Length> most, String sources) {}
 
     /**
      * An alteration that follows from the difference; the maker decides.

@@ -58,8 +58,9 @@ class SizeCalculationTest {
                 work("wearer: {measurements: {bust: 100}}", "pattern: {finished: {bust: 101}}");
         assertTrue(open(result).contains("the wearer's age"));
         assertEquals(
-                List.of("wearer CAUTION"),
-                result.findings().stream().map(f -> f.about().words() + " " + f.level()).toList());
+                List.of("wearer-age-not-told CAUTION"),
+                result.findings().stream().map(f -> f.code() + " " + f.level()).toList());
+        assertEquals("wearer", result.findings().get(0).about().words());
         assertEquals(Optional.empty(), result.measurements().get(0).usual());
         assertEquals(Optional.of(Length.ofMillimetres(10)), result.measurements().get(0).ease());
     }
@@ -71,6 +72,7 @@ class SizeCalculationTest {
                         "wearer: {age: 6, measurements: {chest: 60}}",
                         "pattern: {finished: {chest: 61}}");
         assertEquals(1, result.findings().size());
+        assertEquals("ease-of-a-child", result.findings().get(0).code());
         assertTrue(result.findings().get(0).text().contains("not judged"));
     }
 
@@ -236,15 +238,18 @@ class SizeCalculationTest {
         };
         List<Finding> asked =
                 work(lines).findings().stream()
-                        .filter(f -> f.text().contains("does not say which size the waist is"))
+                        .filter(f -> f.code().equals("size-blend-incomplete"))
                         .toList();
         assertEquals(1, asked.size());
+        assertTrue(
+                asked.get(0).text().contains("does not say which size the waist is"),
+                asked.get(0).text());
         assertTrue(
                 asked.get(0).remedy().contains("`size: {bust: 18, waist: 18, hip: 16}`"),
                 asked.get(0).remedy());
         lines[3] = "  size: {bust: 18, waist: 18, hip: 16}";
         assertTrue(
                 work(lines).findings().stream()
-                        .noneMatch(f -> f.text().contains("does not say which size")));
+                        .noneMatch(f -> f.code().equals("size-blend-incomplete")));
     }
 }

@@ -1,0 +1,147 @@
+package secondbolt.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import secondbolt.block.Block;
+import secondbolt.block.Both;
+import secondbolt.block.Fact;
+import secondbolt.block.Table;
+import secondbolt.garment.PieceEdge;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * What the page shows of the pattern: what each alteration changed, every seam and every opening.
+ *
+ * @param tape to print with
+ */
+record FitPage(Tape tape) {
+    private static final Both NOT_KNOWN = Both.words("not known");
+
+    /** An alteration with what it changed. */
+    List<Block> alteration(Altered altered) {
+        List<Block> blocks = new ArrayList<>();
+        String words = words(altered.alteration());
+        blocks.add(new Block.Heading(words));
+        altered.alteration()
+                .found()
+                .ifPresent(found -> blocks.add(new Block.Prose("Found at: " + found + ".")));
+        List<List<Table.Cell>> changes =
+                altered.changes().stream().filter(this::shows).map(this::row).toList();
+        if (!changes.isEmpty()) {
+            blocks.add(
+                    new Block.Rows(
+                            new Table(
+                                    "What changed: " + words,
+                                    "What it changed",
+                                    List.of("Edge", "Before", "After"),
+                                    changes)));
+        } else if (altered.open().isEmpty()) {
+            blocks.add(new Block.Prose("It changes no edge."));
+        }
+        if (!altered.open().isEmpty()) {
+            String open =
+                    altered.open().stream()
+                            .map(PieceEdge::toString)
+                            .collect(Collectors.joining(", "));
+            blocks.add(new Block.Prose("Not known by tape, whether it changes: " + open + "."));
+        }
+        return blocks;
+    }
+
+    private String words(Alteration alteration) {
+        return alteration.accept(
+                new Alteration.Visitor<String>() {
+                    @Override
+                    public String lengthen(Alteration.Lengthen lengthen) {
+                        return lengthen.words() + " by " + tape.print(lengthen.by().size());
+                    }
+
+                    @Override
+                    public String widen(Alteration.Widen widen) {
+                        return widen.words()
+                                + " by "
+                                + tape.print(widen.by().size())
+                                + " in all round the body";
+                    }
+                });
+    }
+
+    /** Whether the tape shows the difference. */
+    private boolean shows(Altered.Change change) {
+        return !tape.print(change.before()).equals(tape.print(change.after()));
+    }
+
+    private List<Table.Cell> row(Altered.Change change) {
+        return List.of(
+                Table.Cell.of(change.edge().toString()),
+                Table.Cell.of(tape, change.before()),
+                Table.Cell.of(tape, change.after()));
+    }
+
+    /** All seams; nothing if none is declared. */
+    List<Block> seams(List<SeamCheck> seams) {
+        return seams.isEmpty()
+                ? List.of()
+                : List.of(
+                        new Block.Heading("Seams"),
+                        new Block.Rows(
+                                new Table(
+                                        "Seams",
+                                        "Every declared seam after the alterations, darts and"
+                                                + " pleats taken up",
+                                        List.of(
+                                                "One side",
+                                                "Length",
+                                                "Other side",
+                                                "Length",
+                                                "Meant",
+                                                "It"),
+                                        seams.stream().map(this::row).toList())));
+    }
+
+    private List<Table.Cell> row(SeamCheck check) {
+        Seam seam = check.seam();
+        return List.of(
+                Table.Cell.of(seam.first().value().toString()),
+                Table.Cell.of(side(check.isKnown(seam.first().value()), check.after().first())),
+                Table.Cell.of(seam.second().value().toString()),
+                Table.Cell.of(side(check.isKnown(seam.second().value()), check.after().second())),
+                Table.Cell.of(meant(seam)),
+                Table.Cell.of(
+                        !check.isKnown()
+                                ? "not known"
+                                : check.meets() ? "meets" : "does not meet"));
+    }
+
+    private Both side(boolean isKnown, Length length) {
+        return isKnown ? Both.of(tape, length) : NOT_KNOWN;
+    }
+
+    private String meant(Seam seam) {
+        List<String> meant = new ArrayList<>();
+        if (seam.ease().isPositive()) {
+            meant.add("ease " + tape.print(seam.ease()));
+        }
+        if (seam.isGathered()) {
+            meant.add("gathered " + seam.gather().toPlainString() + " to 1");
+        }
+        return String.join(", ", meant);
+    }
+
+    /** All openings; nothing if none is declared. */
+    List<Block> openings(List<OpeningCheck> openings) {
+        return openings.isEmpty()
+                ? List.of()
+                : List.of(
+                        new Block.Heading("Openings"),
+                        new Block.Facts(openings.stream().map(this::fact).toList()));
+    }
+
+    private Fact fact(OpeningCheck check) {
+        return new Fact(
+                check.opening().what() + ", over the " + check.opening().over().word(),
+                side(check.open().isEmpty(), check.opens()));
+    }
+}

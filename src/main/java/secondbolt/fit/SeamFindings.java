@@ -1,0 +1,134 @@
+package secondbolt.fit;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import secondbolt.garment.Serves;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Subject;
+
+/**
+ * What a maker should know of a seam that does not meet, or of which that is not known.
+ *
+ * @param result the pattern, altered
+ * @param gaps what the tape does not tell
+ * @param tape to print with
+ */
+record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
+    /**
+     * What is eased in without being written, on either tape.
+     *
+     * <p>A quarter of an inch is what a made-to-measure shirt maker accepts. Common practice, no
+     * source.
+     */
+    private static final Length EASED_IN = Length.ofInches(1, 4);
+
+    /** What is to be said of a seam; nothing if it meets. */
+    Optional<Finding> of(SeamCheck check) {
+        if (check.meets()) {
+            return Optional.empty();
+        }
+        return Optional.of(check.isKnown() ? off(check, amounts(check)) : open(check));
+    }
+
+    private static Finding told(
+            SeamCheck check, String code, Level level, String text, String remedy) {
+        Subject seam = new Subject.Edges(check.seam().words(), check.seam().edges());
+        return new Finding(code, seam, level, text, remedy);
+    }
+
+    /** Neither held nor broken: what the tape does not tell must be looked up first. */
+    private Finding open(SeamCheck check) {
+        boolean several = check.open().size() > 1;
+        return told(
+                check,
+                "seam-not-known",
+                Level.WARNING,
+                "Whether this seam still meets after the alterations is not known: "
+                        + check.open().stream()
+                                .map(term -> term.edge().toString())
+                                .collect(Collectors.joining(", "))
+                        + (several ? " are" : " is")
+                        + " known by tape, which does not show whether the alterations change "
+                        + (several ? "them." : "it.")
+                        + (check.metBefore() ? "" : " As taped, it does not meet."),
+                gaps.findOut(check.open()));
+    }
+
+    private Finding off(SeamCheck check, String amounts) {
+        if (check.isBroken()) {
+            LeftOut leftOut = LeftOut.of(check, result, tape);
+            return told(
+                    check,
+                    "seam-apart",
+                    Level.STOP,
+                    "After the alterations this seam no longer meets: " + amounts + leftOut.text(),
+                    leftOut.remedy());
+        }
+        if (isCap(check) && check.after().difference().isPositive()) {
+            Length ease = check.seam().ease().plus(check.after().difference());
+            return told(
+                    check,
+                    "seam-cap-longer",
+                    Level.NOTE,
+                    "The cap is longer than its armhole, as is usual: " + amounts,
+                    "If it is meant, write it down: `ease: "
+                            + BareLength.of(tape, ease)
+                            + "` on this join.");
+        }
+        return check.after().difference().size().isLongerThan(EASED_IN) || isCap(check)
+                ? told(
+                        check,
+                        "seam-apart-as-drawn",
+                        Level.STOP,
+                        "This seam does not meet as drawn: " + amounts,
+                        "Measure both edges again; if the difference is meant, write `ease` or"
+                                + " `gather`.")
+                : told(
+                        check,
+                        "seam-off-a-little",
+                        Level.WARNING,
+                        "This seam is off a little as drawn: " + amounts,
+                        "Measure both edges again, or ease the longer one in and write `ease`.");
+    }
+
+    /** A cap shorter than its armhole can never be sewn in; a longer one is eased. */
+    private boolean isCap(SeamCheck check) {
+        Meanings meanings = result.pattern().meanings();
+        return check.seam().first().value().terms().stream()
+                .anyMatch(t -> meanings.serves(t.piece(), t.edge().edge(), Serves.CAP));
+    }
+
+    private String amounts(SeamCheck check) {
+        Length difference = check.after().difference();
+        String off =
+                (difference.isNegative() ? "too short by " : "too long by ")
+                        + tape.printSmallBoth(difference.size());
+        String first = check.seam().first().value() + " is " + tape.print(check.after().first());
+        String second = check.seam().second().value() + " of " + tape.print(check.after().second());
+        return isMeantAlike(check.seam())
+                ? first + ", " + off + " for " + second + "."
+                : first
+                        + "; "
+                        + meant(check.seam())
+                        + " for "
+                        + second
+                        + " it should be "
+                        + tape.print(check.after().meant())
+                        + ": "
+                        + off
+                        + ".";
+    }
+
+    private static boolean isMeantAlike(Seam seam) {
+        return seam.ease().equals(Length.ZERO) && !seam.isGathered();
+    }
+
+    private String meant(Seam seam) {
+        return seam.ease().isPositive()
+                ? "with " + tape.printSmall(seam.ease()) + " of ease"
+                : "gathered " + seam.gather().toPlainString() + " to 1";
+    }
+}
