@@ -5,8 +5,8 @@
  * and {@link secondbolt.hem.HemCalculation} for the sums, {@link secondbolt.hem.HemWorksheet} for
  * what is shown. This room uses {@code fit}, {@code closure}, {@code cloth}, {@code file}, {@code
  * draw}, {@code topic}, {@code worksheet}, {@code block}, {@code figure}, {@code garment}, {@code
- * shape} and {@code measure}. Words and the look of card and strip may be changed freely; a change of {@link
- * secondbolt.hem.Hem#addsBelowTheFold} moves the cutting line of every hemmed edge. Nothing about
- * seam allowances elsewhere or about the cutting line itself belongs here.
+ * shape} and {@code measure}. Words and the look of card and strip may be changed freely; a change
+ * of {@link secondbolt.hem.Hem#addsBelowTheFold} moves the cutting line of every hemmed edge.
+ * Nothing about seam allowances elsewhere or about the cutting line itself belongs here.
  */
 package secondbolt.hem;
