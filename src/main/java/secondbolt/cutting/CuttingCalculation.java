@@ -16,9 +16,17 @@ import secondbolt.measure.Tape;
 import secondbolt.shape.Allowance;
 import secondbolt.shape.CuttingLine;
 import secondbolt.shape.EdgeLine;
+import secondbolt.worksheet.Convention;
 
 /** Draws the cutting line round each piece, after alterations and hems. */
 public final class CuttingCalculation {
+    /** The seam allowance where none is told; that ⅝ in is treated as 1.5 cm is from memory. */
+    static final Convention USUAL_ALLOWANCE =
+            new Convention(
+                    Length.ofInches(5, 8),
+                    Length.ofMillimetres(15),
+                    "usual on modern paper patterns (home-economics class notes, 2008)");
+
     private final FitResult fit;
     private final Map<String, Hem> hems;
     private final Tape tape;
@@ -38,17 +46,6 @@ public final class CuttingCalculation {
         return new CuttingCalculation(fit, hems, tape).result();
     }
 
-    /**
-     * The seam allowance where none is told: ⅝ in on an inch tape, 1.5 cm on a metric one.
-     *
-     * <p>Source: ⅝ in is usual on modern paper patterns (home-economics class notes on the plain
-     * seam, 2008; a sewing glossary's entry on seam allowance); that it is treated as 1.5 cm is
-     * common practice, from memory.
-     */
-    static Length usual(Tape tape) {
-        return tape == Tape.INCH ? Length.ofInches(5, 8) : Length.ofMillimetres(15);
-    }
-
     private CuttingResult result() {
         List<CutPiece> pieces = new ArrayList<>();
         List<Piece> taped = new ArrayList<>();
@@ -62,7 +59,10 @@ public final class CuttingCalculation {
     }
 
     private Length allowance() {
-        return fit.pattern().allowance().map(Pattern.Allowance::of).orElseGet(() -> usual(tape));
+        return fit.pattern()
+                .allowance()
+                .map(Pattern.Allowance::of)
+                .orElseGet(() -> USUAL_ALLOWANCE.on(tape));
     }
 
     private CutPiece cut(Piece piece, PieceShape.Drawn shape) {

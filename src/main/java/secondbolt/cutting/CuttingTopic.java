@@ -35,6 +35,6 @@ public final class CuttingTopic implements Topic<CuttingResult> {
         CuttingResult result =
                 CuttingCalculation.work(
                         fit, bench.written(HemSection.KEY).orElse(Map.of()), bench.tape());
-        return Outcome.of(result, CuttingWorksheet.of(result, bench.tape()).worksheet());
+        return Outcome.of(result, new CuttingWorksheet(result, bench.tape()).worksheet());
     }
 }

@@ -12,6 +12,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
+import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Sheet;
 
 /** The grid to lay a tissue pattern on and read its points from: squares of one cm or one inch. */
@@ -22,6 +23,10 @@ final class GridSheet {
     private static final Lettering NUMBER = Lettering.bold(4);
     private static final Lettering SMALL = Lettering.plain(2.6);
     private static final double BORDER_MM = 8;
+
+    /** A square of the grid. */
+    private static final Convention SQUARE =
+            Convention.common(Length.ofInches(1, 1), Length.ofMillimetres(10));
 
     private final int columns;
     private final int rows;
@@ -35,7 +40,7 @@ final class GridSheet {
         this.columns = inches ? 21 : 52;
         this.rows = inches ? 29 : 78;
         this.each = inches ? 4 : 5;
-        this.squareMm = (inches ? Length.ofInches(1, 1) : Length.ofMillimetres(10)).millimetres();
+        this.squareMm = SQUARE.on(tape).millimetres();
     }
 
     /** The sheet for this tape. */

@@ -159,25 +159,14 @@ final class PieceSheets {
     }
 
     private Table table(List<CutPiece> pieces) {
-        List<List<String>> rows = new ArrayList<>();
+        List<List<Table.Cell>> rows = new ArrayList<>();
         for (CutPiece piece : pieces) {
             for (EdgeAllowance edge : piece.edges()) {
-                rows.add(
-                        List.of(
-                                new PieceEdge(piece.name(), edge.edge()).toString(),
-                                tape.print(edge.width()),
-                                kind(edge)));
+                PieceEdge named = new PieceEdge(piece.name(), edge.edge());
+                rows.add(edge.row(named.toString(), tape));
             }
         }
-        return Table.of(List.of("Edge", "Allowance", ""), rows);
-    }
-
-    static String kind(EdgeAllowance edge) {
-        return switch (edge.kind()) {
-            case PLAIN -> "seam";
-            case FOLD -> "on the fold";
-            case HEM -> "hem, turned up";
-        };
+        return new Table("", "", List.of("Edge", "Allowance", ""), rows);
     }
 
     static String capital(String words) {

@@ -5,17 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Pen;
-import secondbolt.draw.Shade;
 import secondbolt.draw.Sketch;
-import secondbolt.fit.DartShape;
 import secondbolt.fit.NamedEdge;
-import secondbolt.fit.Piece;
 import secondbolt.fit.PieceShape;
 import secondbolt.measure.Length;
 import secondbolt.shape.Allowance;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
-import secondbolt.shape.Path;
 import secondbolt.shape.Point;
 
 /** Draws one piece with all that is marked on it, full size or as a picture. */
@@ -30,13 +26,12 @@ final class PieceSketch {
 
     private static final double SEWN_STEP_MM = 1;
 
-    private static final Pen FINE = Pen.FINE;
-
     private final CutPiece piece;
     private final List<String> words;
     private final SketchStyle style;
     private final Sketch sketch = new Sketch();
     private final LabelRoom room;
+    private final PieceSigns signs;
     private final PieceWords labels;
 
     private PieceSketch(CutPiece piece, List<String> words, SketchStyle style) {
@@ -44,6 +39,7 @@ final class PieceSketch {
         this.words = List.copyOf(words);
         this.style = style;
         this.room = new LabelRoom(style.isPicture() ? Optional.empty() : Optional.of(piece.cut()));
+        this.signs = new PieceSigns(piece, style, sketch, room);
         this.labels = new PieceWords(piece, style, sketch, room);
     }
 
@@ -75,11 +71,11 @@ final class PieceSketch {
         piece.before().ifPresent(this::before);
         SewingLine.of(piece).forEach(path -> sketch.line(path, style.sewn()));
         sketch.line(piece.cut().path(), style.cut());
-        piece.piece().fold().ifPresent(this::foldBracket);
-        piece.piece().features().notches().forEach(this::notch);
-        piece.piece().features().darts().forEach(this::dart);
-        piece.piece().features().pleats().forEach(this::pleat);
-        piece.piece().features().marks().forEach(this::cross);
+        piece.piece().fold().map(piece::number).ifPresent(this::fold);
+        piece.piece().features().notches().forEach(signs::notch);
+        piece.piece().features().darts().forEach(signs::dart);
+        piece.piece().features().pleats().forEach(signs::pleat);
+        piece.piece().features().marks().forEach(signs::cross);
         if (style.isPicture()) {
             keepLinesClear();
             labels.pointNumbers();
@@ -87,7 +83,7 @@ final class PieceSketch {
             keepSewingLineClear();
         }
         piece.piece().lines().values().forEach(this::line);
-        labels.name(words);
+        new NameWords(piece, style).write(words, sketch, room);
         grain();
         labels.ofMarks();
         labels.ofLines();
@@ -126,115 +122,9 @@ final class PieceSketch {
                 .forEach(edge -> sketch.line(edge.line().path(), style.before()));
     }
 
-    /** Stands inside the fold, its arrows pointing at it. */
-    private void foldBracket(String edge) {
-        int number = piece.number(edge);
-        double longMm = piece.edge(number).lengthMm();
-        double inMm = -2.5 * style.signMm();
-        Point first = piece.beside(number, longMm * 0.12, 0);
-        Point second = piece.beside(number, longMm * 0.88, 0);
-        Point from = piece.beside(number, longMm * 0.12, inMm);
-        Point to = piece.beside(number, longMm * 0.88, inMm);
-        sketch.line(from, to, Pen.PLAIN);
-        arrow(from, first);
-        arrow(to, second);
-        room.take(from, to, 0.3);
-        room.take(from, first, style.signMm() / 3);
-        room.take(to, second, style.signMm() / 3);
+    private void fold(int number) {
+        signs.foldBracket(number);
         labels.fold(number);
-    }
-
-    private void arrow(Point from, Point to) {
-        sketch.line(from, to, Pen.PLAIN);
-        double longMm = from.distanceMm(to);
-        double x = (to.xMm() - from.xMm()) / longMm;
-        double y = (to.yMm() - from.yMm()) / longMm;
-        double headMm = Math.min(style.signMm(), longMm / 2);
-        Point neck = to.moved(-x * headMm, -y * headMm);
-        double halfMm = headMm / 3;
-        sketch.fill(
-                Path.polygon(
-                        List.of(
-                                to,
-                                neck.moved(-y * halfMm, x * halfMm),
-                                neck.moved(y * halfMm, -x * halfMm))),
-                Shade.BLACK);
-    }
-
-    /** A wedge on the cutting line, and a stroke through the sewing line. */
-    private void notch(Piece.Notch notch) {
-        int number = piece.number(notch.edge());
-        double alongMm = piece.alongMm(notch);
-        Point cut = piece.onCuttingLine(number, alongMm);
-        Point sewn = piece.onSewingLine(number, alongMm);
-        double signMm = style.signMm();
-        Point in = inward(number, alongMm);
-        double deepMm = Math.max(signMm * 0.75, Math.min(signMm, piece.widthMm(number) * 0.6));
-        double half = signMm / 2;
-        sketch.fill(
-                Path.polygon(
-                        List.of(
-                                cut.moved(-in.yMm() * half, in.xMm() * half),
-                                cut.moved(in.xMm() * deepMm, in.yMm() * deepMm),
-                                cut.moved(in.yMm() * half, -in.xMm() * half))),
-                Shade.BLACK);
-        Point inner = sewn.moved(in.xMm() * half, in.yMm() * half);
-        sketch.line(cut, inner, Pen.PLAIN);
-        room.take(cut, inner, half);
-    }
-
-    private Point inward(int number, double alongMm) {
-        Point out = piece.line().outward(number, alongMm);
-        return new Point(-out.xMm(), -out.yMm());
-    }
-
-    private void dart(Piece.Dart dart) {
-        DartShape shape = DartShape.of(piece.shape(), dart);
-        sketch.line(shape.first(), shape.point(), style.sewn());
-        sketch.line(shape.second(), shape.point(), style.sewn());
-        sketch.line(Path.circle(shape.point(), style.signMm() / 3), Pen.PLAIN);
-        room.take(shape.first(), shape.point(), 0.5);
-        room.take(shape.second(), shape.point(), 0.5);
-        ends(dart);
-    }
-
-    /** Where the legs of a dart or a pleat reach the cutting line. */
-    private void ends(Piece.Dart dart) {
-        int number = piece.number(dart.edge());
-        double halfMm = dart.takes().millimetres() / 2;
-        for (double alongMm :
-                List.of(dart.at().millimetres() - halfMm, dart.at().millimetres() + halfMm)) {
-            Point cut = piece.onCuttingLine(number, alongMm);
-            Point sewn = piece.onSewingLine(number, alongMm);
-            if (cut.distanceMm(sewn) > 0) {
-                sketch.line(cut, sewn, Pen.PLAIN);
-            }
-        }
-    }
-
-    /** Two fold lines from the edge into the piece, and an arrow from one to the other. */
-    private void pleat(Piece.Dart pleat) {
-        int number = piece.number(pleat.edge());
-        double deepMm = 12 * style.signMm();
-        double halfMm = pleat.takes().millimetres() / 2;
-        double from = pleat.at().millimetres() - halfMm;
-        double to = pleat.at().millimetres() + halfMm;
-        for (double alongMm : List.of(from, to)) {
-            Point edge = piece.onCuttingLine(number, alongMm);
-            Point inner = piece.beside(number, alongMm, -deepMm);
-            sketch.line(edge, inner, Pen.PLAIN);
-            room.take(edge, inner, 0.5);
-        }
-        arrow(piece.beside(number, from, -deepMm * 0.6), piece.beside(number, to, -deepMm * 0.6));
-    }
-
-    private void cross(Piece.MarkPoint mark) {
-        Point at = mark.at();
-        double arm = style.signMm() * 0.75;
-        sketch.line(at.moved(-arm, 0), at.moved(arm, 0), FINE);
-        sketch.line(at.moved(0, -arm), at.moved(0, arm), FINE);
-        sketch.line(Path.circle(at, arm / 2), FINE);
-        room.take(at, at, arm);
     }
 
     private void line(Length at) {
@@ -284,8 +174,8 @@ final class PieceSketch {
         double mostMm = 60 * style.signMm();
         double longMm = Math.max(free.lengthMm() * 0.5, free.lengthMm() - 2 * marginMm);
         Chords.Chord chord = free.shortened(Math.min(longMm, mostMm));
-        arrow(chord.at(0.5), chord.from());
-        arrow(chord.at(0.5), chord.to());
+        signs.arrow(chord.at(0.5), chord.from());
+        signs.arrow(chord.at(0.5), chord.to());
         room.take(chord.from(), chord.to(), 0.5);
         labels.grain(chord);
     }

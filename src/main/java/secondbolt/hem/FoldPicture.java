@@ -58,9 +58,14 @@ final class FoldPicture {
                         box.heightMm() * scale + 2 * MARGIN_MM);
     }
 
-    static Drawing of(HemResult hem, HemEdge edge) {
+    /**
+     * The picture of a drawn edge.
+     *
+     * @param hem the maker's name for its hem
+     */
+    static Drawing of(String hem, HemEdge edge) {
         return new FoldPicture(edge.turned().orElseThrow())
-                .draw("How " + edge.edge() + " is turned up for " + hem.name());
+                .draw("How " + edge.edge() + " is turned up for " + hem);
     }
 
     /** Turned so that the piece lies above its fold. */

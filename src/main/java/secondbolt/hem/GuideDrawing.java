@@ -2,7 +2,6 @@ package secondbolt.hem;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Lettering;
@@ -48,18 +47,17 @@ final class GuideDrawing {
         this.tape = tape;
     }
 
-    /** The cards, as many to a drawing as a page is high. */
-    static List<Drawing> of(HemResult result, Tape tape) {
+    /** Cards of a hem, as many to a drawing as a page is high. */
+    static List<Drawing> of(HemResult result, List<PressingCard> cards, Tape tape) {
         List<Drawing> drawings = new ArrayList<>();
-        List<PressingCard> left = PressingCard.of(result);
         int next = 0;
-        while (next < left.size()) {
+        while (next < cards.size()) {
             GuideDrawing drawing = new GuideDrawing(result, tape);
             do {
-                drawing.card(left.get(next));
+                drawing.card(cards.get(next));
                 next++;
-            } while (next < left.size()
-                    && drawing.downMm + BETWEEN_MM + drawing.highMm(left.get(next)) <= HIGH_MM);
+            } while (next < cards.size()
+                    && drawing.downMm + BETWEEN_MM + drawing.highMm(cards.get(next)) <= HIGH_MM);
             drawings.add(drawing.drawing());
         }
         return drawings;
@@ -68,71 +66,6 @@ final class GuideDrawing {
     private Drawing drawing() {
         Box frame = new Box(-1, -1, wideMm + 2, downMm + 2);
         return sketch.drawing("Pressing cards, " + result.name(), frame);
-    }
-
-    /**
-     * A row of words.
-     *
-     * @param text what it says
-     * @param line the line it is tied to
-     */
-    private record Row(String text, List<Point> line) {}
-
-    private List<Row> rows(PressingCard card) {
-        List<Row> rows = new ArrayList<>();
-        List<Length> depths = result.pressing();
-        for (int i = depths.size() - 1; i >= 0; i--) {
-            rows.add(new Row(words(i), card.inside(depths.get(i))));
-        }
-        rows.add(new Row("fold: this heavy edge", card.inside(Length.ZERO)));
-        return rows;
-    }
-
-    private String words(int number) {
-        Length depth = result.pressing().get(number);
-        String what =
-                switch (result.hem().turned()) {
-                    case ONCE, BLIND -> "raw edge on this line";
-                    case TWICE ->
-                            number == 0
-                                    ? "1st, raw edge on this line"
-                                    : "2nd, folded edge on this line";
-                    case NARROW -> "1st and 2nd, edge on this line";
-                    case FACED -> "inner edge of the facing on this line";
-                };
-        return print(depth) + ": " + what;
-    }
-
-    private String print(Length length) {
-        boolean small = length.isShorterThan(Length.ofMillimetres(10));
-        return small ? tape.printSmallBoth(length) : tape.printBoth(length);
-    }
-
-    private List<String> headings(PressingCard card) {
-        List<String> headings = new ArrayList<>();
-        headings.add(
-                result.name()
-                        + ": "
-                        + card.edges().stream()
-                                .map(e -> e.edge().toString())
-                                .distinct()
-                                .collect(Collectors.joining(", ")));
-        headings.add("on the wrong side of the cloth, fold down");
-        switch (card.kind()) {
-            case STRAIGHT -> headings.add("slide it along");
-            case ARC ->
-                    headings.add(
-                            "slide it along: the curve is the same all round, radius "
-                                    + tape.printBoth(card.radius().orElseThrow()));
-            case CURVE ->
-                    headings.add(
-                            "left end " + card.ends().get(0) + ", right end " + card.ends().get(1));
-        }
-        return headings;
-    }
-
-    private int rowCount(PressingCard card) {
-        return headings(card).size() + result.pressing().size() + 1;
     }
 
     /** The topmost point of all lines, in the card's own millimetres, and the lowest. */
@@ -155,7 +88,7 @@ final class GuideDrawing {
 
     private double highMm(PressingCard card) {
         double[] reach = reachMm(card);
-        return reach[1] - reach[0] + ABOVE_LINES_MM + rowCount(card) * ROW_MM + TOP_MM;
+        return reach[1] - reach[0] + ABOVE_LINES_MM + CardWords.lines(result) * ROW_MM + TOP_MM;
     }
 
     private void card(PressingCard card) {
@@ -213,13 +146,14 @@ final class GuideDrawing {
                         Math.min(side.get(side.size() - 1).xMm(), last.xMm()) + acrossMm - 2,
                         leftMm + PressingCard.WIDE_MM - 2 * INDENT_MM);
         double baseMm = topMm + TOP_MM + 4;
-        List<String> headings = headings(card);
+        CardWords words = CardWords.of(card, result, tape);
+        List<String> headings = words.headings();
         for (int i = 0; i < headings.size(); i++) {
             Lettering lettering = i == 0 ? TITLE : WORDS;
             label(headings.get(i), new Point(leftMm, baseMm), lettering, rightMm);
             baseMm += ROW_MM;
         }
-        for (Row row : rows(card)) {
+        for (CardWords.Row row : words.rows()) {
             List<Point> line = moved(row.line(), acrossMm, alongMm);
             Point from = new Point(leftMm, baseMm - 1.4);
             Point to = new Point(leftMm, alongAtMm(line, leftMm));

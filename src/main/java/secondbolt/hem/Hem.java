@@ -7,6 +7,7 @@ import secondbolt.file.Placed;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
 
 /**
  * A hem, as the maker wrote it.
@@ -27,6 +28,13 @@ public record Hem(
         Optional<Length> fromFloor,
         Optional<Hang> hang,
         Optional<Placed<Length>> placedJump) {
+    /** What is turned under at the raw edge of a hem turned twice. */
+    public static final Convention RAW_EDGE =
+            new Convention(
+                    Length.ofInches(1, 4),
+                    Length.ofMillimetres(6),
+                    "It's Fun to Sew a Cotton School Dress, 4-H bulletin L-87");
+
     /** Copies the edges and checks the depth. */
     public Hem {
         on = List.copyOf(on);
@@ -77,17 +85,6 @@ public record Hem(
         public static final Hang NOT = new Hang(false, 0);
     }
 
-    /**
-     * What is turned under at the raw edge of a hem turned twice: ¼ in on an inch tape, 6 mm on a
-     * metric one.
-     *
-     * <p>Source: T. Johnson, It's Fun to Sew a Cotton School Dress, 4-H bulletin L-87: turn of the
-     * raw edge ¼ in.
-     */
-    public static Length rawEdge(Tape tape) {
-        return tape == Tape.INCH ? Length.ofInches(1, 4) : Length.ofMillimetres(6);
-    }
-
     /** Finished, from the fold to where it is sewn; for a faced hem how deep the facing is. */
     public Optional<Length> depth() {
         return placedDepth.map(Placed::value);
@@ -114,7 +111,7 @@ public record Hem(
     public Length turnedUp(Tape tape) {
         return switch (turned) {
             case ONCE, BLIND -> depth().orElseThrow();
-            case TWICE -> depth().orElseThrow().plus(rawEdge(tape));
+            case TWICE -> depth().orElseThrow().plus(RAW_EDGE.on(tape));
             case NARROW -> depth().orElseThrow().times(2);
             case FACED -> Length.ZERO;
         };
@@ -126,7 +123,7 @@ public record Hem(
      */
     public List<Length> pressingDepths(Tape tape) {
         List<Length> deep = depth().map(List::of).orElse(List.of());
-        return turned == Turned.TWICE ? List.of(rawEdge(tape), deep.get(0)) : deep;
+        return turned == Turned.TWICE ? List.of(RAW_EDGE.on(tape), deep.get(0)) : deep;
     }
 
     /**

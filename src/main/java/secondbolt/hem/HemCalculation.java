@@ -16,6 +16,7 @@ import secondbolt.measure.Tape;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Parallel;
 import secondbolt.shape.TurnedEdge;
+import secondbolt.worksheet.Convention;
 
 /**
  * Works hems out on the altered pieces: how long each fold is, how long the edge that is turned up,
@@ -30,6 +31,17 @@ public final class HemCalculation {
 
     /** Common practice, no source: more will not shrink flat in firm cotton. */
     static final double SHRINKS_IN = 0.05;
+
+    /** How far apart the marks of a level are. */
+    private static final Convention MARK_EVERY =
+            new Convention(
+                    Length.ofInches(3, 1),
+                    Length.ofMillimetres(75),
+                    "T. Johnson, It's Fun to Sew a Cotton School Dress, 4-H bulletin L-87: mark"
+                            + " from the floor every 3 in");
+
+    /** A strip of paper is not cut off lower than this above the floor. */
+    private static final Length LEAST_TRIM = Length.ofMillimetres(5);
 
     /** From here on a hem counts as circular: a quarter of a circle all round. */
     private static final double CIRCULAR_RADIANS = Math.PI / 2 - 1e-6;
@@ -53,32 +65,11 @@ public final class HemCalculation {
         HemCalculation all = new HemCalculation(fit, hems.values(), tape);
         List<HemResult> results = new ArrayList<>();
         hems.forEach((name, hem) -> results.add(all.work(name, hem)));
-        return results;
-    }
-
-    /**
-     * How far apart the marks of a level are: 3 in on an inch tape, 7.5 cm on a metric one.
-     *
-     * <p>Source: T. Johnson, It's Fun to Sew a Cotton School Dress, 4-H bulletin L-87: mark from
-     * the floor every 3 in.
-     */
-    static Length markEvery(Tape tape) {
-        return tape == Tape.INCH ? Length.ofInches(3, 1) : Length.ofMillimetres(75);
+        return List.copyOf(results);
     }
 
     private HemResult work(String name, Hem hem) {
         List<HemEdge> edges = hem.edges().stream().map(edge -> edge(hem, edge)).toList();
-        Length round = edges.stream().map(HemEdge::foldAllRound).reduce(Length.ZERO, Length::plus);
-        Optional<Integer> marks =
-                hem.fromFloor()
-                        .map(
-                                floor ->
-                                        (int)
-                                                Math.ceil(
-                                                        round.millimetres()
-                                                                        / markEvery(tape)
-                                                                                .millimetres()
-                                                                - 1e-9));
         return new HemResult(
                 name,
                 hem,
@@ -86,7 +77,18 @@ public final class HemCalculation {
                 hem.pressingDepths(tape),
                 edges,
                 hem.hang().orElseGet(() -> usualHang(edges)),
-                marks);
+                hem.fromFloor().map(floor -> level(hem, floor, edges)));
+    }
+
+    private HemLevel level(Hem hem, Length floor, List<HemEdge> edges) {
+        Length round = edges.stream().map(HemEdge::foldAllRound).reduce(Length.ZERO, Length::plus);
+        Length every = MARK_EVERY.on(tape);
+        int marks = (int) Math.ceil(round.millimetres() / every.millimetres() - 1e-9);
+        Length up = hem.turnedUp(tape);
+        Optional<Length> trim =
+                Optional.of(floor.minus(up))
+                        .filter(above -> up.isPositive() && !above.isShorterThan(LEAST_TRIM));
+        return new HemLevel(floor, every, marks, trim);
     }
 
     private static Hem.Hang usualHang(List<HemEdge> edges) {

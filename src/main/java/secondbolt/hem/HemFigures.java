@@ -1,13 +1,20 @@
 package secondbolt.hem;
 
-import secondbolt.shape.TurnedEdge;
+import java.util.List;
 import secondbolt.figure.Figures;
+import secondbolt.shape.TurnedEdge;
 
 /** A hem for other programs. Lengths of an edge are as drawn, once, unless they say all round. */
 final class HemFigures {
     private HemFigures() {}
 
-    static Figures of(HemResult result) {
+    static Figures of(List<HemResult> results) {
+        Figures figures = new Figures();
+        results.forEach(result -> figures.inside(result.name(), of(result)));
+        return figures;
+    }
+
+    private static Figures of(HemResult result) {
         Figures figures =
                 new Figures()
                         .text("turned", result.hem().turned().word())
@@ -22,13 +29,12 @@ final class HemFigures {
                         .length("surplus_all_round", result.surplusAllRound())
                         .count("hang_hours", result.hang().hours());
         result.hem().jump().ifPresent(jump -> figures.length("jump", jump));
-        result.hem()
-                .fromFloor()
+        result.level()
                 .ifPresent(
-                        floor ->
-                                figures.length("from_floor", floor)
-                                        .length("trim", LevelDrawing.trim(result))
-                                        .count("level_marks", result.marks().orElseThrow()));
+                        level ->
+                                figures.length("from_floor", level.fold())
+                                        .length("trim", level.trim())
+                                        .count("level_marks", level.marks()));
         return figures;
     }
 

@@ -13,7 +13,7 @@ import secondbolt.measure.Length;
  * @param pressing where the turned edge lies each time it is pressed, from the fold inward
  * @param edges its edges, in her order
  * @param hang whether it hangs before it is levelled, told or by its shape
- * @param marks how many marks the level needs all round, if it stands above the floor
+ * @param level how it is made level, if its height above the floor is told
  */
 record HemResult(
         String name,
@@ -22,7 +22,7 @@ record HemResult(
         List<Length> pressing,
         List<HemEdge> edges,
         Hem.Hang hang,
-        Optional<Integer> marks) {
+        Optional<HemLevel> level) {
     HemResult {
         pressing = List.copyOf(pressing);
         edges = List.copyOf(edges);

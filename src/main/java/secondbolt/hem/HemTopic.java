@@ -3,6 +3,7 @@ package secondbolt.hem;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.cloth.Cloth;
 import secondbolt.cloth.ClothSection;
 import secondbolt.file.Key;
 import secondbolt.file.Trouble;
@@ -50,9 +51,8 @@ public final class HemTopic implements Topic<List<HemResult>> {
             return Outcome.wrong(troubles);
         }
         FitResult fit = bench.came(FitTopic.NAME).orElseThrow();
-        HemWorksheet sheet =
-                HemWorksheet.of(
-                        fit, hems, bench.written(ClothSection.KEY).orElse(Map.of()), bench.tape());
-        return Outcome.of(sheet.results(), sheet.worksheet());
+        List<HemResult> results = HemCalculation.all(fit, hems, bench.tape());
+        Map<String, Cloth> cloths = bench.written(ClothSection.KEY).orElse(Map.of());
+        return Outcome.of(results, new HemWorksheet(results, cloths, bench.tape()).worksheet());
     }
 }

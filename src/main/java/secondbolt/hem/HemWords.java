@@ -2,7 +2,6 @@ package secondbolt.hem;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import secondbolt.draw.Decimals;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -25,7 +24,7 @@ final class HemWords {
     private HemWords() {}
 
     /** How the card is used; short enough to be read beside the iron. */
-    static List<String> pressing(HemResult hem, Tape tape) {
+    static List<String> pressing(HemResult hem, List<PressingCard> cards, Tape tape) {
         List<String> steps = new ArrayList<>();
         steps.add(
                 "Cut the card out along its heavy lines and glue it to stiff card; its lower edge is"
@@ -40,12 +39,12 @@ final class HemWords {
         if (hem.edges().stream().anyMatch(e -> e.handling() == HemEdge.Handling.EASE)) {
             steps.add(
                     "Ease-stitch "
-                            + tape.printSmall(Hem.rawEdge(tape))
+                            + tape.printSmall(Hem.RAW_EDGE.on(tape))
                             + " from the raw edge before you press, and draw each panel up until it"
                             + " lies on the line; shrink it with steam.");
         }
         steps.add(
-                PressingCard.of(hem).stream().anyMatch(c -> c.kind() == PressingCard.Kind.CURVE)
+                cards.stream().anyMatch(c -> c.kind() == PressingCard.Kind.CURVE)
                         ? "A card of a whole curve has its ends named: turn it over for the mirrored"
                                 + " piece, so that the names meet the seams."
                         : "Slide the card along and press again until you are round.");
@@ -53,7 +52,7 @@ final class HemWords {
     }
 
     private static List<String> turns(HemResult hem, Tape tape) {
-        List<String> lines = hem.pressing().stream().map(HemWords.printed(tape)).toList();
+        List<String> lines = hem.pressing().stream().map(l -> print(tape, l)).toList();
         return switch (hem.hem().turned()) {
             case ONCE, BLIND ->
                     List.of(
@@ -82,15 +81,18 @@ final class HemWords {
         };
     }
 
-    private static Function<Length, String> printed(Tape tape) {
-        return length ->
-                length.isShorterThan(Length.ofMillimetres(10))
-                        ? tape.printSmall(length)
-                        : tape.print(length);
+    /** A length, finer if it is small. */
+    static String print(Tape tape, Length length) {
+        return isSmall(length) ? tape.printSmall(length) : tape.print(length);
+    }
+
+    /** Whether a length, of either sign, is printed finer than the tape's marks. */
+    static boolean isSmall(Length length) {
+        return length.size().isShorterThan(Length.ofMillimetres(10));
     }
 
     /** How the strip is used. */
-    static List<String> level(HemResult hem, Tape tape) {
+    static List<String> level(HemResult hem, HemLevel level, Tape tape) {
         List<String> steps = new ArrayList<>();
         steps.add(
                 "Cut the strip out along its heavy lines and glue it upright to a box or a stick, its"
@@ -101,9 +103,9 @@ final class HemWords {
         steps.add("Put it on with the shoes and underwear it is worn with, and stand straight.");
         steps.add(
                 "Move the strip round, not the wearer; mark with a pin at the fold line every "
-                        + tape.print(HemCalculation.markEvery(tape))
+                        + tape.print(level.every())
                         + ": "
-                        + hem.marks().orElseThrow()
+                        + level.marks()
                         + " marks all round, the floor level and hard.");
         steps.add("Fold at the marks, pin, and look at it from a distance before you cut.");
         if (hem.hem().turned() != Hem.Turned.FACED) {

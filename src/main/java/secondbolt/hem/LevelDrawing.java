@@ -1,6 +1,5 @@
 package secondbolt.hem;
 
-import java.util.Optional;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Lettering;
@@ -10,6 +9,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
+import secondbolt.worksheet.Convention;
 
 /**
  * Draws the strip that is stood on the floor beside the worn garment: its cut lower edge is the
@@ -23,35 +23,35 @@ final class LevelDrawing {
     /** A tick keeps so far from the fold, the trim line and the floor with their words. */
     private static final double CLEAR_MM = 14;
 
-    private static final double LEAST_TRIM_MM = 5;
     private static final double TICK_MM = 8;
     private static final Lettering TITLE = Lettering.bold(5.6);
     private static final Lettering LINE = Lettering.bold(5);
     private static final Lettering WORDS = Lettering.plain(4.4);
 
-    private final HemResult result;
+    /** How far apart the ticks at the sides are, as on a ruler. */
+    private static final Convention TICK_EVERY =
+            Convention.common(Length.ofInches(2, 1), Length.ofMillimetres(50));
+
+    private final String name;
+    private final HemLevel level;
     private final Tape tape;
     private final Sketch sketch = new Sketch();
     private final double foldMm;
 
-    private LevelDrawing(HemResult result, Tape tape) {
-        this.result = result;
+    private LevelDrawing(String name, HemLevel level, Tape tape) {
+        this.name = name;
+        this.level = level;
         this.tape = tape;
-        this.foldMm = result.hem().fromFloor().orElseThrow().millimetres();
+        this.foldMm = level.fold().millimetres();
     }
 
-    /** The strip of a hem whose height above the floor is told. */
-    static Drawing of(HemResult result, Tape tape) {
-        return new LevelDrawing(result, tape).draw();
-    }
-
-    /** How high above the floor the allowance is trimmed; nothing where it would touch it. */
-    static Optional<Length> trim(HemResult result) {
-        return result.hem()
-                .fromFloor()
-                .map(floor -> floor.minus(result.turnedUp()))
-                .filter(trim -> trim.millimetres() >= LEAST_TRIM_MM)
-                .filter(trim -> result.turnedUp().isPositive());
+    /**
+     * The strip of a hem.
+     *
+     * @param name the maker's name for it
+     */
+    static Drawing of(String name, HemLevel level, Tape tape) {
+        return new LevelDrawing(name, level, tape).draw();
     }
 
     /** Heights grow upward, so the floor lies lowest on the drawing. */
@@ -65,11 +65,11 @@ final class LevelDrawing {
         sketch.line(at(0, 0), at(0, topMm), Pen.CUT);
         sketch.line(at(WIDE_MM, 0), at(WIDE_MM, topMm), Pen.CUT);
         sketch.line(at(0, topMm), at(WIDE_MM, topMm), Pen.CUT);
-        write(result.name(), topMm - 8, TITLE);
+        write(name, topMm - 8, TITLE);
         write("stand it on the floor", topMm - 15, WORDS);
         sketch.line(at(0, foldMm), at(WIDE_MM, foldMm), Pen.BOLD);
-        write("fold " + tape.printBoth(result.hem().fromFloor().orElseThrow()), foldMm + 2.4, LINE);
-        trim(result)
+        write("fold " + tape.printBoth(level.fold()), foldMm + 2.4, LINE);
+        level.trim()
                 .ifPresent(
                         trim -> {
                             double mm = trim.millimetres();
@@ -80,11 +80,11 @@ final class LevelDrawing {
         double floorWordsMm = lowestMm() >= CLEAR_MM + 4 ? 3 : -BELOW_MM + 2;
         write("floor: cut along this edge", floorWordsMm, WORDS);
         Box frame = new Box(-1, -1, WIDE_MM + 2, topMm + BELOW_MM + 1);
-        return sketch.drawing("Level strip, " + result.name(), frame);
+        return sketch.drawing("Level strip, " + name, frame);
     }
 
     private double lowestMm() {
-        return trim(result).map(Length::millimetres).orElse(foldMm);
+        return level.trim().map(Length::millimetres).orElse(foldMm);
     }
 
     private void write(String text, double heightMm, Lettering lettering) {
@@ -96,7 +96,7 @@ final class LevelDrawing {
 
     /** Short ticks at both sides, so that a strip that was glued askew shows. */
     private void ticks() {
-        Length step = tape == Tape.INCH ? Length.ofInches(2, 1) : Length.ofMillimetres(50);
+        Length step = TICK_EVERY.on(tape);
         for (int i = 1; step.times(i).millimetres() < lowestMm() - CLEAR_MM; i++) {
             double mm = step.times(i).millimetres();
             sketch.line(at(0, mm), at(TICK_MM, mm), Pen.PLAIN);

@@ -88,7 +88,7 @@ public final class FitBenchmark {
         List<Worksheet> worksheets =
                 List.of(
                         FitWorksheet.of(fit, project.wearer(), tape).worksheet(),
-                        CuttingWorksheet.of(cutting, tape).worksheet());
+                        new CuttingWorksheet(cutting, tape).worksheet());
         worksheets.stream().flatMap(w -> w.findings().stream()).forEach(System.out::println);
         System.out.println(
                 cutting.pieces().size()
@@ -141,10 +141,11 @@ public final class FitBenchmark {
 
     private List<PrintedSheet> printed() {
         PaperChoice paper = PaperChoice.asked(Paper.A4, Desk.UNKNOWN);
-        return CuttingWorksheet.of(cutting, tape).worksheet().sheets().stream()
-                .map(s -> PrintedSheet.Asked.of(project.heading(), List.of(), s, paper))
-                .map(PrintedSheet::of)
-                .toList();
+        return new CuttingWorksheet(cutting, tape)
+                .worksheet().sheets().stream()
+                        .map(s -> PrintedSheet.Asked.of(project.heading(), List.of(), s, paper))
+                        .map(PrintedSheet::of)
+                        .toList();
     }
 
     private List<byte[]> pdfs(List<PrintedSheet> sheets) {

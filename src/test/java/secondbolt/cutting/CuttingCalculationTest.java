@@ -11,6 +11,8 @@ import secondbolt.shape.Box;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
+import secondbolt.worksheet.Subject;
+import secondbolt.worksheet.Worksheet;
 
 /** Cutting lines held against sums worked by hand. */
 class CuttingCalculationTest {
@@ -19,6 +21,10 @@ class CuttingCalculationTest {
     private static CutPiece only(CuttingResult result) {
         assertEquals(1, result.pieces().size());
         return result.pieces().get(0);
+    }
+
+    private static Worksheet worksheet(CuttingResult result) {
+        return new CuttingWorksheet(result, Tape.CENTIMETRE).worksheet();
     }
 
     private static void assertBox(Box box, double left, double top, double right, double bottom) {
@@ -146,7 +152,7 @@ class CuttingCalculationTest {
         assertTrue(metric.isAssumed());
         assertEquals(Length.ofMillimetres(15), metric.allowance());
         assertEquals(Length.ofInches(5, 8), Written.result("in", lines).allowance());
-        assertEquals(1, CuttingWorksheet.of(metric, Tape.CENTIMETRE).assumed().size());
+        assertEquals(1, worksheet(metric).assumed().size());
     }
 
     /**
@@ -215,8 +221,10 @@ class CuttingCalculationTest {
                         "        - {edge: right, to: [22, 30]}",
                         "        - {edge: bottom, to: [0, 30]}",
                         "        - {edge: left, to: start}");
-        var findings = CuttingWorksheet.of(result, Tape.CENTIMETRE).findings();
+        var findings = worksheet(result).findings();
         assertEquals(1, findings.size());
+        assertEquals("cutting-line-crosses", findings.get(0).code());
+        assertEquals(new Subject.Piece("slit"), findings.get(0).about());
         assertEquals("slit", findings.get(0).about().words());
         assertTrue(findings.get(0).text().contains("crosses itself"), findings.toString());
     }

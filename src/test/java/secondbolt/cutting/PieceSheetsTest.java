@@ -27,6 +27,7 @@ import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.tools.Raster;
 import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.Worksheet;
 
 /** What the piece sheets print, measured on the pixels of their glued tiles. */
 class PieceSheetsTest {
@@ -52,8 +53,12 @@ class PieceSheetsTest {
         };
     }
 
+    private static Worksheet worksheet(CuttingResult result) {
+        return new CuttingWorksheet(result, Tape.CENTIMETRE).worksheet();
+    }
+
     private static List<Sheet> sheets(String by) {
-        return CuttingWorksheet.of(Written.result("cm", shirt(by)), Tape.CENTIMETRE).sheets();
+        return worksheet(Written.result("cm", shirt(by))).sheets();
     }
 
     private static Map<String, SheetCode> codes(String by) {
@@ -118,7 +123,7 @@ class PieceSheetsTest {
     void printsTheCuttingLineWhereItIs(String paperName) throws IOException {
         CuttingResult result = Written.result("cm", shirt("2"));
         CutPiece front = result.pieces().get(0);
-        Sheet sheet = CuttingWorksheet.of(result, Tape.CENTIMETRE).sheets().get(0);
+        Sheet sheet = worksheet(result).sheets().get(0);
         Paper paper = Paper.named(paperName).orElseThrow();
         List<Page> pages = pages(sheet, paper);
         Path pdf = folder.resolve(paperName + ".pdf");

@@ -106,9 +106,10 @@ class HemCalculationTest {
                         .results()
                         .get(0);
         assertEquals(4897.1, result.foldAllRound().millimetres(), 0.1);
-        assertEquals(66, result.marks().orElseThrow());
+        HemLevel level = result.level().orElseThrow();
+        assertEquals(66, level.marks());
         assertEquals(Hem.Hang.A_DAY, result.hang());
-        assertEquals(Length.ofMillimetres(388), LevelDrawing.trim(result).orElseThrow());
+        assertEquals(Length.ofMillimetres(388), level.trim().orElseThrow());
     }
 
     @Test

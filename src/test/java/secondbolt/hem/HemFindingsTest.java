@@ -1,12 +1,15 @@
 package secondbolt.hem;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Subject;
+import secondbolt.worksheet.Worksheet;
 
 class HemFindingsTest {
     private static final String CIRCLE =
@@ -16,14 +19,15 @@ class HemFindingsTest {
         return Written.of("cm", lines).sheet().findings();
     }
 
-    private static void assertTold(List<Finding> findings, Level level, String... words) {
+    private static void assertTold(
+            List<Finding> findings, String code, Level level, String... words) {
         String told = findings.toString();
         assertTrue(
                 findings.stream()
-                        .filter(f -> f.level() == level)
+                        .filter(f -> f.code().equals(code) && f.level() == level)
                         .map(f -> f.text() + " " + f.remedy())
                         .anyMatch(text -> List.of(words).stream().allMatch(text::contains)),
-                () -> String.join(", ", words) + " is not told in " + told);
+                () -> code + ": " + String.join(", ", words) + " is not told in " + told);
     }
 
     /**
@@ -37,6 +41,7 @@ class HemFindingsTest {
                 findings(CIRCLE, "hems: {h: {on: [skirt.hem], depth: 5, turned: once}}");
         assertTold(
                 all,
+                "hem-too-full",
                 Level.WARNING,
                 "skirt.hem 15.7 cm (13.7 %, 4 times round)",
                 "Up to 1.9 cm deep",
@@ -44,7 +49,7 @@ class HemFindingsTest {
                 "Baldt",
                 "L-87",
                 "a radius of 205 cm");
-        assertTold(all, Level.NOTE, "Let it hang 24 h");
+        assertTold(all, "hem-hangs-first", Level.NOTE, "Let it hang 24 h");
     }
 
     /** At the depth that is named the hem can be eased, and a mark deeper it cannot. */
@@ -62,15 +67,40 @@ class HemFindingsTest {
     void saysHowMuchEachPanelDrawsUp() {
         assertTold(
                 findings(CIRCLE, "hems: {h: {on: [skirt.hem], depth: 1.2, turned: once}}"),
+                "hem-eased",
                 Level.NOTE,
                 "skirt.hem 3.75 cm (3.1 %, 4 times round)",
                 "Ease-stitch 6 mm from the raw edge");
+    }
+
+    /**
+     * A half circle of 5 cm is a fold of 15.7 cm; what lies 7 cm inside it is shorter by 7 times π,
+     * which is more than there is. Only the piece it belongs to may not be cut.
+     */
+    @Test
+    void stopsWhereNothingIsLeftToSewItTo() {
+        List<Finding> stops =
+                findings(
+                                "pattern: {pieces: {flap: {cut: 1, outline: [{start: [0, 0]}, {edge:"
+                                        + " top, to: [10, 0]}, {edge: right, to: [10, 30]}, {edge:"
+                                        + " hem, to: [0, 30], through: [[8.5, 33.5], [5, 35], [1.5,"
+                                        + " 33.5]]}, {edge: left, to: start}]}}}",
+                                "hems: {h: {on: [flap.hem], depth: 7, turned: once}}")
+                        .stream()
+                        .filter(Finding::isStop)
+                        .toList();
+        assertEquals(List.of("hem-no-room"), stops.stream().map(Finding::code).toList());
+        Subject about = stops.get(0).about();
+        assertEquals("h", about.words());
+        assertTrue(about.touches(new Subject.Piece("flap")));
+        assertFalse(about.touches(new Subject.Piece("skirt")));
     }
 
     @Test
     void clipsOrFacesAHollowEdge() {
         assertTold(
                 findings(CIRCLE, "hems: {h: {on: [skirt.waist], depth: 1.2, turned: once}}"),
+                "hem-hollow",
                 Level.CAUTION,
                 "shorter than the line",
                 "Clip",
@@ -93,6 +123,7 @@ class HemFindingsTest {
                         "        - {edge: wrist, to: [8, 40]}",
                         "        - {edge: left, to: start}",
                         "hems: {h: {on: [sleeve.wrist], depth: 3, turned: once, for: sleeve}}"),
+                "hem-flares",
                 Level.CAUTION,
                 "1.2 cm at right and 1.2 cm at left",
                 "too tight by 4.8 cm all round");
@@ -106,13 +137,13 @@ class HemFindingsTest {
             "pattern: {pieces: {skirt: {cut: 2, rectangle: [50, 60]}}}",
             "hems: {h: {on: [skirt.bottom], depth: 3, turned: twice}}"
         };
-        assertTold(findings(lines), Level.CAUTION, "Watson", "turned: blind");
+        assertTold(findings(lines), "hem-ridge", Level.CAUTION, "Watson", "turned: blind");
         lines[2] = lines[2].replace("twice", "blind");
         assertEquals(List.of(), findings(lines));
         // A shop's article on cloth weights: over 350 g/m2 is heavy.
         lines[0] = "cloth: {canvas: {fibre: cotton, weight: 400 g/m2, size: [200, 200]}}";
         lines[2] = lines[2].replace("blind", "narrow").replace("depth: 3", "depth: 0.5");
-        assertTold(findings(lines), Level.CAUTION, "canvas makes a thick ridge");
+        assertTold(findings(lines), "hem-ridge", Level.CAUTION, "canvas makes a thick ridge");
     }
 
     @Test
@@ -121,6 +152,7 @@ class HemFindingsTest {
                 findings(
                         "pattern: {pieces: {cloth: {cut: 1, rectangle: [50, 60]}}}",
                         "hems: {h: {on: [cloth.bottom, cloth.left], depth: 2, turned: twice}}"),
+                "hem-corner",
                 Level.NOTE,
                 "cloth.bottom, where it meets the hem of left",
                 "mitre");
@@ -134,6 +166,7 @@ class HemFindingsTest {
                                 + " edges: {hem: 52}}}}",
                         "alterations: [{lengthen: skirt, by: 3}]",
                         "hems: {h: {on: [skirt.hem], depth: 2, turned: twice}}"),
+                "hem-fold-open",
                 Level.WARNING,
                 "skirt.hem is not known",
                 "stands with the fit");
@@ -141,7 +174,7 @@ class HemFindingsTest {
 
     @Test
     void leavesOpenWhatATapedPieceDoesNotSay() {
-        HemWorksheet sheet =
+        Worksheet sheet =
                 Written.of(
                                 "cm",
                                 "pattern: {pieces: {skirt: {cut: 2, box: [50, 60], edges: {hem:"
@@ -163,6 +196,7 @@ class HemFindingsTest {
                         "  seam allowance: {of: 1.5, included: true}",
                         "  pieces: {skirt: {cut: 1, rectangle: [50, 60]}}",
                         "hems: {h: {on: [skirt.bottom], depth: 2, turned: twice}}"),
+                "hem-allowance-included",
                 Level.CAUTION,
                 "2.6 cm inside");
     }
@@ -176,6 +210,7 @@ class HemFindingsTest {
         String hem = "hems: {h: {on: [back.hem], depth: 2, turned: twice}}";
         assertTold(
                 findings(piece.formatted("65"), hem),
+                "hem-askew-at-fold",
                 Level.CAUTION,
                 "does not meet the fold of the cloth squarely");
         assertEquals(List.of(), findings(piece.formatted("60"), hem));

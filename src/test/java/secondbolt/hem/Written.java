@@ -17,6 +17,7 @@ import secondbolt.fit.FitCalculation;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.PatternSection;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Worksheet;
 
 /**
  * Hems written in a test as they would stand in a project file.
@@ -58,8 +59,8 @@ record Written(FitResult fit, Map<String, Hem> hems, Map<String, Cloth> cloths, 
         return HemCalculation.all(fit, hems, tape);
     }
 
-    HemWorksheet sheet() {
-        return (HemWorksheet) HemWorksheet.of(fit, hems, cloths, tape);
+    Worksheet sheet() {
+        return new HemWorksheet(results(), cloths, tape).worksheet();
     }
 
     private static Optional<Written> read(String units, Mistakes mistakes, String... lines) {

@@ -1,0 +1,118 @@
+package secondbolt.hem;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import secondbolt.cloth.Cloth;
+import secondbolt.cloth.Extent;
+import secondbolt.cloth.Textile;
+import secondbolt.file.Answer;
+import secondbolt.garment.Role;
+import secondbolt.measure.ClothWeight;
+import secondbolt.measure.Length;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+
+/** Whether a hem suits the cloth it is turned of. */
+final class ClothFindings {
+    private static final List<String> WOOLLY =
+            List.of("wool", "mohair", "cashmere", "alpaca", "angora");
+
+    /** Source: a shop's article on cloth weights: heavy is over 350 g/m². */
+    private static final double HEAVY_G_PER_M2 = 350;
+
+    /**
+     * Source: T. Johnson, It's Fun to Sew a Cotton School Dress, 4-H bulletin L-87: heavy wool or
+     * cotton 2 in or less.
+     */
+    private static final Length DEEPEST_HEAVY = Length.ofInches(2, 1);
+
+    private final AboutHem about;
+    private final Hem hem;
+
+    private ClothFindings(AboutHem about) {
+        this.about = about;
+        this.hem = about.result().hem();
+    }
+
+    /**
+     * The findings for each cloth the hem's pieces are cut of.
+     *
+     * @param cloths by name
+     */
+    static Stream<Finding> of(AboutHem about, Map<String, Cloth> cloths) {
+        ClothFindings all = new ClothFindings(about);
+        return cloths.entrySet().stream()
+                .filter(cloth -> all.isCutOf(cloth.getValue()))
+                .flatMap(
+                        cloth ->
+                                Stream.of(
+                                        all.ridge(cloth.getKey(), cloth.getValue()),
+                                        all.deep(cloth.getKey(), cloth.getValue())))
+                .flatMap(Optional::stream);
+    }
+
+    private Optional<Finding> ridge(String name, Cloth cloth) {
+        boolean twice = hem.turned() == Hem.Turned.TWICE || hem.turned() == Hem.Turned.NARROW;
+        boolean woolly = isWoolly(cloth);
+        if (!twice || !woolly && !isHeavy(cloth)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                about.finding(
+                        "hem-ridge",
+                        Level.CAUTION,
+                        "Turned twice, "
+                                + name
+                                + " makes a thick ridge: "
+                                + (woolly
+                                        ? "hems of wool flannel are not folded twice (Watson,"
+                                                + " Textiles and Clothing, 1907)."
+                                        : "it is heavy."),
+                        "Bind or overcast the raw edge and turn it once: `turned: blind`."));
+    }
+
+    private Optional<Finding> deep(String name, Cloth cloth) {
+        boolean deep = hem.depth().filter(DEEPEST_HEAVY::isShorterThan).isPresent();
+        if (!deep || !isHeavy(cloth)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                about.finding(
+                        "hem-deep-on-heavy",
+                        Level.NOTE,
+                        name + " is heavy, and the hem deep.",
+                        about.tape().print(DEEPEST_HEAVY)
+                                + " or less is usual for heavy wool or cotton (4-H bulletin"
+                                + " L-87)."));
+    }
+
+    private boolean isCutOf(Cloth cloth) {
+        Role role = cloth.textile().roleOrMain();
+        return about.result().edges().stream().anyMatch(e -> e.piece().copies(role) > 0);
+    }
+
+    private static boolean isWoolly(Cloth cloth) {
+        return cloth.textile()
+                .fibre()
+                .flatMap(Answer::toOptional)
+                .filter(f -> f.hasAny(WOOLLY))
+                .isPresent();
+    }
+
+    private static boolean isHeavy(Cloth cloth) {
+        Textile textile = cloth.textile();
+        Optional<ClothWeight> told = textile.weight().flatMap(Answer::toOptional);
+        return told.or(() -> weighed(cloth))
+                .filter(w -> w.gramsPerSquareMetre() > HEAVY_G_PER_M2)
+                .isPresent();
+    }
+
+    private static Optional<ClothWeight> weighed(Cloth cloth) {
+        return cloth.textile()
+                .mass()
+                .flatMap(Answer::toOptional)
+                .flatMap(mass -> cloth.extent().toOptional().map(Extent::area).map(mass::over));
+    }
+}

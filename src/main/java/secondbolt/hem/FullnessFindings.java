@@ -1,0 +1,180 @@
+package secondbolt.hem;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import secondbolt.measure.Length;
+import secondbolt.shape.TurnedEdge;
+import secondbolt.worksheet.Convention;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+
+/**
+ * Whether a turned edge is longer or shorter than the line it lands on, and what to do about it.
+ */
+final class FullnessFindings {
+    /** Three quarters of a circle and more count as full; common practice, no source. */
+    private static final double FULL_RADIANS = 1.5 * Math.PI - 1e-6;
+
+    /** A hem that were less deep is no choice. */
+    private static final Length LEAST_DEPTH = Length.ofMillimetres(2);
+
+    /** How far apart the clips of a hollow edge are at most. */
+    private static final Convention CLIP_EVERY =
+            Convention.common(Length.ofInches(1, 1), Length.ofMillimetres(25));
+
+    /** How near to the fold a clip ends. */
+    private static final Convention CLIP_TO_WITHIN =
+            Convention.common(Length.ofInches(1, 8), Length.ofMillimetres(3));
+
+    private final AboutHem about;
+    private final HemResult result;
+
+    private FullnessFindings(AboutHem about) {
+        this.about = about;
+        this.result = about.result();
+    }
+
+    static Stream<Finding> of(AboutHem about) {
+        FullnessFindings all = new FullnessFindings(about);
+        return Stream.of(all.tooFull(), all.tooShort(), all.ease(), all.tooTight())
+                .flatMap(Optional::stream);
+    }
+
+    private Optional<Finding> tooFull() {
+        List<HemEdge> edges =
+                result.handled(HemEdge.Handling.TOO_FULL).stream()
+                        .filter(e -> e.fullness().isPresent())
+                        .toList();
+        if (edges.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                about.finding(
+                        "hem-too-full",
+                        Level.WARNING,
+                        "The turned edge is far longer than the line it lands on: "
+                                + about.each(edges, about::surplus)
+                                + ". More than about 5 % will not shrink flat in firm cotton ("
+                                + Convention.COMMON_PRACTICE
+                                + ").",
+                        eased(edges)
+                                + ". Or keep the depth with `turned: faced`, a facing cut to the"
+                                + " shape of the edge, as for very wide circular skirts (Baldt,"
+                                + " Clothing for Women, 1916)."
+                                + circle()
+                                + gentler(edges)));
+    }
+
+    private String eased(List<HemEdge> edges) {
+        Length shrinks = deepest(edges, HemCalculation.SHRINKS_IN);
+        return "Up to "
+                + about.print(shrinks)
+                + " deep it can be eased in"
+                + flat(edges)
+                + (shrinks.isShorterThan(LEAST_DEPTH)
+                        ? ""
+                        : ": write such a `depth`, or a `narrow` hem");
+    }
+
+    private String flat(List<HemEdge> edges) {
+        Length flat = deepest(edges, HemCalculation.PRESSES_FLAT);
+        return flat.isShorterThan(LEAST_DEPTH)
+                ? ""
+                : ", up to " + about.print(flat) + " it lies flat by itself";
+    }
+
+    private String circle() {
+        return result.turnsAllRound() >= FULL_RADIANS
+                ? " A full circle takes "
+                        + about.rawEdge()
+                        + ", or a rolled hem (4-H bulletin L-87)."
+                : "";
+    }
+
+    /** What the design itself would have to be for this depth. */
+    private String gentler(List<HemEdge> edges) {
+        boolean arc = edges.stream().allMatch(e -> e.turned().get().radiusMm().isPresent());
+        double factor = (2 + HemCalculation.SHRINKS_IN) / HemCalculation.SHRINKS_IN;
+        double needed = result.hem().depth().orElseThrow().millimetres() * factor;
+        return arc
+                ? " This depth itself would want a fold that curves with a radius of "
+                        + about.tape().print(HemEdge.mm(needed))
+                        + " or more."
+                : "";
+    }
+
+    /**
+     * The depth at which the fullness comes to a share, rounded down.
+     *
+     * <p>Derived: a fold of length F that turns by τ, turned up by d, has the surplus 2dτ over a
+     * line of F − dτ; that is the share r of it at d = rF / (τ(2 + r)).
+     */
+    private Length deepest(List<HemEdge> edges, double share) {
+        double least =
+                edges.stream()
+                        .map(e -> e.turned().orElseThrow())
+                        .mapToDouble(t -> share * t.foldMm() / (t.turnsRadians() * (2 + share)))
+                        .min()
+                        .orElseThrow();
+        return HemEdge.mm(Math.max(0, least)).roundedDownTo(about.tape().mark());
+    }
+
+    private Optional<Finding> tooShort() {
+        List<HemEdge> edges = result.handled(HemEdge.Handling.SHORT);
+        if (edges.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                about.finding(
+                        "hem-hollow",
+                        Level.CAUTION,
+                        "The edge is hollow, so the turned edge is shorter than the line it lands"
+                                + " on: "
+                                + about.each(edges, about::surplus)
+                                + ".",
+                        "Clip the turned-up cloth every "
+                                + about.tape().print(CLIP_EVERY.on(about.tape()))
+                                + " or closer, to within "
+                                + about.tape().printSmall(CLIP_TO_WITHIN.on(about.tape()))
+                                + " of the fold, so that it spreads, or write `turned: faced` and"
+                                + " sew on a facing of its shape ("
+                                + CLIP_EVERY.source()
+                                + ")."));
+    }
+
+    private Optional<Finding> ease() {
+        List<HemEdge> edges = result.handled(HemEdge.Handling.EASE);
+        if (edges.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                about.finding(
+                        "hem-eased",
+                        Level.NOTE,
+                        "The turned edge is longer than the line it lands on: "
+                                + about.each(edges, about::surplus)
+                                + ".",
+                        "Ease-stitch "
+                                + about.rawEdge()
+                                + " from the raw edge, draw each panel up by its own surplus, and"
+                                + " shrink the fullness away with steam over the pressing card."));
+    }
+
+    private Optional<Finding> tooTight() {
+        List<HemEdge> tight =
+                result.edges().stream()
+                        .filter(e -> e.turned().filter(TurnedEdge::isTooTight).isPresent())
+                        .toList();
+        if (tight.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                about.finding(
+                        "hem-too-tight",
+                        Level.WARNING,
+                        "It bends more sharply than it is deep: " + about.names(tight) + ".",
+                        "Write a smaller `depth`, or face it; no pressing card of that shape is"
+                                + " printed."));
+    }
+}
