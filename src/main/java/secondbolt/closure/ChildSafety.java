@@ -43,8 +43,8 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
         return age.filter(a -> a.isUnder(years)).isPresent();
     }
 
-    private Optional<Finding> told(Level level, String text, String remedy) {
-        return Optional.of(new Finding(result.name(), level, text, remedy + " " + ASK));
+    private Optional<Finding> told(String code, Level level, String text, String remedy) {
+        return Optional.of(ClosureFindings.found(result, code, level, text, remedy + " " + ASK));
     }
 
     private Optional<Finding> smallParts() {
@@ -57,6 +57,7 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
                             .filter(w -> w.isLongerThan(CYLINDER))
                             .isEmpty();
             return told(
+                    "fastener-swallowed",
                     Level.WARNING,
                     many
                             + " come off and can be swallowed; the wearer is under three."
@@ -68,6 +69,7 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
         }
         if (isUnder(CHILD_UNDER)) {
             return told(
+                    "fastener-swallowed",
                     Level.CAUTION,
                     many + " come off and can be swallowed.",
                     "Sew each on with strong thread through all layers, fasten off, pull hard, and"
@@ -77,6 +79,7 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
         return age.isPresent()
                 ? Optional.empty()
                 : told(
+                        "fastener-swallowed",
                         Level.NOTE,
                         many + " come off and can be swallowed.",
                         "For a child under three, or one who mouths things, choose another closing;"
@@ -91,6 +94,7 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
     private Optional<Finding> cords() {
         if (isUnder(NO_CORDS_UNDER)) {
             return told(
+                    "ties-catch",
                     Level.WARNING,
                     "Ties catch, and a child can be strangled or dragged by them: at hood and neck"
                             + " none are allowed for children of seven and younger (EN 14682), nor"
@@ -101,6 +105,7 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
         }
         if (isUnder(CHILD_UNDER)) {
             return told(
+                    "ties-catch",
                     Level.WARNING,
                     "Ties catch: at hood and neck of children up to fourteen they may have no free"
                             + " ends (EN 14682).",
@@ -109,6 +114,7 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
         return age.isPresent()
                 ? Optional.empty()
                 : told(
+                        "ties-catch",
                         Level.NOTE,
                         "Ties at the neck of a child can strangle.",
                         "`wearer: {age: …}` says who wears it.");

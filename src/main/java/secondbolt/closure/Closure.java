@@ -14,7 +14,11 @@ import secondbolt.measure.Length;
  * @param places where it is written, for checks that look further
  */
 public record Closure(
-        Placket placket, Fastening fastening, Spread spread, Overlap overlap, Places places) {
+        Placket placket,
+        Fastening fastening,
+        FastenerSpread spread,
+        Overlap overlap,
+        Places places) {
     /**
      * Where a closure is written.
      *

@@ -18,29 +18,17 @@ public final class ClosureCalculation {
     /** How many counts are tried for one that leaves no hole to be worked by hand. */
     private static final int CHOICE = 3;
 
+    /** How many more and how many fewer are tried beside the count taken. */
+    private static final int BESIDE = 3;
+
+    private final ClosureInput input;
     private final Closure closure;
-    private final Layout layout;
-    private final Machine machine;
-    private final Tape tape;
     private final ClosureSpacing spacing;
 
-    private ClosureCalculation(Closure closure, Layout layout, Machine machine, Tape tape) {
-        this.closure = closure;
-        this.layout = layout;
-        this.machine = machine;
-        this.tape = tape;
-        this.spacing = new ClosureSpacing(closure, layout, machine, tape);
-    }
-
-    /**
-     * How far a hole reaches past the button's centre: above it if upright, toward the edge if
-     * level. An eighth of an inch on an inch tape, 3 mm on a metric one.
-     *
-     * <p>Source: Buttons and Buttonholes, Extension Bulletin 576, August 1965, for level holes; the
-     * American dressmakers' standards (within an eighth of the top) for upright ones.
-     */
-    static Length reach(Tape tape) {
-        return tape == Tape.INCH ? Length.ofInches(1, 8) : Length.ofMillimetres(3);
+    private ClosureCalculation(ClosureInput input) {
+        this.input = input;
+        this.closure = input.closure();
+        this.spacing = new ClosureSpacing(input);
     }
 
     /**
@@ -53,47 +41,44 @@ public final class ClosureCalculation {
         List<ClosureResult> results = new ArrayList<>();
         closures.forEach(
                 (name, closure) ->
-                        Layout.of(closure, fit, tape)
-                                .ifPresent(
-                                        layout ->
-                                                results.add(
-                                                        work(
-                                                                name, closure, layout, machine,
-                                                                tape))));
+                        PlacketPlan.of(closure, fit, tape)
+                                .map(plan -> new ClosureInput(name, closure, plan, machine, tape))
+                                .map(input -> work(input, PlacketChange.of(input, fit)))
+                                .ifPresent(results::add));
         return results;
     }
 
     /**
-     * The closure worked out on a placket.
+     * One closure.
      *
+     * @param change what the alterations did to its placket
      * @throws IllegalArgumentException if its fasteners cannot be placed at all, which {@link
      *     ClosureCheck} tells
      */
-    static ClosureResult work(
-            String name, Closure closure, Layout layout, Machine machine, Tape tape) {
-        return new ClosureCalculation(closure, layout, machine, tape).result(name);
+    static ClosureResult work(ClosureInput input, PlacketChange change) {
+        return new ClosureCalculation(input).result(change);
     }
 
-    private ClosureResult result(String name) {
+    private ClosureResult result(PlacketChange change) {
         int count = count();
-        Solved solved =
+        FastenerRow row =
                 spacing.solve(count)
                         .orElseThrow(
                                 () ->
                                         new IllegalArgumentException(
-                                                count + " cannot be placed on " + layout.length()));
-        List<ClosureResult.Mark> marks =
-                IntStream.range(0, count).mapToObj(i -> mark(i, solved)).toList();
-        int added = closure.spread().count().map(told -> count - told).orElse(0);
+                                                count
+                                                        + " cannot be placed on "
+                                                        + input.plan().length()));
         return new ClosureResult(
-                name,
-                closure,
-                layout,
-                solved,
-                marks,
-                added,
-                solved.isClean() ? List.of() : new Remedies(spacing, count, solved, tape).words(),
-                advice(count));
+                input,
+                row,
+                IntStream.range(0, count).mapToObj(i -> mark(i, row)).toList(),
+                closure.spread().count().map(told -> count - told).orElse(0),
+                row.isClean()
+                        ? List.of()
+                        : new FastenerRemedies(spacing, count, row, input.tape()).words(),
+                new OtherCounts(input, count, () -> counts(count)),
+                change);
     }
 
     /** As told; more where the largest gap asks for it; the fewest that keep it if none is told. */
@@ -115,34 +100,37 @@ public final class ClosureCalculation {
                 .orElse(possible.isEmpty() ? told : possible.get(0));
     }
 
-    private ClosureResult.Mark mark(int index, Solved solved) {
+    private FastenerMark mark(int index, FastenerRow row) {
         int number = index + 1;
         Fastening fastening = closure.fastening();
-        Length fromTop = solved.fromTop().get(index);
+        Length fromTop = row.fromTop().get(index);
         Fastening.Holes holes = fastening.holes(number);
         Length start =
-                (holes == Fastening.Holes.UPRIGHT ? fromTop : Length.ZERO).minus(reach(tape));
-        boolean isTooLong = fastening.hasHoles() && !machine.stitches(fastening.hole());
-        boolean byHand = fastening.hasHoles() && (solved.byHand().contains(index) || isTooLong);
-        return new ClosureResult.Mark(
+                (holes == Fastening.Holes.UPRIGHT ? fromTop : Length.ZERO)
+                        .minus(holes.reach().on(input.tape()));
+        boolean isTooLong = fastening.hasHoles() && !input.machine().stitches(fastening.hole());
+        boolean byHand = fastening.hasHoles() && (row.byHand().contains(index) || isTooLong);
+        return new FastenerMark(
                 number, fromTop, holes, start, start.plus(fastening.hole()), byHand, why(fromTop));
     }
 
     /** What a fastener meets there, in the maker's words. */
     private Optional<String> why(Length fromTop) {
-        return layout.meets().stream()
-                .filter(meet -> meet.at().minus(fromTop).size().isShorterThan(tape.mark()))
-                .map(Layout.Spot::why)
+        return input.plan().meets().stream()
+                .filter(meet -> meet.at().minus(fromTop).size().isShorterThan(input.tape().mark()))
+                .map(PlacketSpot::why)
                 .findFirst();
     }
 
-    private List<ClosureResult.Advice> advice(int count) {
-        List<ClosureResult.Advice> rows = new ArrayList<>();
-        for (int other = Math.max(2, count - 3); other <= count + 3 && count > 1; other++) {
-            int others = other;
-            spacing.solve(other)
-                    .ifPresent(solved -> rows.add(new ClosureResult.Advice(others, solved)));
+    private List<OtherCount> counts(int taken) {
+        if (taken < 2) {
+            return List.of();
         }
-        return rows;
+        List<OtherCount> counts = new ArrayList<>();
+        for (int other = Math.max(2, taken - BESIDE); other <= taken + BESIDE; other++) {
+            int count = other;
+            spacing.solve(count).ifPresent(row -> counts.add(new OtherCount(count, row)));
+        }
+        return List.copyOf(counts);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import secondbolt.file.Trouble;
 import secondbolt.file.source.Place;
 import secondbolt.fit.FitResult;
+import secondbolt.measure.Counted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -28,7 +29,7 @@ public final class ClosureCheck {
     public static List<Trouble> of(Closure closure, Optional<FitResult> fit, Tape tape) {
         ClosureCheck check = new ClosureCheck(closure, tape);
         Optional<Length> length = closure.placket().length(fit);
-        List<Spread.Spot> spots = new ArrayList<>(closure.spread().meets());
+        List<FastenerSpread.WrittenSpot> spots = new ArrayList<>(closure.spread().meets());
         spots.addAll(closure.spread().bulks());
         spots.forEach(spot -> check.spot(spot, fit, length));
         if (closure.spread().last().isEmpty()) {
@@ -44,8 +45,9 @@ public final class ClosureCheck {
         troubles.add(new Trouble(place, found, right));
     }
 
-    private void spot(Spread.Spot spot, Optional<FitResult> fit, Optional<Length> length) {
-        Spread.At at = spot.at().value();
+    private void spot(
+            FastenerSpread.WrittenSpot spot, Optional<FitResult> fit, Optional<Length> length) {
+        FastenerSpread.At at = spot.at().value();
         if (at.mark().isPresent() && closure.placket().edges().isEmpty()) {
             tell(
                     spot.at().place(),
@@ -99,8 +101,8 @@ public final class ClosureCheck {
     }
 
     private void severalFit(Length length) {
-        Spread.Reach first = closure.spread().first();
-        Spread.Reach last = closure.spread().last().orElseThrow();
+        FastenerSpread.EndRange first = closure.spread().first();
+        FastenerSpread.EndRange last = closure.spread().last().orElseThrow();
         int count = closure.spread().count().orElse(2);
         if (count == 1) {
             oneAlone(length, last);
@@ -121,7 +123,7 @@ public final class ClosureCheck {
         haveRoom(lastFromTop.minus(first.from()), count);
     }
 
-    private void oneAlone(Length length, Spread.Reach last) {
+    private void oneAlone(Length length, FastenerSpread.EndRange last) {
         Length first = closure.spread().first().middle();
         if (length.minus(last.middle()).minus(first).size().isLongerThan(Length.ofMillimetres(1))) {
             tell(
@@ -139,7 +141,7 @@ public final class ClosureCheck {
         Length gap = span.dividedBy(count - 1L);
         Length need = ClosureSpacing.needed(closure.fastening());
         if (gap.isShorterThan(need)) {
-            long most = 1 + (long) (span.millimetres() / need.millimetres());
+            int most = 1 + (int) (span.millimetres() / need.millimetres());
             String one = closure.fastening().kind().one();
             tell(
                     closure.places().count(),
@@ -151,7 +153,7 @@ public final class ClosureCheck {
                             + ", so that they"
                             + (closure.fastening().hasHoles() ? " or their holes" : "")
                             + " would overlap",
-                    "at most " + most + " " + (most == 1 ? one : one + "s") + " on this length");
+                    "at most " + Counted.of(most, one) + " on this length");
         }
     }
 

@@ -61,7 +61,7 @@ public final class ClosureSection {
         if (!hasOneLength(fields) || kind.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Spread> spread = SpreadKeys.read(fields, kind.get());
+        Optional<FastenerSpread> spread = SpreadKeys.read(fields, kind.get());
         Optional<Fastening> fastening = FasteningKeys.read(fields, kind.get());
         Optional<Overlap> overlap = OverlapKeys.read(fields, kind.get());
         if (spread.isEmpty() || fastening.isEmpty() || overlap.isEmpty()) {

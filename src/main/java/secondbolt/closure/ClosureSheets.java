@@ -16,10 +16,9 @@ import secondbolt.worksheet.Subject;
  * The sheets of closures: strips for both sides of each, and a card to try its holes.
  *
  * @param results the closures worked out
- * @param page the values as they are printed
- * @param tape the maker's
+ * @param findings what a maker should know of them
  */
-record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
+record ClosureSheets(List<ClosureResult> results, List<Finding> findings) {
     List<Sheet> sheets() {
         List<String> names = SheetName.forEach(results.stream().map(ClosureResult::name).toList());
         List<Sheet> sheets = new ArrayList<>();
@@ -34,7 +33,8 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
 
     private Sheet strips(String name, ClosureResult result) {
         List<String> warnings =
-                page.findings(result).stream()
+                findings.stream()
+                        .filter(f -> f.about().equals(new Subject.Closure(result.name())))
                         .filter(Finding::isWarning)
                         .map(f -> f.text() + " " + f.remedy())
                         .toList();
@@ -43,11 +43,11 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
                 name,
                 (hasHoles ? "Buttonhole strips: " : "Strips: ") + result.name(),
                 shown(result),
-                StripDrawing.of(result, tape),
+                StripDrawing.of(result),
                 List.of(
                         new Block.Steps(instructions(result)),
                         new Block.Warnings(warnings),
-                        new Block.Rows(table(result))),
+                        new Block.Rows(new MarkTable(result).onSheet())),
                 Sheet.Size.HOME);
     }
 
@@ -68,13 +68,13 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
 
     private List<String> instructions(ClosureResult result) {
         Fastening fastening = result.closure().fastening();
-        Sides sides = new Sides(result.closure().overlap());
+        LapSides sides = new LapSides(result.closure().overlap());
         List<String> steps = new ArrayList<>();
         steps.add("The marks printed on the pattern no longer hold: use these.");
         steps.add("Cut both strips out along the heavy lines.");
         steps.add(
                 "Lay the strip "
-                        + Sides.overHeading(fastening.kind())
+                        + LapSides.overHeading(fastening.kind())
                         + " on the "
                         + sides.over()
                         + ", right side of the cloth up: heavy long edge on the finished edge,"
@@ -82,11 +82,11 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
         steps.add(
                 fastening.hasHoles()
                         ? "Prick through both ends of each hole and each cross; mark with chalk or"
-                              + " thread."
+                                + " thread."
                         : "Prick through each cross; mark with chalk or thread.");
         steps.add(
                 "Lay the strip "
-                        + Sides.underHeading(fastening.kind())
+                        + LapSides.underHeading(fastening.kind())
                         + " on the "
                         + sides.under()
                         + " in the same way; "
@@ -130,32 +130,8 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
         return laps == Overlap.Laps.FRONT_OVER_BACK || laps == Overlap.Laps.BACK_OVER_FRONT;
     }
 
-    private Table table(ClosureResult result) {
-        Fastening fastening = result.closure().fastening();
-        List<List<String>> rows = new ArrayList<>();
-        for (ClosureResult.Mark mark : result.marks()) {
-            ClosureView.Row row = page.row(result, mark);
-            List<String> cells = new ArrayList<>();
-            cells.add(Integer.toString(row.number()));
-            cells.add(row.fromTop());
-            cells.add(row.other());
-            if (fastening.hasHoles()) {
-                cells.add(row.start());
-                cells.add(row.end());
-            }
-            cells.add(row.note());
-            rows.add(cells);
-        }
-        String one = PageWords.capital(fastening.kind().one());
-        String from = result.closure().isUpright() ? " from the top" : " from the centre";
-        return Table.of(
-                fastening.hasHoles()
-                        ? List.of(one, "From the top", "", "Hole begins" + from, "Hole ends", "")
-                        : List.of(one, "From the top", "", ""),
-                rows);
-    }
-
     private Sheet card(String name, ClosureResult result) {
+        Tape tape = result.tape();
         List<List<String>> rows =
                 TestCard.holes(result.hole(), tape).stream()
                         .map(hole -> List.of(tape.printSmall(hole), tape.other().printSmall(hole)))
@@ -164,7 +140,7 @@ record ClosureSheets(List<ClosureResult> results, ClosurePage page, Tape tape) {
                 name + "-test",
                 "Test card: " + result.name(),
                 Set.of(new Subject.Closure(result.name())),
-                TestCard.of(result, tape),
+                TestCard.of(result),
                 List.of(
                         new Block.Steps(trial()),
                         new Block.Warnings(

@@ -10,7 +10,7 @@ import secondbolt.closure.spacing.SpacingProblem;
 import secondbolt.closure.spacing.SpacingSolver;
 import secondbolt.closure.spacing.Zone;
 import secondbolt.measure.Length;
-import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
 
 /**
  * Places so many fasteners on a placket: on a grid of half a millimetre, or 1/64 in, and where
@@ -21,26 +21,27 @@ import secondbolt.measure.Tape;
  * top anew, so that roundings never add up.
  */
 final class ClosureSpacing {
-    /** How wide a level hole is worked, with its stitches: common practice, no source. */
-    private static final Length LEVEL_WIDTH = Length.ofMillimetres(5);
-
     private static final int NO_LIMIT = 1_000_000;
 
+    /** The steps that places are counted in. */
+    private static final Convention GRID =
+            new Convention(
+                    Length.ofInches(1, 64),
+                    Length.ofMillimetres(1).dividedBy(2),
+                    "our own choice, no coarser than the marks of a tape");
+
     private final Fastening fastening;
-    private final Spread spread;
-    private final Layout layout;
-    private final Length footRoom;
-    private final Tape tape;
+    private final FastenerSpread spread;
+    private final PlacketPlan plan;
+    private final HoleRoom room;
     private final Length step;
 
-    ClosureSpacing(Closure closure, Layout layout, Machine machine, Tape tape) {
-        this.fastening = closure.fastening();
-        this.spread = closure.spread();
-        this.layout = layout;
-        this.footRoom = machine.footRoom(tape);
-        this.tape = tape;
-        this.step =
-                tape == Tape.INCH ? Length.ofInches(1, 64) : Length.ofMillimetres(1).dividedBy(2);
+    ClosureSpacing(ClosureInput input) {
+        this.fastening = input.closure().fastening();
+        this.spread = input.closure().spread();
+        this.plan = input.plan();
+        this.room = new HoleRoom(fastening, input.machine().footRoom(input.tape()), input.tape());
+        this.step = GRID.on(input.tape());
     }
 
     /** How far apart two must be at least, so that neither they nor their holes touch. */
@@ -53,30 +54,30 @@ final class ClosureSpacing {
 
     /** Whether so many leave no hole by hand, every place met and no gap wider than the largest. */
     boolean isClear(int count, Length largestGap) {
-        SpacingProblem problem = problem(count, layout.meets(), last(), steps(largestGap));
+        SpacingProblem problem = problem(count, plan.meets(), last(), steps(largestGap));
         return SpacingSolver.isClear(problem, 1);
     }
 
-    /** Whether so many can be placed {@linkplain Solved#isClean cleanly}. */
+    /** Whether so many can be placed {@linkplain FastenerRow#isClean cleanly}. */
     boolean isClean(int count, Zone first, Zone last) {
         return SpacingSolver.isClear(
-                problem(count, layout.meets(), first, last, NO_LIMIT), Solved.SEEN_PART);
+                problem(count, plan.meets(), first, last, NO_LIMIT), FastenerRow.SEEN_PART);
     }
 
     /** Whether so many can be placed at all with no gap wider. */
     boolean isPossible(int count, Length largestGap) {
-        return SpacingSolver.isPossible(problem(count, layout.meets(), last(), steps(largestGap)));
+        return SpacingSolver.isPossible(problem(count, plan.meets(), last(), steps(largestGap)));
     }
 
     /** So many as well as they can be placed; a place that cannot be met is left out. */
-    Optional<Solved> solve(int count) {
+    Optional<FastenerRow> solve(int count) {
         return solve(count, last());
     }
 
     /** The same with the last one elsewhere. */
-    Optional<Solved> solve(int count, Zone last) {
-        for (List<Layout.Spot> meets : fewestLeftOut(layout.meets())) {
-            Optional<Solved> solved = solve(count, meets, last, NO_LIMIT);
+    Optional<FastenerRow> solve(int count, Zone last) {
+        for (List<PlacketSpot> meets : fewestLeftOut(plan.meets())) {
+            Optional<FastenerRow> solved = solve(count, meets, last, NO_LIMIT);
             if (solved.isPresent()) {
                 return solved;
             }
@@ -86,14 +87,14 @@ final class ClosureSpacing {
 
     /** Where the last one may be, from the top. */
     Zone last() {
-        Spread.Reach reach = spread.last().orElse(spread.first());
-        int from = steps(layout.length().minus(reach.to()));
-        return new Zone(from, Math.max(from, steps(layout.length().minus(reach.from()))));
+        FastenerSpread.EndRange reach = spread.last().orElse(spread.first());
+        int from = steps(plan.length().minus(reach.to()));
+        return new Zone(from, Math.max(from, steps(plan.length().minus(reach.from()))));
     }
 
     /** Whether the last hole, with room for the foot, ends above the placket's foot. */
     boolean keepsOnThePlacket(int count, Zone last) {
-        return length(last.to()).plus(below(count)).compareTo(layout.length()) <= 0;
+        return length(last.to()).plus(room.below(count)).compareTo(plan.length()) <= 0;
     }
 
     /** The same with the last one moved down by so many steps, up if negative. */
@@ -110,7 +111,7 @@ final class ClosureSpacing {
     }
 
     /** All subsets, the whole first, then those with one left out, and so on. */
-    private static List<List<Layout.Spot>> fewestLeftOut(List<Layout.Spot> meets) {
+    private static List<List<PlacketSpot>> fewestLeftOut(List<PlacketSpot> meets) {
         return IntStream.range(0, 1 << meets.size())
                 .boxed()
                 .sorted(Comparator.comparingInt(Integer::bitCount))
@@ -123,7 +124,7 @@ final class ClosureSpacing {
                 .toList();
     }
 
-    private Optional<Solved> solve(int count, List<Layout.Spot> meets, Zone last, int widest) {
+    private Optional<FastenerRow> solve(int count, List<PlacketSpot> meets, Zone last, int widest) {
         if (count == 1) {
             return one(meets);
         }
@@ -131,12 +132,12 @@ final class ClosureSpacing {
         return SpacingSolver.solve(problem).map(found -> solved(found, problem, meets));
     }
 
-    private SpacingProblem problem(int count, List<Layout.Spot> meets, Zone last, int widest) {
+    private SpacingProblem problem(int count, List<PlacketSpot> meets, Zone last, int widest) {
         return problem(count, meets, first(), last, widest);
     }
 
     private SpacingProblem problem(
-            int count, List<Layout.Spot> meets, Zone first, Zone last, int widest) {
+            int count, List<PlacketSpot> meets, Zone first, Zone last, int widest) {
         // A step less than needed, so that the rounding of the ends never forbids what fits.
         int least = (int) (needed(fastening).millimetres() / step.millimetres()) - 1;
         return new SpacingProblem(
@@ -155,7 +156,7 @@ final class ClosureSpacing {
     }
 
     /** One alone goes where it must, else as near the middle of its range as a hole can be. */
-    private Optional<Solved> one(List<Layout.Spot> meets) {
+    private Optional<FastenerRow> one(List<PlacketSpot> meets) {
         Zone range = first();
         List<Zone> blocked = blocked(1);
         List<Integer> places =
@@ -168,7 +169,7 @@ final class ClosureSpacing {
                                 .thenComparingInt(p -> Math.abs(2 * p - range.from() - range.to())))
                 .map(
                         place ->
-                                new Solved(
+                                new FastenerRow(
                                         List.of(exact(place)),
                                         isIn(blocked, place) ? List.of(0) : List.of(),
                                         Optional.empty(),
@@ -180,16 +181,16 @@ final class ClosureSpacing {
         return zones.stream().anyMatch(zone -> zone.holds(place));
     }
 
-    private List<Layout.Spot> unmet(List<Layout.Spot> met) {
-        return layout.meets().stream().filter(m -> !met.contains(m)).toList();
+    private List<PlacketSpot> unmet(List<PlacketSpot> met) {
+        return plan.meets().stream().filter(m -> !met.contains(m)).toList();
     }
 
     /** Where the hole of a fastener, by its number, cannot be stitched. */
     private List<Zone> blocked(int number) {
         List<Zone> zones = new ArrayList<>();
-        for (Layout.Spot bulk : layout.bulks()) {
-            Length above = bulk.at().minus(bulk.clearAbove()).minus(below(number));
-            Length under = bulk.at().plus(bulk.clearBelow()).plus(above(number));
+        for (PlacketSpot bulk : plan.bulks()) {
+            Length above = bulk.at().minus(bulk.clearAbove()).minus(room.below(number));
+            Length under = bulk.at().plus(bulk.clearBelow()).plus(room.above(number));
             int from = (int) Math.floor(above.millimetres() / step.millimetres()) + 1;
             int to = (int) Math.ceil(under.millimetres() / step.millimetres()) - 1;
             if (from <= to) {
@@ -199,46 +200,22 @@ final class ClosureSpacing {
         return zones;
     }
 
-    /** How far up from its centre a fastener needs the cloth to be level. */
-    private Length above(int number) {
-        if (!fastening.hasHoles()) {
-            return halfWidth();
-        }
-        return fastening.holes(number) == Fastening.Holes.UPRIGHT
-                ? ClosureCalculation.reach(tape).plus(footRoom)
-                : LEVEL_WIDTH.dividedBy(2).plus(footRoom);
-    }
-
-    /** How far down. */
-    private Length below(int number) {
-        if (!fastening.hasHoles()) {
-            return halfWidth();
-        }
-        return fastening.holes(number) == Fastening.Holes.UPRIGHT
-                ? fastening.hole().minus(ClosureCalculation.reach(tape)).plus(footRoom)
-                : LEVEL_WIDTH.dividedBy(2).plus(footRoom);
-    }
-
-    private Length halfWidth() {
-        return fastening.width().map(w -> w.dividedBy(2)).orElse(Length.ZERO);
-    }
-
     /** A place that was told, exactly; else the grid's. */
     private Length exact(int place) {
         List<Length> told = new ArrayList<>();
-        layout.meets().forEach(meet -> told.add(meet.at()));
+        plan.meets().forEach(meet -> told.add(meet.at()));
         told.add(spread.first().from());
         told.add(spread.first().to());
         spread.last()
                 .ifPresent(
                         last -> {
-                            told.add(layout.length().minus(last.from()));
-                            told.add(layout.length().minus(last.to()));
+                            told.add(plan.length().minus(last.from()));
+                            told.add(plan.length().minus(last.to()));
                         });
         return told.stream().filter(t -> steps(t) == place).findFirst().orElse(length(place));
     }
 
-    private Solved solved(Spacing spacing, SpacingProblem problem, List<Layout.Spot> met) {
+    private FastenerRow solved(Spacing spacing, SpacingProblem problem, List<PlacketSpot> met) {
         List<Length> places = new EvenRuns(problem, spacing).lengths(this::exact);
         int gaps = places.size() - 1;
         Length gap = places.get(gaps).minus(places.get(0)).dividedBy(gaps);
@@ -248,6 +225,6 @@ final class ClosureSpacing {
             uneven = uneven.orLonger(off);
         }
         List<Integer> byHand = problem.blockedAt(places.stream().map(this::steps).toList());
-        return new Solved(places, byHand, Optional.of(gap), uneven, unmet(met));
+        return new FastenerRow(places, byHand, Optional.of(gap), uneven, unmet(met));
     }
 }

@@ -9,12 +9,14 @@ import java.util.function.Function;
 import secondbolt.file.Key;
 import secondbolt.file.Placed;
 import secondbolt.file.Trouble;
+import secondbolt.fit.AlterationSection;
 import secondbolt.fit.EdgeSum;
 import secondbolt.fit.FitCheck;
 import secondbolt.fit.FitResult;
 import secondbolt.fit.FitTopic;
 import secondbolt.fit.Pattern;
 import secondbolt.fit.PatternSection;
+import secondbolt.fit.size.Wearer;
 import secondbolt.fit.size.WearerTopic;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
@@ -68,14 +70,40 @@ public final class ClosureTopic implements Topic<List<ClosureResult>> {
         Map<String, Closure> closures = new LinkedHashMap<>();
         List<TurnedUp> hems = turned.apply(bench);
         written.get().forEach((name, closure) -> closures.put(name, closure.with(hems)));
-        ClosureWorksheet sheet =
-                ClosureWorksheet.of(
-                        closures,
-                        fit,
-                        bench.came(WearerTopic.NAME),
-                        bench.written(Machine.KEY).orElse(Machine.UNKNOWN),
-                        bench.tape());
-        return Outcome.of(sheet.results(), sheet.worksheet());
+        List<ClosureResult> results =
+                followed(
+                        ClosureCalculation.all(
+                                closures,
+                                fit,
+                                bench.written(Machine.KEY).orElse(Machine.UNKNOWN),
+                                bench.tape()),
+                        bench);
+        Optional<Wearer.Age> age = bench.came(WearerTopic.NAME).flatMap(Wearer::age);
+        return Outcome.of(
+                results, new ClosureWorksheet(closures, results, age, bench.tape()).worksheet());
+    }
+
+    /**
+     * With what lies elsewhere than it would without the alterations. Where the closures could not
+     * be worked out without them, nothing is known of that.
+     */
+    private static List<ClosureResult> followed(List<ClosureResult> results, Bench bench) {
+        boolean isAltered =
+                bench.written(AlterationSection.KEY).filter(a -> !a.isEmpty()).isPresent();
+        if (!isAltered || results.stream().allMatch(r -> r.change().before().isEmpty())) {
+            return List.copyOf(results);
+        }
+        List<ClosureResult> unaltered =
+                bench.supposing(AlterationSection.KEY, List.of()).came(NAME).orElse(List.of());
+        return results.stream().map(result -> followed(result, unaltered)).toList();
+    }
+
+    private static ClosureResult followed(ClosureResult result, List<ClosureResult> unaltered) {
+        return unaltered.stream()
+                .filter(was -> was.name().equals(result.name()))
+                .findFirst()
+                .map(result::movedFrom)
+                .orElse(result);
     }
 
     /** A closure on edges of the pattern must name some that are there. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.measure.Length;
+import secondbolt.worksheet.Convention;
 
 /**
  * What a closure closes with.
@@ -23,6 +24,11 @@ public record Fastening(
         Optional<Length> ease,
         Holes holes,
         Map<Integer, Holes> differing) {
+    /** What holes are made longer for thick cloth. */
+    static final Convention USUAL_EASE =
+            new Convention(
+                    Length.ofInches(1, 8), Length.ofMillimetres(3), "Extension Bulletin 576");
+
     /** Copies the map. */
     public Fastening {
         differing = Collections.unmodifiableMap(new LinkedHashMap<>(differing));
@@ -64,19 +70,32 @@ public record Fastening(
     /** Which way buttonholes run. */
     public enum Holes {
         /** Along the centre line. */
-        UPRIGHT("upright"),
+        UPRIGHT(
+                "upright",
+                "dressmakers' association standards; one pattern designer centres the hole on the"
+                        + " button instead"),
         /** At right angles to the edge. */
-        LEVEL("level");
+        LEVEL("level", "Buttons and Buttonholes, Extension Bulletin 576, 1965");
 
         private final String word;
+        private final Convention reach;
 
-        Holes(String word) {
+        Holes(String word, String source) {
             this.word = word;
+            this.reach = new Convention(Length.ofInches(1, 8), Length.ofMillimetres(3), source);
         }
 
         /** As written. */
         public String word() {
             return word;
+        }
+
+        /**
+         * How far a hole reaches past the button's centre: above it if upright, toward the edge if
+         * level.
+         */
+        Convention reach() {
+            return reach;
         }
     }
 

@@ -9,6 +9,7 @@ import secondbolt.file.LengthRange;
 import secondbolt.file.MapForm;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
 
 /**
  * What the maker's sewing machine can do.
@@ -19,6 +20,10 @@ import secondbolt.measure.Tape;
 public record Machine(Optional<Length> longestHole, Optional<Length> footRoom) {
     /** Nothing told. */
     public static final Machine UNKNOWN = new Machine(Optional.empty(), Optional.empty());
+
+    /** What the foot needs where nothing is told. */
+    static final Convention USUAL_FOOT_ROOM =
+            Convention.common(Length.ofInches(3, 16), Length.ofMillimetres(5));
 
     private static final Key<Length> LONGEST =
             Key.optional(
@@ -45,10 +50,9 @@ public record Machine(Optional<Length> longestHole, Optional<Length> footRoom) {
         return Optional.of(new Machine(fields.get(LONGEST), fields.get(FOOT)));
     }
 
-    /** The foot's room: told, or 5 mm, 3/16 in on an inch tape. Common practice, no source. */
+    /** The foot's room: told, or what is usual. */
     Length footRoom(Tape tape) {
-        return footRoom.orElse(
-                tape == Tape.INCH ? Length.ofInches(3, 16) : Length.ofMillimetres(5));
+        return footRoom.orElse(USUAL_FOOT_ROOM.on(tape));
     }
 
     /** Whether it stitches a hole of this length, as far as is known. */

@@ -24,7 +24,7 @@ public sealed interface Placket {
     List<Length> joins(Optional<FitResult> fit);
 
     /** The hems it ends in, which are bulk there. */
-    List<Layout.Spot> hemmedEnds(Optional<FitResult> fit);
+    List<PlacketSpot> hemmedEnds(Optional<FitResult> fit);
 
     /** The same placket on a pattern on which this is turned up. */
     Placket with(List<TurnedUp> turned);
@@ -34,7 +34,7 @@ public sealed interface Placket {
      *
      * @return nothing if it is level with a mark that none of its pieces has
      */
-    Optional<Length> place(Spread.At at, Optional<FitResult> fit);
+    Optional<Length> place(FastenerSpread.At at, Optional<FitResult> fit);
 
     /**
      * Measured by tape.
@@ -63,13 +63,13 @@ public sealed interface Placket {
         }
 
         @Override
-        public Optional<Length> place(Spread.At at, Optional<FitResult> fit) {
+        public Optional<Length> place(FastenerSpread.At at, Optional<FitResult> fit) {
             return at.printed();
         }
 
         /** Nothing is known of what a tape ends at. */
         @Override
-        public List<Layout.Spot> hemmedEnds(Optional<FitResult> fit) {
+        public List<PlacketSpot> hemmedEnds(Optional<FitResult> fit) {
             return List.of();
         }
 
@@ -116,7 +116,7 @@ public sealed interface Placket {
         }
 
         @Override
-        public List<Layout.Spot> hemmedEnds(Optional<FitResult> fit) {
+        public List<PlacketSpot> hemmedEnds(Optional<FitResult> fit) {
             return fit.map(
                             f ->
                                     TurnedUp.atTheEnds(
@@ -130,11 +130,11 @@ public sealed interface Placket {
         }
 
         @Override
-        public Optional<Length> place(Spread.At at, Optional<FitResult> fit) {
+        public Optional<Length> place(FastenerSpread.At at, Optional<FitResult> fit) {
             return row(fit).flatMap(
                             row ->
                                     at.mark()
-                                            .map(m -> row.level(m.piece(), m.what()))
+                                            .map(m -> row.level(m.piece(), m.edge()))
                                             .orElseGet(() -> at.printed().map(row::carried)));
         }
     }

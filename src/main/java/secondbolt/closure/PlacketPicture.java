@@ -32,7 +32,8 @@ final class PlacketPicture {
 
     private PlacketPicture() {}
 
-    static Drawing of(ClosureResult result, Tape tape) {
+    static Drawing of(ClosureResult result) {
+        Tape tape = result.tape();
         double scale = LONG_MM / result.length().millimetres();
         Sketch sketch = new Sketch();
         Box placket = new Box(MARGIN_MM, 8, LONG_MM, HIGH_MM);
@@ -41,7 +42,7 @@ final class PlacketPicture {
         double edgeMm = inward > 0 ? placket.topMm() : placket.bottomMm();
         Point from = new Point(placket.leftMm(), edgeMm + inward * CENTRE_MM);
         sketch.line(from, from.moved(LONG_MM, 0), Pen.CENTRE);
-        for (Layout.Spot bulk : result.layout().bulks()) {
+        for (PlacketSpot bulk : result.plan().bulks()) {
             double alongMm = MARGIN_MM + bulk.at().millimetres() * scale;
             sketch.line(
                     new Point(alongMm, placket.topMm()),
@@ -50,7 +51,7 @@ final class PlacketPicture {
         }
         double labelledMm = Double.NEGATIVE_INFINITY;
         double numberedMm = Double.NEGATIVE_INFINITY;
-        for (ClosureResult.Mark mark : result.marks()) {
+        for (FastenerMark mark : result.marks()) {
             double alongMm = MARGIN_MM + mark.fromTop().millimetres() * scale;
             Point centre = new Point(alongMm, from.yMm());
             hole(sketch, result, mark, centre, scale * inward);
@@ -77,14 +78,14 @@ final class PlacketPicture {
 
     /** Whether the finished edge lies above in the picture, as that of the right front does. */
     static boolean edgeIsAbove(ClosureResult result) {
-        return new Sides(result.closure().overlap()).overStandsLeft();
+        return new LapSides(result.closure().overlap()).overStandsLeft();
     }
 
     /** One hole; a level one runs away from the edge, down if the scale is above 0. */
     private static void hole(
             Sketch sketch,
             ClosureResult result,
-            ClosureResult.Mark mark,
+            FastenerMark mark,
             Point centre,
             double inwardScale) {
         double scale = Math.abs(inwardScale);

@@ -39,24 +39,24 @@ final class SpreadKeys {
                             "the shorter first"),
                     "The shortest and the longest it may be.",
                     "[1, 2]");
-    private static final Form<Spread.Reach> REACH =
+    private static final Form<FastenerSpread.EndRange> REACH =
             Forms.either(
-                    Forms.map(Forms.length(ALONG), Spread.Reach::of),
+                    Forms.map(Forms.length(ALONG), FastenerSpread.EndRange::of),
                     MapForm.of(
                             "a range",
                             List.of(BETWEEN),
                             fields ->
                                     Optional.of(
-                                            new Spread.Reach(
+                                            new FastenerSpread.EndRange(
                                                     fields.require(BETWEEN).get(0),
                                                     fields.require(BETWEEN).get(1)))));
-    static final Key<Spread.Reach> FIRST =
+    static final Key<FastenerSpread.EndRange> FIRST =
             Key.required(
                     "first",
                     REACH,
                     "From the top edge to the centre of the first, or `{between: [1, 2]}`.",
                     "1");
-    static final Key<Spread.Reach> LAST =
+    static final Key<FastenerSpread.EndRange> LAST =
             Key.optional(
                     "last",
                     REACH,
@@ -64,14 +64,16 @@ final class SpreadKeys {
                             + " needed unless there is but one.",
                     "11");
 
-    private static final Key<Placed<Spread.At>> AT =
+    private static final Key<Placed<FastenerSpread.At>> AT =
             Key.required(
                     "at",
                     Forms.placed(
                             Forms.either(
                                     Forms.map(
                                             Forms.length(ALONG),
-                                            at -> new Spread.At(Optional.of(at), Optional.empty())),
+                                            at ->
+                                                    new FastenerSpread.At(
+                                                            Optional.of(at), Optional.empty())),
                                     Forms.name(
                                             Forms.parsed(
                                                     "a mark such as front.bust point",
@@ -87,7 +89,7 @@ final class SpreadKeys {
                     Forms.length(LengthRange.of("0 mm", "20 cm")),
                     "What stays free of a hole on both sides of it.",
                     "1");
-    private static final Key<List<Spread.Spot>> MEET =
+    private static final Key<List<FastenerSpread.WrittenSpot>> MEET =
             Key.optional(
                     "meet",
                     ListForm.of(
@@ -98,7 +100,7 @@ final class SpreadKeys {
                             MOST_SPOTS),
                     "Places where one must come.",
                     "[{at: front.bust point, why: fullest bust}]");
-    private static final Key<List<Spread.Spot>> BULK =
+    private static final Key<List<FastenerSpread.WrittenSpot>> BULK =
             Key.optional(
                     "bulk",
                     ListForm.of(
@@ -150,24 +152,23 @@ final class SpreadKeys {
         return COUNTS.keySet().stream().filter(k -> fields.get(count(k)).isPresent()).toList();
     }
 
-    private static Optional<Spread.At> mark(String text) {
+    private static Optional<FastenerSpread.At> mark(String text) {
         return PieceEdge.parse(text)
-                .map(mark -> new Spread.Mark(mark.piece(), mark.edge()))
-                .map(mark -> new Spread.At(Optional.empty(), Optional.of(mark)));
+                .map(mark -> new FastenerSpread.At(Optional.empty(), Optional.of(mark)));
     }
 
-    private static Optional<Spread.Spot> spot(Fields fields, String what) {
-        Placed<Spread.At> at = fields.require(AT);
-        String named = at.value().mark().map(Spread.Mark::what).orElse(what);
+    private static Optional<FastenerSpread.WrittenSpot> spot(Fields fields, String what) {
+        Placed<FastenerSpread.At> at = fields.require(AT);
+        String named = at.value().mark().map(PieceEdge::edge).orElse(what);
         return Optional.of(
-                new Spread.Spot(
+                new FastenerSpread.WrittenSpot(
                         at,
                         fields.get(WHY).orElse(named),
-                        fields.get(CLEAR).orElse(Layout.usualClear(fields.tape()))));
+                        fields.get(CLEAR).orElse(PlacketPlan.CLEAR.on(fields.tape()))));
     }
 
     /** The spread of so many; nothing, and a mistake told, if something is missing. */
-    static Optional<Spread> read(Fields fields, Fastening.Kind kind) {
+    static Optional<FastenerSpread> read(Fields fields, Fastening.Kind kind) {
         Optional<Integer> count = fields.get(count(kind));
         if (count.isEmpty() && fields.get(LARGEST).isEmpty()) {
             fields.tell(
@@ -189,7 +190,7 @@ final class SpreadKeys {
             return Optional.empty();
         }
         return Optional.of(
-                new Spread(
+                new FastenerSpread(
                         count,
                         fields.get(LARGEST),
                         fields.require(FIRST),

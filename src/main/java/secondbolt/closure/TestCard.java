@@ -10,6 +10,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
+import secondbolt.worksheet.Convention;
 
 /** Draws three holes to try on a scrap: as worked out, a little shorter and a little longer. */
 final class TestCard {
@@ -22,21 +23,21 @@ final class TestCard {
     private static final Lettering LENGTH = Lettering.bold(5);
     private static final Lettering WORDS = Lettering.plain(3.4);
 
-    private TestCard() {}
+    /** How much shorter and longer the others are. */
+    private static final Convention DIFFERENCE =
+            Convention.common(Length.ofInches(1, 16), Length.ofMillimetres(2));
 
-    /** How much shorter and longer the others are: 2 mm, 1/16 in on an inch tape. */
-    static Length difference(Tape tape) {
-        return tape == Tape.INCH ? Length.ofInches(1, 16) : Length.ofMillimetres(2);
-    }
+    private TestCard() {}
 
     /** The holes to try, the shortest first. */
     static List<Length> holes(Length hole, Tape tape) {
-        Length more = difference(tape);
+        Length more = DIFFERENCE.on(tape);
         Length shorter = hole.isLongerThan(more) ? hole.minus(more) : hole;
         return List.of(shorter, hole, hole.plus(more));
     }
 
-    static Drawing of(ClosureResult result, Tape tape) {
+    static Drawing of(ClosureResult result) {
+        Tape tape = result.tape();
         Sketch sketch = new Sketch();
         Box card = new Box(0, 0, CARD_MM, HEAD_MM + 3 * ROW_MM + 2);
         sketch.box(card, Pen.CUT);

@@ -35,18 +35,18 @@ public record TurnedUp(String what, PieceEdge edge, Length depth) {
      * @param length of the row, after the alterations
      * @param turned what is turned up anywhere on the pattern
      */
-    static List<Layout.Spot> atTheEnds(
+    static List<PlacketSpot> atTheEnds(
             EdgeSum row, FitResult fit, Length length, List<TurnedUp> turned) {
-        List<Layout.Spot> spots = new ArrayList<>();
+        List<PlacketSpot> spots = new ArrayList<>();
         List<EdgeSum.Term> terms = row.terms();
         meeting(terms.get(0), End.TOP, fit, turned)
                 .ifPresent(
-                        up -> spots.add(new Layout.Spot(up.depth, up.what, up.depth, Length.ZERO)));
+                        up -> spots.add(new PlacketSpot(up.depth, up.what, up.depth, Length.ZERO)));
         meeting(terms.get(terms.size() - 1), End.FOOT, fit, turned)
                 .ifPresent(
                         up ->
                                 spots.add(
-                                        new Layout.Spot(
+                                        new PlacketSpot(
                                                 length.minus(up.depth),
                                                 up.what,
                                                 Length.ZERO,

@@ -91,7 +91,7 @@ class ClosureCalculationTest {
     void beginsAnUprightHoleAnEighthAboveTheButton() {
         // American dressmakers' standards: the button rests within 1/8 in of the top of the slit.
         // A button at 15 1/2 in with a hole of 5/8 in: from 15 3/8 to 16 in, hand-worked.
-        ClosureResult.Mark last =
+        FastenerMark last =
                 new Written(Length.ofInches(24, 1))
                         .from(Length.ofInches(1, 2), Length.ofInches(17, 2))
                         .result(Tape.INCH)
@@ -110,7 +110,7 @@ class ClosureCalculationTest {
     void beginsALevelHolePastTheCentreLineTowardTheEdge() {
         // Extension Bulletin 576, 1965: 1/8 in (3 mm) past the centre line.
         ClosureResult result = Written.mm(500).of(level()).count(3).from(20, 80).result();
-        for (ClosureResult.Mark mark : result.marks()) {
+        for (FastenerMark mark : result.marks()) {
             assertEquals(Length.ofMillimetres(-3), mark.start());
             assertEquals(result.hole(), mark.end().minus(mark.start()));
         }
@@ -173,12 +173,12 @@ class ClosureCalculationTest {
                         .from(Length.ofMillimetres(5), Length.ofMillimetres(10))
                         .bulk(Written.spot(300, "waist seam"))
                         .result();
-        for (ClosureResult.Mark mark : result.marks()) {
+        for (FastenerMark mark : result.marks()) {
             double at = mark.fromTop().millimetres();
             assertTrue(at < 276.2 || at >= 314, "at " + at);
             assertEquals(false, mark.byHand());
         }
-        assertTrue(result.solved().uneven().millimetres() < 8, result.solved().toString());
+        assertTrue(result.row().uneven().millimetres() < 8, result.row().toString());
     }
 
     @Test
@@ -199,7 +199,7 @@ class ClosureCalculationTest {
                         .meet(Written.spot(210, "waist"))
                         .bulk(Written.spot(212, "waist seam"))
                         .result();
-        assertEquals(List.of(1), result.solved().byHand());
+        assertEquals(List.of(1), result.row().byHand());
         assertTrue(result.marks().get(1).byHand());
         assertTrue(result.remedies().get(0).contains("by hand"), result.remedies()::toString);
     }
@@ -228,7 +228,7 @@ class ClosureCalculationTest {
                         .from(10, 10)
                         .meet(Written.spot(200, "fullest bust"))
                         .result();
-        assertEquals("fullest bust", result.solved().unmet().get(0).why());
+        assertEquals("fullest bust", result.row().unmet().get(0).why());
         assertTrue(result.remedies().get(0).startsWith("With 3 instead of 2"));
     }
 
@@ -254,7 +254,7 @@ class ClosureCalculationTest {
                         Optional.empty(),
                         Fastening.Holes.UPRIGHT,
                         Map.of(1, Fastening.Holes.LEVEL));
-        List<ClosureResult.Mark> marks =
+        List<FastenerMark> marks =
                 Written.mm(420).of(upright).count(3).from(10, 10).result().marks();
         assertEquals(Length.ofMillimetres(-3), marks.get(0).start());
         assertEquals(marks.get(1).fromTop().minus(Length.ofMillimetres(3)), marks.get(1).start());
@@ -263,7 +263,7 @@ class ClosureCalculationTest {
     @Test
     void marksHolesTooLongForTheMachine() {
         ClosureResult result = Written.mm(420).count(3).from(10, 10).machine(12).result();
-        assertTrue(result.marks().stream().allMatch(ClosureResult.Mark::byHand));
+        assertTrue(result.marks().stream().allMatch(FastenerMark::byHand));
     }
 
     /**
@@ -279,8 +279,8 @@ class ClosureCalculationTest {
                         .count(8)
                         .from(Length.ofInches(1, 2), Length.ofInches(5, 2))
                         .largestGap(Length.ofInches(3, 1))
-                        .meet(new Layout.Spot(Length.ofInches(13, 2), "fullest bust", quarter))
-                        .bulk(new Layout.Spot(Length.ofInches(61, 4), "waist seam", quarter))
+                        .meet(new PlacketSpot(Length.ofInches(13, 2), "fullest bust", quarter))
+                        .bulk(new PlacketSpot(Length.ofInches(61, 4), "waist seam", quarter))
                         .result(Tape.INCH);
         assertEquals(
                 List.of(1, 7, 13, 18, 23, 28, 33, 38, 43),
@@ -289,6 +289,6 @@ class ClosureCalculationTest {
                         .toList());
         assertEquals(Length.ofInches(33, 2), result.marks().get(6).fromTop());
         assertEquals(1, result.added());
-        assertTrue(result.solved().byHand().isEmpty());
+        assertTrue(result.row().byHand().isEmpty());
     }
 }

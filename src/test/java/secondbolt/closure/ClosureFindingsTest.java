@@ -15,6 +15,9 @@ import secondbolt.worksheet.Finding;
  * eighths (Extension Bulletin 576, 1965), upright ones from an eighth above the centre.
  */
 class ClosureFindingsTest {
+    private static final List<String> EDGES =
+            List.of("buttonhole-near-edge", "buttonhole-past-edge", "placket-too-short");
+
     private static Length eighths(int count) {
         return Length.ofInches(count, 8);
     }
@@ -27,9 +30,8 @@ class ClosureFindingsTest {
                         .count(5)
                         .from(eighths(first), eighths(last))
                         .result(Tape.INCH);
-        return ClosureFindings.of(result, Optional.empty(), Machine.UNKNOWN, Tape.INCH).stream()
-                .filter(f -> f.text().contains("edge") && !f.text().contains("button"))
-                .filter(f -> f.level() != Finding.Level.NOTE)
+        return ClosureFindings.of(result, Optional.empty()).stream()
+                .filter(f -> EDGES.contains(f.code()))
                 .map(f -> f.level() + " " + f.text() + " " + f.remedy())
                 .toList();
     }
@@ -51,10 +53,11 @@ class ClosureFindingsTest {
     }
 
     private static List<String> told(Written written) {
-        return ClosureFindings.of(
-                        written.result(Tape.INCH), Optional.empty(), Machine.UNKNOWN, Tape.INCH)
-                .stream()
-                .filter(f -> f.level() == Finding.Level.WARNING || f.text().contains("placket"))
+        return ClosureFindings.of(written.result(Tape.INCH), Optional.empty()).stream()
+                .filter(
+                        f ->
+                                f.level() == Finding.Level.WARNING
+                                        || f.code().equals("placket-too-short"))
                 .map(f -> f.level() + " " + f.text() + " " + f.remedy())
                 .toList();
     }
@@ -95,8 +98,8 @@ class ClosureFindingsTest {
                                                 eighths(4), eighths(1), Fastening.Holes.UPRIGHT))
                                 .count(5)
                                 .from(eighths(8), eighths(8))
-                                .meet(new Layout.Spot(eighths(40), "waist", eighths(2)))
-                                .bulk(new Layout.Spot(eighths(40), "pocket seam", eighths(2)))));
+                                .meet(new PlacketSpot(eighths(40), "waist", eighths(2)))
+                                .bulk(new PlacketSpot(eighths(40), "pocket seam", eighths(2)))));
     }
 
     @Test

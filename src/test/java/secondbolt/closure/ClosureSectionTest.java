@@ -62,7 +62,7 @@ class ClosureSectionTest {
                 .get(0);
     }
 
-    private static List<Double> places(List<Layout.Spot> spots) {
+    private static List<Double> places(List<PlacketSpot> spots) {
         return spots.stream()
                 .map(spot -> Math.round(spot.at().millimetres() * 100) / 100.0)
                 .toList();
@@ -74,7 +74,7 @@ class ClosureSectionTest {
         ClosureResult result =
                 result("on: [bodice.left, skirt.left], buttons: 6, last: 20, " + BUTTONS);
         assertEquals(1020, result.length().millimetres(), 0.01);
-        assertEquals(List.of(420.0), places(result.layout().bulks()));
+        assertEquals(List.of(420.0), places(result.plan().bulks()));
     }
 
     /**
@@ -89,10 +89,10 @@ class ClosureSectionTest {
                                 + BUTTONS
                                 + ", meet: [{at: bodice.bust point}, {at: 50, why: waist}],"
                                 + " bulk: [{at: 15, why: dart, clear: 2}]");
-        assertEquals(List.of(260.0, 520.0), places(result.layout().meets()));
-        assertEquals("bust point", result.layout().meets().get(0).why());
-        assertEquals(List.of(150.0, 420.0), places(result.layout().bulks()));
-        assertEquals(20, result.layout().bulks().get(0).clear().millimetres(), 1e-9);
+        assertEquals(List.of(260.0, 520.0), places(result.plan().meets()));
+        assertEquals("bust point", result.plan().meets().get(0).why());
+        assertEquals(List.of(150.0, 420.0), places(result.plan().bulks()));
+        assertEquals(20, result.plan().bulks().get(0).clear().millimetres(), 1e-9);
     }
 
     @Test
@@ -106,16 +106,11 @@ class ClosureSectionTest {
         List<String> mistakes = new ArrayList<>();
         WrittenProject project =
                 read(closure, mistakes).orElseThrow(() -> new AssertionError(mistakes.toString()));
-        return (Map<?, ?>)
-                ClosureWorksheet.of(
-                                project.closures().orElseThrow(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                project.machine(),
-                                Tape.CENTIMETRE)
-                        .figures()
-                        .asMap()
-                        .get("front");
+        Map<String, Closure> closures = project.closures().orElseThrow();
+        List<ClosureResult> results =
+                ClosureCalculation.all(
+                        closures, Optional.empty(), project.machine(), Tape.CENTIMETRE);
+        return (Map<?, ?>) ClosureFigures.of(closures.keySet(), results).asMap().get("front");
     }
 
     /** Hooks and ties have no holes, and where they meet edge to edge neither side lies over. */

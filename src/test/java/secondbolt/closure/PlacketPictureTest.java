@@ -9,7 +9,6 @@ import secondbolt.draw.Drawing;
 import secondbolt.draw.Mark;
 import secondbolt.draw.Pen;
 import secondbolt.measure.Length;
-import secondbolt.measure.Tape;
 import secondbolt.shape.Path;
 
 /** That the small picture shows the front that lies over, and can be read. */
@@ -26,7 +25,7 @@ class PlacketPictureTest {
                         .count(buttons)
                         .from(10, 10)
                         .result();
-        return PlacketPicture.of(result, Tape.CENTIMETRE);
+        return PlacketPicture.of(result);
     }
 
     /** How far along the page a line drawn with the pen lies in the mean. */

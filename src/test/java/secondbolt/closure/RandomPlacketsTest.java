@@ -29,21 +29,21 @@ class RandomPlacketsTest {
         int byHand = 0;
         for (int i = 0; i < 100; i++) {
             ClosureResult result = random(random);
-            byHand += result.solved().byHand().size();
+            byHand += result.row().byHand().size();
             result.marks().forEach(mark -> check(result, mark));
-            for (Layout.Spot meet : result.layout().meets()) {
+            for (PlacketSpot meet : result.plan().meets()) {
                 boolean met = result.marks().stream().anyMatch(m -> m.fromTop().equals(meet.at()));
-                assertEquals(met, !result.solved().unmet().contains(meet), result.toString());
+                assertEquals(met, !result.row().unmet().contains(meet), result.toString());
             }
         }
         assertTrue(byHand > 0, "some must be worked by hand, or nothing was tried");
     }
 
-    private static void check(ClosureResult result, ClosureResult.Mark mark) {
+    private static void check(ClosureResult result, FastenerMark mark) {
         double at = mark.fromTop().millimetres();
         double from = (mark.isUpright() ? mark.start().millimetres() : at - 2.5) - FOOT_MM;
         double to = (mark.isUpright() ? mark.end().millimetres() : at + 2.5) + FOOT_MM;
-        for (Layout.Spot bulk : result.layout().bulks()) {
+        for (PlacketSpot bulk : result.plan().bulks()) {
             double above = bulk.at().millimetres() - CLEAR_MM;
             double below = bulk.at().millimetres() + CLEAR_MM;
             boolean isOn = from < below - ROUNDING_MM && to > above + ROUNDING_MM;
@@ -76,9 +76,9 @@ class RandomPlacketsTest {
         return placket.result(Tape.CENTIMETRE);
     }
 
-    private static Layout.Spot[] spots(SplittableRandom random, int length, int count, String why) {
+    private static PlacketSpot[] spots(SplittableRandom random, int length, int count, String why) {
         return IntStream.range(0, count)
                 .mapToObj(i -> Written.spot(random.nextInt(25, length - 45), why + " " + i))
-                .toArray(Layout.Spot[]::new);
+                .toArray(PlacketSpot[]::new);
     }
 }

@@ -10,7 +10,6 @@ import secondbolt.draw.Drawing;
 import secondbolt.draw.Mark;
 import secondbolt.draw.Pen;
 import secondbolt.measure.Length;
-import secondbolt.measure.Tape;
 import secondbolt.shape.Path;
 import secondbolt.shape.Point;
 
@@ -31,7 +30,7 @@ class StripDrawingTest {
                         Optional.of(Length.ofMillimetres(120)),
                         false);
         ClosureResult result = Written.mm(400).count(3).from(20, 20).overlap(overlap).result();
-        return StripDrawing.of(result, Tape.CENTIMETRE);
+        return StripDrawing.of(result);
     }
 
     private static List<Path> lines(Drawing drawing, Predicate<Pen> pen) {

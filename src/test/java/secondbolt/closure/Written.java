@@ -17,10 +17,10 @@ final class Written {
             buttons(Length.ofInches(1, 2), Length.ofInches(1, 8), Fastening.Holes.UPRIGHT);
     private Optional<Integer> count = Optional.of(2);
     private Optional<Length> largest = Optional.empty();
-    private Spread.Reach first = Spread.Reach.of(Length.ZERO);
-    private Optional<Spread.Reach> last = Optional.empty();
-    private List<Layout.Spot> meets = List.of();
-    private List<Layout.Spot> bulks = List.of();
+    private FastenerSpread.EndRange first = FastenerSpread.EndRange.of(Length.ZERO);
+    private Optional<FastenerSpread.EndRange> last = Optional.empty();
+    private List<PlacketSpot> meets = List.of();
+    private List<PlacketSpot> bulks = List.of();
     private Overlap overlap = overlap(Length.ofMillimetres(18), Overlap.Laps.RIGHT_OVER_LEFT);
     private Machine machine = Machine.UNKNOWN;
 
@@ -52,8 +52,8 @@ final class Written {
         return new Overlap(extension, laps, Overlap.Worn.FRONT, Optional.empty(), false);
     }
 
-    static Layout.Spot spot(int mm, String why) {
-        return new Layout.Spot(Length.ofMillimetres(mm), why, Length.ofMillimetres(6));
+    static PlacketSpot spot(int mm, String why) {
+        return new PlacketSpot(Length.ofMillimetres(mm), why, Length.ofMillimetres(6));
     }
 
     Written of(Fastening other) {
@@ -72,8 +72,8 @@ final class Written {
     }
 
     Written from(Length firstAt, Length lastAt) {
-        first = Spread.Reach.of(firstAt);
-        last = Optional.of(Spread.Reach.of(lastAt));
+        first = FastenerSpread.EndRange.of(firstAt);
+        last = Optional.of(FastenerSpread.EndRange.of(lastAt));
         return this;
     }
 
@@ -82,7 +82,7 @@ final class Written {
     }
 
     Written firstOnly(Length at) {
-        first = Spread.Reach.of(at);
+        first = FastenerSpread.EndRange.of(at);
         last = Optional.empty();
         return this;
     }
@@ -93,16 +93,18 @@ final class Written {
     }
 
     Written firstBetween(int fromMm, int toMm) {
-        first = new Spread.Reach(Length.ofMillimetres(fromMm), Length.ofMillimetres(toMm));
+        first =
+                new FastenerSpread.EndRange(
+                        Length.ofMillimetres(fromMm), Length.ofMillimetres(toMm));
         return this;
     }
 
-    Written meet(Layout.Spot... spots) {
+    Written meet(PlacketSpot... spots) {
         meets = List.of(spots);
         return this;
     }
 
-    Written bulk(Layout.Spot... spots) {
+    Written bulk(PlacketSpot... spots) {
         bulks = List.of(spots);
         return this;
     }
@@ -117,20 +119,18 @@ final class Written {
         return this;
     }
 
-    Machine machine() {
-        return machine;
-    }
-
     ClosureResult result(Tape tape) {
         Closure closure =
                 new Closure(
                         new Placket.ByTape(Answer.known(length)),
                         fastening,
-                        new Spread(count, largest, first, last, List.of(), List.of()),
+                        new FastenerSpread(count, largest, first, last, List.of(), List.of()),
                         overlap,
                         new Closure.Places(NOWHERE, NOWHERE, NOWHERE));
         return ClosureCalculation.work(
-                "front", closure, new Layout(length, meets, bulks), machine, tape);
+                new ClosureInput(
+                        "front", closure, new PlacketPlan(length, meets, bulks), machine, tape),
+                PlacketChange.NONE);
     }
 
     ClosureResult result() {

@@ -15,10 +15,10 @@ import java.util.stream.IntStream;
  */
 public final class SpacingSolver {
     private final SpacingProblem problem;
-    private final Blocked blocked;
+    private final BlockedPlaces blocked;
     private final int byHand;
 
-    private SpacingSolver(SpacingProblem problem, Blocked blocked, int byHand) {
+    private SpacingSolver(SpacingProblem problem, BlockedPlaces blocked, int byHand) {
         this.problem = problem;
         this.blocked = blocked;
         this.byHand = byHand;
@@ -29,7 +29,7 @@ public final class SpacingSolver {
         if (!isPossible(problem)) {
             return Optional.empty();
         }
-        Blocked blocked = new Blocked(problem);
+        BlockedPlaces blocked = new BlockedPlaces(problem);
         return IntStream.rangeClosed(0, problem.count())
                 .mapToObj(byHand -> new SpacingSolver(problem, blocked, byHand).best())
                 .flatMap(Optional::stream)
@@ -38,9 +38,9 @@ public final class SpacingSolver {
 
     /** Whether count, gaps and places to meet agree at all, whatever must be worked by hand. */
     public static boolean isPossible(SpacingProblem problem) {
-        SpacingSolver any = new SpacingSolver(problem, new Blocked(problem), problem.count());
+        SpacingSolver any = new SpacingSolver(problem, new BlockedPlaces(problem), problem.count());
         return any.endsFromTheMiddle().stream()
-                .map(ends -> any.row(ends))
+                .map(ends -> any.gaps(ends))
                 .anyMatch(row -> row.reaches(row.widestDifference()));
     }
 
@@ -51,18 +51,18 @@ public final class SpacingSolver {
      * @param part of the mean gap, 8 for an eighth
      */
     public static boolean isClear(SpacingProblem problem, int part) {
-        SpacingSolver clear = new SpacingSolver(problem, new Blocked(problem), 0);
+        SpacingSolver clear = new SpacingSolver(problem, new BlockedPlaces(problem), 0);
         return clear.endsFromTheMiddle().stream()
-                .anyMatch(ends -> clear.row(ends).reaches((ends[1] - ends[0]) / part));
+                .anyMatch(ends -> clear.gaps(ends).reaches((ends[1] - ends[0]) / part));
     }
 
-    private Row row(int[] ends) {
-        return new Row(problem, blocked, byHand, ends[0], ends[1]);
+    private GapSearch gaps(int[] ends) {
+        return new GapSearch(problem, blocked, byHand, ends[0], ends[1]);
     }
 
     private Optional<Spacing> best() {
         Optional<Spacing> best = Optional.empty();
-        for (Row row : candidates()) {
+        for (GapSearch row : candidates()) {
             Spacing spacing = row.leastSquares();
             if (best.isEmpty() || spacing.squares() < best.get().squares()) {
                 best = Optional.of(spacing);
@@ -75,11 +75,11 @@ public final class SpacingSolver {
     }
 
     /** The rows whose largest difference is the smallest, their ends in the middle first. */
-    private List<Row> candidates() {
-        List<Row> candidates = new ArrayList<>();
+    private List<GapSearch> candidates() {
+        List<GapSearch> candidates = new ArrayList<>();
         long least = Long.MAX_VALUE;
         for (int[] ends : endsFromTheMiddle()) {
-            Row row = row(ends);
+            GapSearch row = gaps(ends);
             long bound = Math.min(least, row.widestDifference());
             if (!row.reaches(bound)) {
                 continue;

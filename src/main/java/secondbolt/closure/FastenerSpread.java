@@ -3,6 +3,7 @@ package secondbolt.closure;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.file.Placed;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 
 /**
@@ -15,15 +16,15 @@ import secondbolt.measure.Length;
  * @param meets places where one must come
  * @param bulks places where no hole can be stitched
  */
-public record Spread(
+public record FastenerSpread(
         Optional<Integer> count,
         Optional<Length> largestGap,
-        Reach first,
-        Optional<Reach> last,
-        List<Spot> meets,
-        List<Spot> bulks) {
+        EndRange first,
+        Optional<EndRange> last,
+        List<WrittenSpot> meets,
+        List<WrittenSpot> bulks) {
     /** Copies the lists. */
-    public Spread {
+    public FastenerSpread {
         meets = List.copyOf(meets);
         bulks = List.copyOf(bulks);
         if (count.isEmpty() && largestGap.isEmpty()) {
@@ -37,10 +38,10 @@ public record Spread(
      * @param from the shortest
      * @param to the longest
      */
-    public record Reach(Length from, Length to) {
+    public record EndRange(Length from, Length to) {
         /** One length alone. */
-        public static Reach of(Length length) {
-            return new Reach(length, length);
+        public static EndRange of(Length length) {
+            return new EndRange(length, length);
         }
 
         /** Halfway between the two. */
@@ -56,7 +57,7 @@ public record Spread(
      * @param why what is there
      * @param clear what stays free on both sides of it
      */
-    public record Spot(Placed<At> at, String why, Length clear) {}
+    public record WrittenSpot(Placed<At> at, String why, Length clear) {}
 
     /**
      * Where a place is: one of the two is told.
@@ -64,19 +65,5 @@ public record Spread(
      * @param printed from the top of the placket, as the pattern prints it
      * @param mark the mark it is level with
      */
-    public record At(Optional<Length> printed, Optional<Mark> mark) {}
-
-    /**
-     * A mark of a piece.
-     *
-     * @param piece the piece's name
-     * @param what the mark's name
-     */
-    public record Mark(String piece, String what) {
-        /** As written. */
-        @Override
-        public String toString() {
-            return piece + "." + what;
-        }
-    }
+    public record At(Optional<Length> printed, Optional<PieceEdge> mark) {}
 }

@@ -7,7 +7,7 @@ import secondbolt.garment.WornSide;
  *
  * @param overlap which side lies over, and where on the garment
  */
-record Sides(Overlap overlap) {
+record LapSides(Overlap overlap) {
     /**
      * Whether the side that lies over stands on the left: in front that is the wearer's right, at
      * the back her left; elsewhere the front edge, as it is on her left side.

@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import secondbolt.measure.Length;
 
-class SidesTest {
+class LapSidesTest {
     @ParameterizedTest
     @CsvSource({
         "RIGHT_OVER_LEFT, FRONT, true, wearer's right front, wearer's left front",
@@ -19,10 +19,9 @@ class SidesTest {
     })
     void areNamedFromTheWearerAndSeenFromOutside(
             Overlap.Laps laps, Overlap.Worn worn, boolean overLeft, String over, String under) {
-        Sides sides =
-                new Sides(
-                        new Overlap(
-                                Length.ofMillimetres(18), laps, worn, Optional.empty(), false));
+        LapSides sides =
+                new LapSides(
+                        new Overlap(Length.ofMillimetres(18), laps, worn, Optional.empty(), false));
         assertEquals(overLeft, sides.overStandsLeft());
         assertEquals(over, sides.over());
         assertEquals(under, sides.under());

@@ -13,17 +13,17 @@ import secondbolt.measure.Length;
  * @param uneven by how much the gap that differs most differs from it
  * @param unmet where none comes though one must
  */
-public record Solved(
+public record FastenerRow(
         List<Length> fromTop,
         List<Integer> byHand,
         Optional<Length> gap,
         Length uneven,
-        List<Layout.Spot> unmet) {
+        List<PlacketSpot> unmet) {
     /** A gap that differs by more than an eighth is seen. Common practice, no source. */
     static final int SEEN_PART = 8;
 
     /** Copies the lists. */
-    public Solved {
+    public FastenerRow {
         fromTop = List.copyOf(fromTop);
         byHand = List.copyOf(byHand);
         unmet = List.copyOf(unmet);

@@ -13,10 +13,10 @@ import secondbolt.measure.Tape;
  *
  * @param spacing places its fasteners
  * @param count how many it has
- * @param solved how they lie now
+ * @param row how they lie now
  * @param tape the maker's
  */
-record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
+record FastenerRemedies(ClosureSpacing spacing, int count, FastenerRow row, Tape tape) {
     private static final int FURTHEST_COUNT = 6;
 
     /** Looked for in steps of two: a millimetre, or a thirty-second of an inch. */
@@ -37,7 +37,7 @@ record Remedies(ClosureSpacing spacing, int count, Solved solved, Tape tape) {
                                                 + count
                                                 + " all holes are clear and all places met."));
         shift().or(this::lowerFirst).ifPresent(words::add);
-        if (!solved.byHand().isEmpty()) {
+        if (!row.byHand().isEmpty()) {
             String work = "ork what cannot be stitched by hand, as the sheet marks it.";
             words.add(words.isEmpty() ? "W" + work : "Or w" + work);
         }

@@ -6,14 +6,14 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * A row of fasteners between two fixed ends. Differences from the mean gap are counted in steps
- * times the number of gaps, so that they are whole numbers.
+ * Searches the gaps of a row of fasteners between two fixed ends. Differences from the mean gap are
+ * counted in steps times the number of gaps, so that they are whole numbers.
  */
-final class Row {
+final class GapSearch {
     private static final long NEVER = Long.MAX_VALUE / 4;
 
     private final SpacingProblem problem;
-    private final Blocked blocked;
+    private final BlockedPlaces blocked;
     private final int byHand;
     private final int first;
     private final int last;
@@ -24,13 +24,13 @@ final class Row {
     /** For each place from the first on, the nearest place before it that may not be passed. */
     private final int[] backTo;
 
-    Row(SpacingProblem problem, Blocked blocked, int byHand, int first, int last) {
+    GapSearch(SpacingProblem problem, BlockedPlaces blocked, int byHand, int first, int last) {
         this(problem, blocked, byHand, first, last, 0);
     }
 
-    private Row(
+    private GapSearch(
             SpacingProblem problem,
-            Blocked blocked,
+            BlockedPlaces blocked,
             int byHand,
             int first,
             int last,
@@ -59,8 +59,8 @@ final class Row {
     }
 
     /** The same row with no gap further from the mean than this. */
-    Row within(long most) {
-        return new Row(problem, blocked, byHand, first, last, most);
+    GapSearch within(long most) {
+        return new GapSearch(problem, blocked, byHand, first, last, most);
     }
 
     /** No gap can be further from the mean. */

@@ -2,11 +2,11 @@ package secondbolt.closure.spacing;
 
 import java.util.Arrays;
 
-/** Which holes cannot be stitched where, looked up once. */
-final class Blocked {
+/** The places where a hole cannot be stitched, looked up once. */
+final class BlockedPlaces {
     private final boolean[][] table;
 
-    Blocked(SpacingProblem problem) {
+    BlockedPlaces(SpacingProblem problem) {
         table = new boolean[problem.count()][problem.last().to() + 1];
         for (int number = 0; number < problem.count(); number++) {
             for (Zone zone : problem.blocked().get(number)) {
