@@ -1,7 +1,6 @@
 package secondbolt.block;
 
 import java.util.List;
-import java.util.Map;
 import secondbolt.draw.Drawing;
 
 /**
@@ -43,9 +42,6 @@ public sealed interface Block {
 
         /** Answers for what is ticked off. */
         R ticks(Ticks ticks);
-
-        /** Answers for a template of its own. */
-        R own(Own own);
     }
 
     /**
@@ -207,20 +203,6 @@ public sealed interface Block {
                 notes = List.copyOf(notes);
                 rows = rows.stream().map(List::copyOf).toList();
             }
-        }
-    }
-
-    /**
-     * A part with a template of its own.
-     *
-     * @param template its name
-     * @param view what it shows
-     * @param pictures by name
-     */
-    record Own(String template, Object view, Map<String, Drawing> pictures) implements Block {
-        @Override
-        public <R> R accept(Visitor<R> visitor) {
-            return visitor.own(this);
         }
     }
 }

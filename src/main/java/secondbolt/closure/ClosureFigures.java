@@ -58,7 +58,9 @@ final class ClosureFigures {
                                 .map(c -> c.overlap().laps().word()))
                 .count("to_buy", result.toBuy())
                 .list("marks", result.marks().stream().map(mark -> of(result, mark)).toList())
-                .list("counts", result.others().list().stream().map(ClosureFigures::of).toList());
+                .listLater(
+                        "counts",
+                        () -> result.others().list().stream().map(ClosureFigures::of).toList());
     }
 
     /** Of the last one a maker is told when it moves: it tells how the others do. */

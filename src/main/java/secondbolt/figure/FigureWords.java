@@ -145,7 +145,7 @@ public final class FigureWords implements Figure.Visitor<String> {
 
     private static int count(Figures figures) {
         int count = 0;
-        for (Figures.Entry entry : figures.entries().values()) {
+        for (FigureEntry entry : figures.entries().values()) {
             Inside inside = Inside.of(entry.figure());
             count += inside.groups().map(FigureWords::count).orElse(1);
         }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import secondbolt.measure.Area;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
@@ -19,19 +20,11 @@ import secondbolt.shape.Point;
  * <p>Gathered once and then only read.
  */
 public final class Figures {
-    /**
-     * A figure under its name.
-     *
-     * @param figure what it is
-     * @param told what a maker calls it, if she is told when it moves
-     */
-    public record Entry(Figure figure, Optional<String> told) {}
-
-    private final Map<String, Entry> entries = new LinkedHashMap<>();
+    private final Map<String, FigureEntry> entries = new LinkedHashMap<>();
 
     /** Puts a figure that a maker is not told of by itself. */
     public Figures put(String key, Figure figure) {
-        entries.put(key, new Entry(figure, Optional.empty()));
+        entries.put(key, FigureEntry.of(figure, Optional.empty()));
         return this;
     }
 
@@ -71,7 +64,7 @@ public final class Figures {
      * @param told what she calls it, unlike anything else that is told of the project
      */
     public Figures toldLength(String key, Length value, String told) {
-        entries.put(key, new Entry(new Figure.Size(Optional.of(value)), Optional.of(told)));
+        entries.put(key, FigureEntry.of(new Figure.Size(Optional.of(value)), Optional.of(told)));
         return this;
     }
 
@@ -86,7 +79,7 @@ public final class Figures {
      * @param told what she calls it; areas that she calls the same are added up
      */
     public Figures toldArea(String key, Area value, String told) {
-        entries.put(key, new Entry(new Figure.Surface(Optional.of(value)), Optional.of(told)));
+        entries.put(key, FigureEntry.of(new Figure.Surface(Optional.of(value)), Optional.of(told)));
         return this;
     }
 
@@ -151,8 +144,18 @@ public final class Figures {
         return put(key, new Figure.Items(items));
     }
 
+    /**
+     * Puts a list of figures that is made when it is first read. A maker is told of nothing in it.
+     *
+     * @param items pure
+     */
+    public Figures listLater(String key, Supplier<List<Figures>> items) {
+        entries.put(key, FigureEntry.later(() -> new Figure.Items(items.get())));
+        return this;
+    }
+
     /** All that was put, by its name without the ending of its unit, in order. */
-    public Map<String, Entry> entries() {
+    public Map<String, FigureEntry> entries() {
         return Collections.unmodifiableMap(entries);
     }
 

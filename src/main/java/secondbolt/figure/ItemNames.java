@@ -46,7 +46,7 @@ record ItemNames(List<String> keys) {
     private Optional<String> name(Figures item) {
         List<String> words = new ArrayList<>();
         for (String key : keys) {
-            Figures.Entry entry = item.entries().get(key);
+            FigureEntry entry = item.entries().get(key);
             if (entry == null) {
                 return Optional.empty();
             }

@@ -26,7 +26,10 @@ public final class Told {
     }
 
     private void gather(Figures figures) {
-        for (Figures.Entry entry : figures.entries().values()) {
+        for (FigureEntry entry : figures.entries().values()) {
+            if (entry.isLater()) {
+                continue;
+            }
             entry.told().ifPresent(what -> told.merge(what, entry.figure(), Told::together));
             Inside inside = Inside.of(entry.figure());
             inside.groups().ifPresent(this::gather);

@@ -42,11 +42,6 @@ public record FitResult(
         return altered.stream().map(Altered::asked).reduce(PieceChanges.NONE, PieceChanges::and);
     }
 
-    /** The same pattern without its alterations. */
-    public FitResult unaltered(Tape tape) {
-        return FitCalculation.work(pattern, List.of(), tape);
-    }
-
     /** The altered piece of this name, if there is one. */
     public Optional<Piece> find(String name) {
         return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();

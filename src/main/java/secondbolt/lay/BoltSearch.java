@@ -18,12 +18,34 @@ import secondbolt.lay.stock.StockSearch;
 import secondbolt.lay.stock.Trial;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
 
 /**
  * How long cloth from the bolt would have to be, with the nap and the pattern of the cloth there
  * is.
  */
 final class BoltSearch {
+    /** How much of a bolt the selvages take, both together. */
+    static final Convention SELVAGES =
+            new Convention(
+                    Length.ofInches(2, 1),
+                    Length.ofMillimetres(50),
+                    "a trade convention: 5 cm off 150 cm, 2 in off 60 in");
+
+    /**
+     * Widths that interfacing is sold in.
+     *
+     * <p>Source: 20 in and upward (Interfacings, EM014, Washington State University Extension); 36
+     * and 45 in, and the metric neighbours, are from memory.
+     */
+    private static final List<BoltWidth> OF_INTERFACING =
+            List.of(
+                    new BoltWidth(Length.ofMillimetres(500), Tape.CENTIMETRE),
+                    new BoltWidth(Length.ofMillimetres(900), Tape.CENTIMETRE),
+                    new BoltWidth(Length.ofInches(20, 1), Tape.INCH),
+                    new BoltWidth(Length.ofInches(36, 1), Tape.INCH),
+                    new BoltWidth(Length.ofInches(45, 1), Tape.INCH));
+
     private final LayCache lays;
     private final LayPlan plan;
     private final Tape tape;
@@ -44,13 +66,8 @@ final class BoltSearch {
         return role == Role.INTERFACING ? interfacing(wanted, like) : cloth(role, wanted, like);
     }
 
-    /**
-     * The selvages take 5 cm, or 2 in, in all.
-     *
-     * <p>Source: 5 cm off 150 cm, or 2 in off 60 in (a trade convention, lesson on yardage).
-     */
     private List<BoltLength> cloth(Role role, List<LayPiece> wanted, Optional<SpreadCloth> like) {
-        Length selvages = tape == Tape.INCH ? Length.ofInches(2, 1) : Length.ofMillimetres(50);
+        Length selvages = SELVAGES.on(tape);
         List<BoltLength> lengths = new ArrayList<>();
         for (Length width : widths(role)) {
             Trial trial = Trial.asWritten(plan);
@@ -60,12 +77,7 @@ final class BoltSearch {
     }
 
     private List<Length> widths(Role role) {
-        List<Length> widths = new ArrayList<>();
-        for (BoltWidth bolt : BoltWidth.COMMON) {
-            if (bolt.tape() == tape) {
-                widths.add(bolt.width());
-            }
-        }
+        List<Length> widths = new ArrayList<>(onTape(BoltWidth.COMMON));
         plan.rules()
                 .newCloth()
                 .map(cloth -> cloth.width())
@@ -78,7 +90,9 @@ final class BoltSearch {
     /** Interfacing has no selvage that is left, and lies single. */
     private List<BoltLength> interfacing(List<LayPiece> wanted, Optional<SpreadCloth> like) {
         List<Length> widths =
-                plan.interfacing().map(told -> List.of(told.width())).orElse(usualInterfacing());
+                plan.interfacing()
+                        .map(told -> List.of(told.width()))
+                        .orElse(onTape(OF_INTERFACING));
         boolean anyWay = plan.interfacing().map(Interfacing::isNonwoven).orElse(false);
         Trial trial = Trial.ofInterfacing(plan, wanted, anyWay);
         return widths.stream()
@@ -86,16 +100,8 @@ final class BoltSearch {
                 .toList();
     }
 
-    /**
-     * Widths that interfacing is sold in.
-     *
-     * <p>Source: 20 in and upward (Interfacings, EM014, Washington State University Extension); 36
-     * and 45 in, and the metric neighbours, are from memory.
-     */
-    private List<Length> usualInterfacing() {
-        return tape == Tape.INCH
-                ? List.of(Length.ofInches(20, 1), Length.ofInches(36, 1), Length.ofInches(45, 1))
-                : List.of(Length.ofMillimetres(500), Length.ofMillimetres(900));
+    private List<Length> onTape(List<BoltWidth> widths) {
+        return widths.stream().filter(bolt -> bolt.tape() == tape).map(BoltWidth::width).toList();
     }
 
     private BoltLength length(

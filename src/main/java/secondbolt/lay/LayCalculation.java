@@ -16,6 +16,8 @@ import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.CuttingProgress;
 import secondbolt.lay.stock.LayCache;
 import secondbolt.lay.stock.LayDesk;
+import secondbolt.lay.stock.RemnantCache;
+import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.lay.stock.StockTable;
 import secondbolt.lay.stock.Trial;
@@ -33,6 +35,7 @@ public final class LayCalculation {
     private final StockTable table;
     private final BoltSearch bolts;
     private final LayRemedies remedies;
+    private final RemnantCache remnants;
 
     private LayCalculation(
             List<ClothResult> cloths,
@@ -53,6 +56,7 @@ public final class LayCalculation {
         this.table = new StockTable(progress, lays);
         this.bolts = new BoltSearch(lays, plan, tape);
         this.remedies = new LayRemedies(plan, cutting, tape);
+        this.remnants = new RemnantCache(desk.store());
     }
 
     /**
@@ -84,7 +88,7 @@ public final class LayCalculation {
                         .toList();
         List<LayResult.Remedy> tried = new ArrayList<>();
         for (StockLay stock : chosen.stocks()) {
-            if (!stock.fits() && !stock.cloths().isEmpty()) {
+            if (!stock.fits() && !stock.spreads().isEmpty()) {
                 tried.addAll(
                         remedies.of(
                                 stock,
@@ -130,6 +134,7 @@ public final class LayCalculation {
                 name,
                 Optional.ofNullable(plan.designs().get(name)),
                 stocks,
+                remnants.of(stocks),
                 lengths,
                 pieces.crossed(isWanted(name)));
     }
@@ -168,7 +173,7 @@ public final class LayCalculation {
                 continue;
             }
             if (table.isTooMuch(known, wanted)) {
-                return new LayResult.DesignPair(one.name(), two.name(), List.of());
+                return new LayResult.DesignPair(one.name(), two.name(), List.of(), Remnants.NONE);
             }
             stocks.add(
                     table.lay(
@@ -178,6 +183,6 @@ public final class LayCalculation {
                             Trial.asWritten(plan, role, wanted),
                             Effort.QUICK));
         }
-        return new LayResult.DesignPair(one.name(), two.name(), stocks);
+        return new LayResult.DesignPair(one.name(), two.name(), stocks, remnants.of(stocks));
     }
 }

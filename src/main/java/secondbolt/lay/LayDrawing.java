@@ -1,7 +1,6 @@
 package secondbolt.lay;
 
 import java.util.List;
-import java.util.Optional;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.LabelledSketch;
@@ -12,7 +11,6 @@ import secondbolt.draw.Shade;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.stock.SpreadCloth;
-import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
@@ -30,27 +28,25 @@ final class LayDrawing {
     private static final Lettering NUMBER = Lettering.bold(3.6);
     private static final Lettering SMALL = Lettering.plain(3);
 
-    private final StockLay stock;
-    private final int cloth;
+    private final CuttingPlan plan;
     private final Tape tape;
     private final int scale;
     private final LabelledSketch sketch = new LabelledSketch();
 
-    private LayDrawing(StockLay stock, int cloth, Tape tape) {
-        this.stock = stock;
-        this.cloth = cloth;
+    private LayDrawing(CuttingPlan plan, Tape tape) {
+        this.plan = plan;
         this.tape = tape;
         this.scale = ScaleRulers.scale(spread().whole().box(), 100, 170);
     }
 
-    /** The picture of one of a stock's cloths, with what is cut from it already. */
-    static Drawing of(StockLay stock, int cloth, Tape tape) {
-        return new LayDrawing(stock, cloth, tape).drawing();
+    /** The picture of a cloth, with what is cut from it already. */
+    static Drawing of(CuttingPlan plan, Tape tape) {
+        return new LayDrawing(plan, tape).drawing();
     }
 
     /** What the kinds of line on the picture mean. */
-    static String caption(StockLay stock, int cloth) {
-        SpreadCloth spread = stock.spreads().get(cloth);
+    static String caption(CuttingPlan plan) {
+        SpreadCloth spread = plan.spread();
         StringBuilder words = new StringBuilder("The trimmed and washed cloth, ");
         words.append(spread.fold().isPresent() ? "folded, " : "")
                 .append("right side up. Hatched: no piece (strokes rising), hidden pieces only")
@@ -59,14 +55,16 @@ final class LayDrawing {
         if (!spread.cuts().spoilt().isEmpty() || !spread.cuts().holes().isEmpty()) {
             words.append(" Short dashes: cut already.");
         }
-        if (stock.laid().stream().flatMap(l -> l.pins().stream()).anyMatch(PinPoint::isMatch)) {
+        if (plan.stock().laid().stream()
+                .flatMap(l -> l.pins().stream())
+                .anyMatch(PinPoint::isMatch)) {
             words.append(" Crosses: where the pattern of the cloth meets another piece.");
         }
         return words.toString();
     }
 
     private SpreadCloth spread() {
-        return stock.spreads().get(cloth);
+        return plan.spread();
     }
 
     private Region picture(Region region) {
@@ -88,12 +86,11 @@ final class LayDrawing {
         around(box);
         spread().cuts().holes().forEach(this::hole);
         spread().cuts().spoilt().forEach(o -> line(picture(Region.of(o)), Pen.DASHED));
-        List<NumberedPiece> here = NumberedPiece.on(stock, cloth);
+        List<NumberedPiece> here = plan.pieces();
         here.forEach(this::piece);
         over();
         here.forEach(n -> label(n, box));
-        String name = stock.cloths().get(cloth).name();
-        return sketch.drawing("Cutting plan of " + name + ", drawn 1 : " + scale);
+        return sketch.drawing("Cutting plan of " + plan.name() + ", drawn 1 : " + scale);
     }
 
     private void around(Box box) {
@@ -197,8 +194,8 @@ final class LayDrawing {
     }
 
     private void over() {
-        Optional<Box> over = stock.remnants().get(cloth);
-        over.map(box -> picture(Region.of(box)).box())
+        plan.over()
+                .map(box -> picture(Region.of(box)).box())
                 .filter(box -> box.widthMm() > 6 && box.heightMm() > 6)
                 .ifPresent(
                         box -> {

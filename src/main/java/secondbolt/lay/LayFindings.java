@@ -2,20 +2,13 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import secondbolt.cloth.ClothYield;
 import secondbolt.garment.Role;
-import secondbolt.lay.piece.LaidPiece;
-import secondbolt.lay.piece.PinPoint;
-import secondbolt.lay.plan.Match;
-import secondbolt.lay.stock.Matching;
-import secondbolt.lay.stock.PlacementRules;
-import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
 
 /** What a maker should know of her lay before she cuts. */
 final class LayFindings {
@@ -32,12 +25,15 @@ final class LayFindings {
         LayFindings all = new LayFindings(result, tape);
         if (!result.made().crossed().isEmpty()) {
             all.add(
+                    "lay-piece-crosses-itself",
                     result.made().name(),
                     Level.STOP,
                     crossed(result.made()),
                     "Mend the piece first, as told with the pieces.");
         }
-        all.result.made().stocks().forEach(all::stock);
+        for (StockLay stock : result.made().stocks()) {
+            all.findings.addAll(StockFindings.of(result, stock, tape));
+        }
         all.withoutCloth();
         all.result.others().forEach(all::other);
         all.together();
@@ -45,169 +41,15 @@ final class LayFindings {
         return List.copyOf(all.findings);
     }
 
-    private void add(String what, Level level, String text, String remedy) {
-        findings.add(new Finding(what, level, text, remedy));
-    }
-
-    private void stock(StockLay stock) {
-        if (!stock.isFinished() && stock.fits()) {
-            add(
-                    stock.role().word(),
-                    Level.NOTE,
-                    "The search for this lay was stopped; this is the best it had found.",
-                    "Make the notebook again for a plan that uses less.");
-        }
-        pattern(stock);
-        oneWay(stock);
-        spoilt(stock);
-        if (!stock.fits()) {
-            add(stock.role().word(), Level.STOP, noRoom(stock), helps(stock));
-        }
-    }
-
-    /** Stripes and checks: what matches, and what does not. */
-    private void pattern(StockLay stock) {
-        for (int i = 0; i < stock.cloths().size(); i++) {
-            String cloth = stock.cloths().get(i).name();
-            for (String warning : new LayWords(tape).ofPattern(stock, i, result.plan())) {
-                add(
-                        cloth,
-                        Level.WARNING,
-                        warning,
-                        warning.equals(LayWords.NOT_MATCHED)
-                                ? "Write under `lay` which seams match: `match: [[front.side,"
-                                        + " back.side]]`."
-                                : "Write the matches that matter most first.");
-            }
-        }
-        matched(stock);
-        List<String> darts =
-                Matching.belowDarts(
-                        result.plan().rules().matches(),
-                        stock.laid().stream().map(LaidPiece::piece).toList());
-        if (!darts.isEmpty() && stock.spreads().stream().anyMatch(s -> s.repeat().isAny())) {
-            add(
-                    stock.role().word(),
-                    Level.NOTE,
-                    "What is matched at "
-                            + String.join(", ", darts)
-                            + " matches below the dart and not above it.",
-                    "");
-        }
-    }
-
-    private void matched(StockLay stock) {
-        boolean any =
-                stock.laid().stream().flatMap(l -> l.pins().stream()).anyMatch(PinPoint::isMatch);
-        if (any) {
-            add(
-                    stock.role().word(),
-                    Level.NOTE,
-                    "Matched on the sewing line, at the crosses of the plan: "
-                            + String.join(
-                                    "; ",
-                                    result.plan().rules().matches().stream()
-                                            .map(Match::words)
-                                            .toList())
-                            + ". All matched pieces lie with their top up.",
-                    "Woven checks are never quite even: before you cut, lay each piece so that its"
-                            + " cross meets the same line as the piece it is sewn to.");
-        }
-    }
-
-    private void oneWay(StockLay stock) {
-        boolean oneWay = stock.spreads().stream().anyMatch(SpreadCloth::isOneWay);
-        boolean turned =
-                stock.laid().stream()
-                        .anyMatch(
-                                l ->
-                                        l.placement().orientation().turnDegrees() != 0
-                                                && !l.piece().isHidden());
-        if (oneWay && turned) {
-            add(
-                    stock.role().word(),
-                    Level.CAUTION,
-                    "On the cloth that runs one way, pieces across the grain lie with their top to"
-                            + " the right and pieces on the bias with their top up to the right:"
-                            + " they shade otherwise than the rest.",
-                    "Look at it on the cloth first, from where it will be seen.");
-        }
-    }
-
-    private void spoilt(StockLay stock) {
-        for (SpreadCloth spread : stock.spreads()) {
-            if (!spread.cuts().spoilt().isEmpty()) {
-                add(
-                        spread.name(),
-                        Level.NOTE,
-                        "What was spoilt is planned anew, and what is cut from it lies inside its"
-                                + " dashed line.",
-                        "Write what is damaged as a flaw of the cloth, if it is not told yet.");
-            }
-        }
-    }
-
-    private String helps(StockLay stock) {
-        if (!stock.isFinished()) {
-            return "Make the notebook again and let it finish.";
-        }
-        List<String> helps =
-                result.remedies().stream()
-                        .filter(r -> r.role() == stock.role() && r.leftOver().isEmpty())
-                        .map(LayResult.Remedy::words)
-                        .toList();
-        String tried =
-                helps.isEmpty()
-                        ? "What was tried quickly did not help. Cut it of another cloth, or choose"
-                                + " another design; or try `effort: thorough`."
-                        : "It fits with " + String.join(", or with ", helps) + ".";
-        return kept(stock) + tried;
-    }
-
-    /** A piece with an edge on a feature has few places, and none if it has an allowance there. */
-    private static String kept(StockLay stock) {
-        List<String> kept = new ArrayList<>();
-        for (SpreadCloth spread : stock.spreads()) {
-            for (ClothYield.Kept feature : spread.kept()) {
-                boolean isLeft =
-                        stock.leftOver().stream()
-                                .anyMatch(p -> PlacementRules.isOf(p, feature.edge()));
-                if (isLeft) {
-                    kept.add(feature.edge() + " must lie along the " + feature.what());
-                }
-            }
-        }
-        return kept.isEmpty()
-                ? ""
-                : String.join("; ", kept)
-                        + ": at the edge of the cloth it can have no allowance and no hem of its"
-                        + " own, and the piece may have to be turned. ";
-    }
-
-    /** What is left out, and whether it was looked for to the end. */
-    static String noRoom(StockLay stock) {
-        String pieces = String.join(", ", LayWords.counted(stock.leftOver()));
-        if (stock.cloths().isEmpty()) {
-            return "There is no sound cloth for " + pieces + ".";
-        }
-        return stock.isFinished()
-                ? "There is no room found for " + pieces + tooLarge(stock) + "."
-                : "The search was stopped before these had their place: " + pieces + ".";
+    private void add(String code, String design, Level level, String text, String remedy) {
+        findings.add(new Finding(code, new Subject.Design(design), level, text, remedy));
     }
 
     /** What cannot be laid at all. */
-    static String crossed(DesignLay design) {
+    private static String crossed(DesignLay design) {
         return "Not laid, because the cutting line crosses itself: "
                 + String.join(", ", design.crossed())
                 + ".";
-    }
-
-    private static String tooLarge(StockLay stock) {
-        if (stock.tooLarge().isEmpty()) {
-            return "";
-        }
-        String pieces = String.join(", ", LayWords.counted(stock.tooLarge()));
-        return "; longer than every cloth: " + pieces;
     }
 
     /** Pieces of a role that no cloth has are not laid, which must not be missed. */
@@ -221,7 +63,8 @@ final class LayFindings {
                         role ->
                                 findings.add(
                                         new Finding(
-                                                role.word(),
+                                                "lay-role-without-cloth",
+                                                new Subject.Stock(role),
                                                 Level.NOTE,
                                                 "No cloth of known size is there for the "
                                                         + role
@@ -234,12 +77,12 @@ final class LayFindings {
 
     private void other(DesignLay design) {
         if (design.fits() && !result.made().fits()) {
-            findings.add(
-                    new Finding(
-                            design.name(),
-                            Level.NOTE,
-                            "This design fits on the cloth.",
-                            "If you would as soon make it, write `make: " + design.name() + "`."));
+            add(
+                    "design-fits-instead",
+                    design.name(),
+                    Level.NOTE,
+                    "This design fits on the cloth.",
+                    "If you would as soon make it, write `make: " + design.name() + "`.");
         }
     }
 
@@ -247,6 +90,7 @@ final class LayFindings {
         for (LayResult.DesignPair both : result.together()) {
             if (both.fits()) {
                 add(
+                        "design-pair-fits",
                         result.made().name(),
                         Level.NOTE,
                         both.first() + " and " + both.second() + " can both be made of the cloth.",
@@ -259,25 +103,24 @@ final class LayFindings {
     private void printedNeed() {
         DesignLay made = result.made();
         for (BoltLength bolt : made.bolts()) {
-            Optional<Length> printed = made.design().map(d -> d.printedNeed().get(bolt.width()));
-            boolean less =
-                    bolt.role() == Role.MAIN
-                            && printed.isPresent()
-                            && bolt.length().filter(l -> l.isLongerThan(printed.get())).isPresent();
-            if (less) {
-                findings.add(
-                        new Finding(
-                                made.name(),
-                                Level.CAUTION,
-                                "The envelope says "
-                                        + tape.printShop(printed.get())
-                                        + " of cloth "
-                                        + tape.print(bolt.width())
-                                        + " wide; the pieces as altered were laid in "
-                                        + tape.printShop(bolt.toBuy().orElseThrow())
-                                        + ".",
-                                "Buy by the longer of the two."));
-            }
+            made.printedNeed(bolt)
+                    .filter(need -> bolt.length().filter(l -> l.isLongerThan(need)).isPresent())
+                    .ifPresent(need -> printedTooLittle(need, bolt));
         }
+    }
+
+    private void printedTooLittle(Length need, BoltLength bolt) {
+        add(
+                "design-envelope-too-little",
+                result.made().name(),
+                Level.CAUTION,
+                "The envelope says "
+                        + tape.printShop(need)
+                        + " of cloth "
+                        + tape.print(bolt.width())
+                        + " wide; the pieces as altered were laid in "
+                        + tape.printShop(bolt.toBuy().orElseThrow())
+                        + ".",
+                "Buy by the longer of the two.");
     }
 }

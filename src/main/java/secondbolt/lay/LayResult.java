@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import secondbolt.garment.Role;
 import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
 
 /**
@@ -42,8 +43,10 @@ public record LayResult(
      * @param first its name
      * @param second its name
      * @param stocks their lays, by role; empty if there is plainly not so much cloth
+     * @param remnants what stays over of each of these cloths
      */
-    public record DesignPair(String first, String second, List<StockLay> stocks) {
+    public record DesignPair(
+            String first, String second, List<StockLay> stocks, Remnants remnants) {
         /** Copies the lists. */
         public DesignPair {
             stocks = List.copyOf(stocks);

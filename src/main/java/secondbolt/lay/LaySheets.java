@@ -3,50 +3,31 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import secondbolt.block.Block;
-import secondbolt.draw.Drawing;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
-import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
+import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Subject;
 
-/** The sheets of the lay: a cutting plan for each cloth, and the yardage summary. */
-final class LaySheets {
-    private final LayResult result;
-    private final Map<String, Drawing> plans;
-    private final LayWords words;
-
-    private LaySheets(LayResult result, Map<String, Drawing> plans, Tape tape) {
-        this.result = result;
-        this.plans = plans;
-        this.words = new LayWords(tape);
-    }
-
-    /**
-     * All of them.
-     *
-     * @param plans the drawings of the cutting plans, by the names of their pictures
-     */
-    static List<Sheet> of(LayResult result, Map<String, Drawing> plans, Tape tape) {
-        LaySheets sheets = new LaySheets(result, plans, tape);
+/**
+ * The sheets of the lay: a cutting plan for each cloth, and the yardage summary.
+ *
+ * @param result the designs
+ * @param plans the cutting plans of the chosen one
+ * @param tape to print with
+ */
+record LaySheets(LayResult result, List<CuttingPlan> plans, Tape tape) {
+    List<Sheet> sheets() {
         List<Sheet> all = new ArrayList<>();
-        List<String> names = new ArrayList<>();
-        for (StockLay stock : result.made().stocks()) {
-            stock.cloths().forEach(cloth -> names.add(cloth.name()));
-        }
-        List<String> plain = SheetName.forEach(names);
-        int next = 0;
-        for (StockLay stock : result.made().stocks()) {
-            for (int i = 0; i < stock.cloths().size(); i++) {
-                all.add(sheets.plan(stock, i, plain.get(next++)));
-            }
+        List<String> names = SheetName.forEach(plans.stream().map(CuttingPlan::name).toList());
+        for (int i = 0; i < plans.size(); i++) {
+            all.add(sheet(plans.get(i), names.get(i)));
         }
         if (!result.made().bolts().isEmpty()) {
             all.add(YardageSheet.of(result, tape));
@@ -54,52 +35,56 @@ final class LaySheets {
         return all;
     }
 
-    private Sheet plan(StockLay stock, int cloth, String name) {
-        String cloths = stock.cloths().get(cloth).name();
+    private Sheet sheet(CuttingPlan plan, String name) {
         return new Sheet(
                 "cutting-plan-" + name,
-                "Cutting plan of " + cloths,
-                shown(stock, cloth),
-                plans.get(LayPage.picture(stock.role(), cloth)),
+                "Cutting plan of " + plan.name(),
+                shown(plan),
+                plan.drawing(),
                 List.of(
-                        new Block.Steps(instructions(stock, cloth)),
-                        new Block.Warnings(words.ofPattern(stock, cloth, result.plan())),
-                        new Block.Ticks(
-                                NumberedPiece.on(stock, cloth).stream().map(this::item).toList())),
+                        new Block.Steps(instructions(plan)),
+                        new Block.Warnings(
+                                new UnmatchedPattern(result.plan(), tape)
+                                        .of(plan.stock(), plan.spread()).stream()
+                                                .map(Finding::text)
+                                                .toList()),
+                        new Block.Ticks(plan.pieces().stream().map(this::item).toList())),
                 Sheet.Size.PICTURE);
     }
 
+    private LayWords words() {
+        return new LayWords(tape);
+    }
+
     /** The cloth with its stock, the design, and every piece that lies there. */
-    private Set<Subject> shown(StockLay stock, int cloth) {
+    private Set<Subject> shown(CuttingPlan plan) {
         Set<Subject> shown = new HashSet<>();
-        shown.add(new Subject.Cloth(stock.cloths().get(cloth).name()));
-        shown.add(new Subject.Stock(stock.role()));
+        shown.add(new Subject.Cloth(plan.name()));
+        shown.add(new Subject.Stock(plan.stock().role()));
         shown.add(new Subject.Design(result.made().name()));
-        NumberedPiece.on(stock, cloth)
-                .forEach(
-                        numbered ->
-                                shown.add(
-                                        new Subject.Piece(numbered.laid().piece().piece().name())));
+        for (NumberedPiece numbered : plan.pieces()) {
+            shown.add(new Subject.Piece(numbered.laid().piece().piece().name()));
+        }
         return shown;
     }
 
-    private List<String> instructions(StockLay stock, int cloth) {
-        if (NumberedPiece.on(stock, cloth).isEmpty()) {
+    private List<String> instructions(CuttingPlan plan) {
+        if (plan.pieces().isEmpty()) {
             return List.of(
                     "Nothing is cut from this cloth.",
-                    "In one piece there are " + words.over(stock, cloth) + ".");
+                    "In one piece there are " + words().over(plan) + ".");
         }
         List<String> steps = new ArrayList<>();
-        steps.add(words.spread(stock.spreads().get(cloth)));
+        steps.add(words().spread(plan.spread()));
         steps.add(
                 "Pin each paper piece at its two points first, then along its grain line; a piece"
                         + " with its pattern face down is a mirror image.");
         steps.add(
                 "After each corner in the list stands how far it lies from the "
-                        + (stock.spreads().get(cloth).fold().isPresent() ? "fold" : "left")
+                        + (plan.spread().fold().isPresent() ? "fold" : "left")
                         + ", and how far from the top. The picture is a guide and no measure.");
         steps.add("Pin every piece before you cut the first. Tick each off when it is cut.");
-        steps.add("Stays over in one piece: " + words.over(stock, cloth) + ".");
+        steps.add("Stays over in one piece: " + words().over(plan) + ".");
         return steps;
     }
 
@@ -114,10 +99,6 @@ final class LaySheets {
         return new Block.Ticks.Item(
                 numbered.number() + "  " + laid.piece().words(),
                 List.of(LayWords.lies(laid)),
-                pins.stream().map(this::row).toList());
-    }
-
-    private List<String> row(PinPoint pin) {
-        return List.of(pin.where(), words.length(pin.at().xMm()), words.length(pin.at().yMm()));
+                pins.stream().map(words()::row).toList());
     }
 }

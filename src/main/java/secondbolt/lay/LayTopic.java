@@ -83,13 +83,13 @@ public final class LayTopic implements Topic<LayResult> {
     }
 
     private Outcome<LayResult> work(CuttingResult cutting, LayPlan plan, Bench bench) {
-        LayWorksheet sheet =
-                LayWorksheet.of(
+        LayResult result =
+                LayCalculation.work(
                         bench.came(ClothTopic.NAME).orElse(List.of()),
                         cutting,
                         plan,
                         bench.tape(),
                         desk);
-        return Outcome.of(sheet.result(), sheet.worksheet());
+        return Outcome.of(result, new LayWorksheet(result, cutting, bench.tape()).worksheet());
     }
 }

@@ -1,22 +1,17 @@
 package secondbolt.lay;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.cloth.ClothResult;
-import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.Design;
-import secondbolt.lay.plan.LayPlan;
-import secondbolt.lay.plan.NewCloth;
 import secondbolt.lay.stock.SpreadCloth;
-import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -28,11 +23,6 @@ import secondbolt.shape.Box;
  * @param tape to print with
  */
 record LayWords(Tape tape) {
-    /** What a plan says of cloth with stripes or checks. */
-    static final String NOT_MATCHED =
-            "The cutting plan does not match stripes or checks: the repeat of this cloth is not"
-                    + " heeded.";
-
     /** A length on the cloth. */
     String length(double mm) {
         return tape.print(Length.ofComputedMillimetres(mm));
@@ -46,10 +36,9 @@ record LayWords(Tape tape) {
     }
 
     /** What stays over of a cloth, in one piece. */
-    String over(StockLay stock, int cloth) {
-        boolean folded = stock.spreads().get(cloth).fold().isPresent();
-        return stock.remnants()
-                .get(cloth)
+    String over(CuttingPlan plan) {
+        boolean folded = plan.spread().fold().isPresent();
+        return plan.over()
                 .map(box -> size(box) + (folded ? ", double" : "") + where(box, folded))
                 .orElse("nothing in one piece");
     }
@@ -60,63 +49,6 @@ record LayWords(Tape tape) {
                 + (folded ? " from the fold and " : " from the left and ")
                 + length(box.topMm())
                 + " from the top";
-    }
-
-    /** What a design would take of new cloth, if the maker tells of such cloth. */
-    Optional<String> newCloth(DesignLay design, LayPlan plan) {
-        return plan.rules().newCloth().flatMap(cloth -> newCloth(design, cloth));
-    }
-
-    private Optional<String> newCloth(DesignLay design, NewCloth cloth) {
-        return bought(design, cloth)
-                .map(length -> tape.printShop(length) + " of " + tape.print(cloth.width()));
-    }
-
-    /** What is saved by not buying it, if its price is told. */
-    Optional<String> saved(DesignLay design, LayPlan plan) {
-        return plan.rules()
-                .newCloth()
-                .flatMap(
-                        cloth ->
-                                bought(design, cloth)
-                                        .flatMap(l -> cloth.price().map(price -> cost(l, price))));
-    }
-
-    private static Optional<Length> bought(DesignLay design, NewCloth cloth) {
-        return design.bolts().stream()
-                .filter(bolt -> bolt.role() == Role.MAIN && bolt.width().equals(cloth.width()))
-                .findFirst()
-                .flatMap(BoltLength::toBuy);
-    }
-
-    /** By the metre, or by the yard of 36 in. */
-    private String cost(Length length, BigDecimal price) {
-        Length unit = tape == Tape.INCH ? Length.ofInches(36, 1) : Length.ofMillimetres(1000);
-        BigDecimal units =
-                BigDecimal.valueOf(length.millimetres())
-                        .divide(BigDecimal.valueOf(unit.millimetres()), MathContext.DECIMAL64);
-        return units.multiply(price).setScale(2, RoundingMode.HALF_UP).toPlainString();
-    }
-
-    /** What of a cloth's stripes or checks does not match; nothing if all does. */
-    List<String> ofPattern(StockLay stock, int cloth, LayPlan plan) {
-        if (!stock.spreads().get(cloth).repeat().isAny()) {
-            return List.of();
-        }
-        if (plan.rules().matches().isEmpty()) {
-            return List.of(NOT_MATCHED);
-        }
-        return stock.unmetMatches().stream()
-                .map(
-                        g ->
-                                "No match of "
-                                        + g.match().words()
-                                        + " "
-                                        + g.axis()
-                                        + ": the matches before it rule it out by "
-                                        + tape.printSmall(g.off())
-                                        + ".")
-                .toList();
     }
 
     /** What the lengths from the bolt are for, and what must be added to them. */
@@ -157,6 +89,11 @@ record LayWords(Tape tape) {
                                 + " are from its left edge and from its top.");
     }
 
+    /** A pin point: where on the piece, how far from the left or the fold, how far from the top. */
+    List<String> row(PinPoint pin) {
+        return List.of(pin.where(), length(pin.at().xMm()), length(pin.at().yMm()));
+    }
+
     /** Which side is up, and where the pattern's top points. */
     static String lies(LaidPiece laid) {
         String top =
@@ -180,6 +117,12 @@ record LayWords(Tape tape) {
         List<String> words = new ArrayList<>();
         counts.forEach((name, count) -> words.add(count == 1 ? name : name + " (" + count + ")"));
         return words;
+    }
+
+    /** Words with a capital at the beginning. */
+    static String capital(String words) {
+        int first = words.offsetByCodePoints(0, 1);
+        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
     }
 
     /** A share in whole hundredths. */

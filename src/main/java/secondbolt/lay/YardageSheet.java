@@ -1,11 +1,8 @@
 package secondbolt.lay;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import secondbolt.block.Block;
-import secondbolt.block.Table;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.Lettering;
@@ -13,8 +10,6 @@ import secondbolt.draw.Pen;
 import secondbolt.draw.ScaleRulers;
 import secondbolt.draw.Sketch;
 import secondbolt.garment.Role;
-import secondbolt.lay.plan.Design;
-import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
@@ -45,46 +40,8 @@ record YardageSheet(LayResult result, Tape tape) {
                 sheet.picture(),
                 List.of(
                         new Block.Steps(new LayWords(tape).yardage(result)),
-                        new Block.Rows(sheet.table())),
+                        new Block.Rows(new BoltRows(result, tape).summary())),
                 Sheet.Size.PICTURE);
-    }
-
-    private Table table() {
-        boolean printed = result.designs().stream().anyMatch(this::hasEnvelope);
-        List<List<String>> rows = new ArrayList<>();
-        for (DesignLay design : result.designs()) {
-            String last = "";
-            for (BoltLength bolt : design.bolts()) {
-                String name = design.name() + ", " + bolt.role();
-                List<String> row = new ArrayList<>();
-                row.add(name.equals(last) ? "" : name);
-                row.add(tape.print(bolt.width()));
-                row.add(bolt.length().map(tape::print).orElse("too narrow"));
-                row.add(bolt.toBuy().map(tape::printShop).orElse("too narrow"));
-                if (printed) {
-                    row.add(envelope(design, bolt).map(tape::printShop).orElse(""));
-                }
-                rows.add(row);
-                last = name;
-            }
-        }
-        List<String> head = List.of("Design and cloth", "Width", "Lay", "Buy");
-        return Table.of(printed ? with(head, "Envelope says") : head, rows);
-    }
-
-    private static List<String> with(List<String> head, String more) {
-        List<String> all = new ArrayList<>(head);
-        all.add(more);
-        return all;
-    }
-
-    private boolean hasEnvelope(DesignLay design) {
-        return design.design().filter(d -> !d.printedNeed().isEmpty()).isPresent();
-    }
-
-    private static Optional<Length> envelope(DesignLay design, BoltLength bolt) {
-        Optional<Design> told = design.design().filter(d -> bolt.role() == Role.MAIN);
-        return told.map(d -> d.printedNeed().get(bolt.width()));
     }
 
     /** The lengths to buy of the first cloth, side by side and to scale. */

@@ -1,9 +1,7 @@
 package secondbolt.notebook;
 
 import freemarker.core.TemplateHTMLOutputModel;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import secondbolt.block.Block;
 import secondbolt.block.Fact;
 import secondbolt.block.Table;
@@ -22,8 +20,6 @@ import secondbolt.shape.Box;
  * @param items of steps, points and warnings
  * @param table of a table
  * @param picture an {@code svg} element in a {@code div} that says its shape
- * @param view what a template of its own shows
- * @param pictures what a template of its own shows
  */
 public record BlockView(
         String kind,
@@ -32,9 +28,7 @@ public record BlockView(
         List<Fact> facts,
         List<String> items,
         Table table,
-        TemplateHTMLOutputModel picture,
-        Object view,
-        Map<String, TemplateHTMLOutputModel> pictures) {
+        TemplateHTMLOutputModel picture) {
     private static final TemplateHTMLOutputModel NO_PICTURE = Templates.markup("");
 
     static BlockView of(Block block) {
@@ -43,11 +37,11 @@ public record BlockView(
 
     private static BlockView text(String kind, String text, boolean isGood) {
         return new BlockView(
-                kind, text, isGood, List.of(), List.of(), Table.NONE, NO_PICTURE, "", Map.of());
+                kind, text, isGood, List.of(), List.of(), Table.NONE, NO_PICTURE);
     }
 
     private static BlockView list(String kind, List<Fact> facts, List<String> items) {
-        return new BlockView(kind, "", true, facts, items, Table.NONE, NO_PICTURE, "", Map.of());
+        return new BlockView(kind, "", true, facts, items, Table.NONE, NO_PICTURE);
     }
 
     /** The stylesheet needs the shape, since a browser does not tell it what an SVG's is. */
@@ -87,7 +81,7 @@ public record BlockView(
         @Override
         public BlockView rows(Block.Rows rows) {
             return new BlockView(
-                    "rows", "", true, List.of(), List.of(), rows.table(), NO_PICTURE, "", Map.of());
+                    "rows", "", true, List.of(), List.of(), rows.table(), NO_PICTURE);
         }
 
         @Override
@@ -99,9 +93,7 @@ public record BlockView(
                     List.of(),
                     List.of(),
                     Table.NONE,
-                    markup(picture.drawing()),
-                    "",
-                    Map.of());
+                    markup(picture.drawing()));
         }
 
         @Override
@@ -125,22 +117,6 @@ public record BlockView(
                     "points",
                     List.of(),
                     ticks.items().stream().map(Block.Ticks.Item::title).toList());
-        }
-
-        @Override
-        public BlockView own(Block.Own own) {
-            Map<String, TemplateHTMLOutputModel> pictures = new LinkedHashMap<>();
-            own.pictures().forEach((name, drawing) -> pictures.put(name, markup(drawing)));
-            return new BlockView(
-                    "own",
-                    own.template(),
-                    true,
-                    List.of(),
-                    List.of(),
-                    Table.NONE,
-                    NO_PICTURE,
-                    own.view(),
-                    pictures);
         }
     }
 }

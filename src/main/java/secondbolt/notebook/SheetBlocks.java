@@ -104,9 +104,4 @@ final class SheetBlocks implements Block.Visitor<Boolean> {
         ticks.items().forEach(i -> items.add(new SheetText.Item(i.title(), i.notes(), i.rows())));
         return true;
     }
-
-    @Override
-    public Boolean own(Block.Own own) {
-        throw new IllegalArgumentException("a sheet has no template: " + own.template());
-    }
 }

@@ -2,6 +2,7 @@ package secondbolt.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -133,5 +134,25 @@ public final class CuttingLine {
     public Point outward(int edge, double alongMm) {
         Point direction = edges.get(edge).directionAt(alongMm);
         return new Point(way * direction.yMm(), -way * direction.xMm());
+    }
+
+    /** Whether the other is the same line round the same edges. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CuttingLine line
+                && way == line.way
+                && edges.equals(line.edges)
+                && outline.equals(line.outline)
+                && eaten.equals(line.eaten);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(edges, outline);
+    }
+
+    @Override
+    public String toString() {
+        return "CuttingLine" + outline.corners();
     }
 }

@@ -141,6 +141,11 @@ public record Outline(List<Point> corners) {
         return Math.abs(signedAreaMm2());
     }
 
+    /** Whether its corners go round it clockwise, as seen on the sheet. */
+    public boolean runsClockwise() {
+        return signedAreaMm2() > 0;
+    }
+
     private double signedAreaMm2() {
         double twice = 0;
         Point last = corners.get(corners.size() - 1);

@@ -302,4 +302,20 @@ public final class Region {
         }
         return List.copyOf(parts);
     }
+
+    /** Whether the other has the same corners in the same order. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Region region && area.equalsExact(region.area);
+    }
+
+    @Override
+    public int hashCode() {
+        return area.getNumPoints();
+    }
+
+    @Override
+    public String toString() {
+        return "Region" + outlines();
+    }
 }

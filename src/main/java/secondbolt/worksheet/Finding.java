@@ -34,11 +34,6 @@ public record Finding(String code, Subject about, Level level, String text, Stri
         }
     }
 
-    /** Not yet told apart. */
-    public Finding(String about, Level level, String text, String remedy) {
-        this("unnamed", new Subject.Whole(about), level, text, remedy);
-    }
-
     /** Whether it must be read before what it is about is used, though it forbids nothing. */
     public boolean isWarning() {
         return level == Level.CAUTION || level == Level.WARNING;

@@ -35,7 +35,7 @@ class ReadFiguresTest {
 
     @Test
     void readsTheUnitsFromTheEndingsOfTheKeys() {
-        Map<String, Figures.Entry> read = reread(ALL).entries();
+        Map<String, FigureEntry> read = reread(ALL).entries();
         assertEquals(
                 new Figure.Size(Optional.of(Length.ofMillimetres(845))),
                 read.get("edge_length").figure());

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
-import secondbolt.measure.Tape;
 
 /**
  * Features that become an edge, pieces that were spoilt, naps, interfacing, two designs at once.
@@ -55,8 +54,7 @@ class KeptAndSpoiltTest {
                                 + " hem, at: [65, 97.5], size: [130, 5], keep: pocket.top}]}}\n"
                                 + POCKETS.replace(", allowance: {top: 0}", ""));
         assertFalse(result.made().fits());
-        assertTrue(
-                LayFindings.of(result, Tape.CENTIMETRE).get(0).remedy().contains("no allowance"));
+        assertTrue(LayText.told(result, "lay-no-room").remedy().contains("no allowance"));
     }
 
     @Test
@@ -117,7 +115,7 @@ class KeptAndSpoiltTest {
         laid(stock, "binding")
                 .forEach(l -> assertEquals(45, l.placement().orientation().turnDegrees()));
         laid(stock, "tab").forEach(l -> assertEquals(0, l.placement().orientation().turnDegrees()));
-        assertTrue(LayFindings.of(result, Tape.CENTIMETRE).get(0).text().contains("runs one way"));
+        assertTrue(LayText.told(result, "lay-nap-turned").text().contains("runs one way"));
     }
 
     /** Of two cloths of a stock only the one that runs one way binds its pieces. */
@@ -200,6 +198,6 @@ class KeptAndSpoiltTest {
         assertFalse(result.made().fits());
         assertEquals(
                 "Not laid, because the cutting line crosses itself: tab.",
-                LayFindings.of(result, Tape.CENTIMETRE).get(0).text());
+                LayText.told(result, "lay-piece-crosses-itself").text());
     }
 }

@@ -1,5 +1,7 @@
 package secondbolt.lay;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cloth.ClothCalculation;
@@ -11,6 +13,7 @@ import secondbolt.fit.FitCalculation;
 import secondbolt.lay.stock.LayDesk;
 import secondbolt.measure.Tape;
 import secondbolt.project.WrittenProject;
+import secondbolt.worksheet.Finding;
 
 /** Project files of a few lines, read and laid. */
 final class LayText {
@@ -61,5 +64,15 @@ final class LayText {
                 project.lay(),
                 units,
                 desk);
+    }
+
+    /** The one thing of its kind that a maker is told of a lay. */
+    static Finding told(LayResult result, String code) {
+        List<Finding> told =
+                LayFindings.of(result, Tape.CENTIMETRE).stream()
+                        .filter(finding -> finding.code().equals(code))
+                        .toList();
+        assertEquals(1, told.size(), () -> code + " in " + LayFindings.of(result, Tape.CENTIMETRE));
+        return told.get(0);
     }
 }

@@ -2,6 +2,8 @@ package secondbolt.lay;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -9,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import secondbolt.draw.Drawing;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.stock.LayDesk;
@@ -55,11 +56,10 @@ class LayWorksheetTest {
             LayResult result = LayText.result(cloth(130, along) + PATTERN);
             StockLay stock = result.made().stocks().get(0);
             fits.add(stock.fits());
-            shares.add(LayPage.share(stock));
+            shares.add(stock.usedShare());
             if (!stock.fits()) {
                 assertFalse(stock.leftOver().isEmpty());
-                assertTrue(
-                        LayFindings.of(result, Tape.CENTIMETRE).get(0).text().contains("no room"));
+                assertTrue(LayText.told(result, "lay-no-room").text().contains("no room"));
                 assertFalse(result.remedies().isEmpty());
             }
         }
@@ -133,7 +133,7 @@ class LayWorksheetTest {
                         cloth(60, 80)
                                 + "pattern: {pieces: {cape: {cut: 1, rectangle: [40, 130]}}}\n");
         assertEquals(1, result.made().stocks().get(0).tooLarge().size());
-        String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).text();
+        String told = LayText.told(result, "lay-no-room").text();
         assertTrue(told.contains("longer than every cloth: cape"), told);
     }
 
@@ -147,7 +147,7 @@ class LayWorksheetTest {
         assertFalse(result.made().fits());
         assertEquals(
                 "There is no sound cloth for front (2), back, facing (2).",
-                LayFindings.of(result, Tape.CENTIMETRE).get(0).text());
+                LayText.told(result, "lay-no-sound-cloth").text());
     }
 
     /** What is cut stays where it is, and the rest keeps off it. */
@@ -203,6 +203,20 @@ class LayWorksheetTest {
                 .toList();
     }
 
+    /** What was worked out before is used again where nothing it was worked out of is another. */
+    @Test
+    void theSameTextAndClothComeToAnEqualResult() {
+        String text = cloth(130, 140) + PATTERN;
+        LayResult one = LayText.result(text, LayDesk.inMemory(), Tape.CENTIMETRE);
+        LayResult same = LayText.result(text, LayDesk.inMemory(), Tape.CENTIMETRE);
+        assertNotSame(one, same);
+        assertEquals(one, same);
+        assertEquals(one.hashCode(), same.hashCode());
+        LayResult other =
+                LayText.result(cloth(130, 141) + PATTERN, LayDesk.inMemory(), Tape.CENTIMETRE);
+        assertNotEquals(one, other);
+    }
+
     @Test
     void namesThatAreNotThereAreMistakesAtTheirPlaces() {
         List<String> told =
@@ -233,7 +247,7 @@ class LayWorksheetTest {
         LayResult.Remedy parts = result.remedies().get(result.remedies().size() - 1);
         assertTrue(parts.words().contains("in two parts"));
         assertTrue(parts.leftOver().isEmpty());
-        String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).remedy();
+        String told = LayText.told(result, "lay-no-room").remedy();
         assertTrue(told.contains("in two parts, with a seam across"), told);
     }
 
@@ -291,11 +305,12 @@ class LayWorksheetTest {
                 LayText.result(
                         "cloth: {plaid: {size: [130, 200], prewash: done, repeat: {along: 11}}}\n"
                                 + PATTERN);
-        Drawing plan = LayDrawing.of(result.made().stocks().get(0), 0, Tape.CENTIMETRE);
-        String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).text();
+        List<CuttingPlan> plans = CuttingPlan.of(result.made(), Tape.CENTIMETRE);
+        String told = LayText.told(result, "lay-repeat-not-matched").text();
         assertTrue(told.contains("does not match stripes or checks"), told);
         assertTrue(
-                LaySheets.of(result, Map.of("main-1", plan), Tape.CENTIMETRE)
+                new LaySheets(result, plans, Tape.CENTIMETRE)
+                        .sheets()
                         .get(0)
                         .blocks()
                         .toString()
@@ -310,7 +325,7 @@ class LayWorksheetTest {
         String many = PATTERN.replace("cut: 2, seen: hidden", "cut: 40, seen: hidden");
         LayResult result = LayText.result(cloth(130, 206) + many, stopped, Tape.CENTIMETRE);
         assertFalse(result.made().fits());
-        String told = LayFindings.of(result, Tape.CENTIMETRE).get(0).text();
+        String told = LayText.told(result, "lay-search-stopped-early").text();
         assertTrue(told.startsWith("The search was stopped before"), told);
     }
 

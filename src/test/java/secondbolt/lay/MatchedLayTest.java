@@ -12,7 +12,6 @@ import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.stock.Matching;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
-import secondbolt.measure.Tape;
 import secondbolt.shape.Point;
 
 /**
@@ -137,13 +136,10 @@ class MatchedLayTest {
         assertEquals(1, unmet.size());
         assertEquals(Direction.ACROSS, unmet.get(0).axis());
         assertTrue(
-                LayFindings.of(result, Tape.CENTIMETRE).stream()
-                        .anyMatch(
-                                f ->
-                                        f.text()
-                                                .startsWith(
-                                                        "No match of front.centre front with"
-                                                                + " front.centre front across")));
+                LayText.told(result, "lay-match-unmet")
+                        .text()
+                        .startsWith(
+                                "No match of front.centre front with front.centre front across"));
     }
 
     /**

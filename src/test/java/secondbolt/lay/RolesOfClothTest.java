@@ -10,11 +10,13 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import secondbolt.block.Block;
 import secondbolt.garment.Role;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
 
 /** Every role a piece is cut of has its cloth, and no cloth is laid with pieces of another role. */
 class RolesOfClothTest {
@@ -54,8 +56,10 @@ class RolesOfClothTest {
         String cloth = "cloth: {" + MAIN + ", " + SCRAP.formatted("").replace("50", "30") + "}\n";
         LayResult result = LayText.result(cloth + COLLAR);
         assertFalse(result.made().fits());
-        assertTrue(
-                texts(result).stream().anyMatch(t -> t.startsWith("There is no room found for")));
+        Finding told = LayText.told(result, "lay-no-room");
+        assertTrue(told.text().startsWith("There is no room found for"), told.text());
+        assertEquals(Finding.Level.STOP, told.level());
+        assertEquals(new Subject.Stock(Role.INTERFACING), told.about());
     }
 
     @Test
@@ -91,12 +95,7 @@ class RolesOfClothTest {
         LayResult without =
                 LayText.result(
                         "cloth: {sheet: {role: " + other + ", size: [100, 80]}}\n" + pattern);
-        String remedy =
-                LayFindings.of(without, Tape.CENTIMETRE).stream()
-                        .filter(finding -> finding.text().startsWith("No cloth of known size"))
-                        .map(Finding::remedy)
-                        .findFirst()
-                        .orElseThrow();
+        String remedy = LayText.told(without, "lay-role-without-cloth").remedy();
         String asked = "role: " + role;
         assertTrue(remedy.endsWith("`" + asked + "`."), remedy);
         LayResult with =
@@ -121,7 +120,9 @@ class RolesOfClothTest {
         String designs =
                 "designs: {one: {uses: [collar], suits: {weight: [120 g/m2, 220 g/m2]}},"
                         + " two: {uses: [collar]}}\n";
-        LayView view = LayPage.view(LayText.result(cloth + COLLAR + designs), Tape.CENTIMETRE);
-        assertTrue(view.designs().get(0).suits().startsWith("right: "), "the main cloth alone");
+        LayResult result = LayText.result(cloth + COLLAR + designs);
+        List<Block> blocks = new DesignRows(result, Tape.CENTIMETRE).blocks();
+        String told = blocks.get(1).toString();
+        assertTrue(told.contains("own=right: "), () -> "the main cloth alone: " + told);
     }
 }

@@ -1,11 +1,7 @@
 package secondbolt.lay.stock;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -90,7 +86,7 @@ public final class LayCache {
                 grade.outlines().forEach(outline -> append(all, outline));
             }
         }
-        return hash(all.toString());
+        return StoreKey.of(all.toString());
     }
 
     private static void append(StringBuilder all, PlacementRule rule) {
@@ -121,16 +117,6 @@ public final class LayCache {
 
     private static String number(double value) {
         return String.format(Locale.ROOT, "%.4f", value + 0.0);
-    }
-
-    private static String hash(String text) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            byte[] hash = digest.digest(text.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(hash).substring(0, 32);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 
     private static String write(Lay lay) {

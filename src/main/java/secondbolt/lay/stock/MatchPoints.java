@@ -11,7 +11,6 @@ import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.Match;
 import secondbolt.measure.Length;
 import secondbolt.shape.EdgeLine;
-import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
 
 /**
@@ -147,18 +146,7 @@ record MatchPoints(List<CopyPair> pairs) {
         if (edge.isEmpty() || isLevel(edge.get())) {
             return 0;
         }
-        double round = Math.signum(twiceArea(LayPieces.half(cut.get())));
+        int round = LayPieces.half(cut.get()).runsClockwise() ? 1 : -1;
         return round * (edge.get().end().yMm() - edge.get().start().yMm());
-    }
-
-    private static double twiceArea(Outline outline) {
-        double twice = 0;
-        List<Point> corners = outline.corners();
-        for (int i = 0; i < corners.size(); i++) {
-            Point a = corners.get(i);
-            Point b = corners.get((i + 1) % corners.size());
-            twice += a.xMm() * b.yMm() - b.xMm() * a.yMm();
-        }
-        return twice;
     }
 }

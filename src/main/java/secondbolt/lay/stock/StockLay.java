@@ -1,48 +1,44 @@
 package secondbolt.lay.stock;
 
 import java.util.List;
-import java.util.Optional;
 import secondbolt.cloth.ClothResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.measure.Area;
-import secondbolt.shape.Box;
 
 /**
  * The pieces of one design on all cloths of one role.
  *
  * @param role of the cloths and the pieces
- * @param cloths with sound cloth, in the order they are used
- * @param spreads each of them as it is spread for cutting
+ * @param spreads the cloths with sound cloth, as they are spread for cutting, in the order they are
+ *     used
  * @param laid the pieces that found a place
  * @param leftOver those that did not
  * @param tooLarge those of them that have room on none of the cloths, were they alone
- * @param remnants the largest clear rectangle beside the pieces, for each cloth
- * @param sound how much sound cloth there is
  * @param unmetMatches matches that others rule out
  * @param isFinished whether the search ran to its end
  */
 public record StockLay(
         Role role,
-        List<ClothResult> cloths,
         List<SpreadCloth> spreads,
         List<LaidPiece> laid,
         List<LayPiece> leftOver,
         List<LayPiece> tooLarge,
-        List<Optional<Box>> remnants,
-        Area sound,
         List<Matching.UnmetMatch> unmetMatches,
         boolean isFinished) {
     /** Copies the lists. */
     public StockLay {
-        cloths = List.copyOf(cloths);
         spreads = List.copyOf(spreads);
         unmetMatches = List.copyOf(unmetMatches);
         laid = List.copyOf(laid);
         leftOver = List.copyOf(leftOver);
         tooLarge = List.copyOf(tooLarge);
-        remnants = List.copyOf(remnants);
+    }
+
+    /** The cloths, in the order they are used. */
+    public List<ClothResult> cloths() {
+        return spreads.stream().flatMap(spread -> spread.cloth().stream()).toList();
     }
 
     /** Whether every piece found a place. */
@@ -63,9 +59,10 @@ public record StockLay(
                 .anyMatch(feature -> PlacementRules.isOf(piece, feature.edge()));
     }
 
-    /** Whether the cloth is folded for cutting. */
-    public boolean isFolded() {
-        return spreads.stream().anyMatch(spread -> spread.fold().isPresent());
+    /** How much sound cloth there is. */
+    public Area sound() {
+        return Area.ofComputedSquareMillimetres(
+                spreads.stream().mapToDouble(SpreadCloth::soundAreaMm2).sum());
     }
 
     /** The area of what is laid. */
@@ -74,10 +71,9 @@ public record StockLay(
                 laid.stream().mapToDouble(l -> l.piece().areaMm2()).sum());
     }
 
-    /** The largest of the remnants; nothing if there is none. */
-    public Optional<Box> largestRemnant() {
-        return remnants.stream()
-                .flatMap(Optional::stream)
-                .reduce((a, b) -> b.areaMm2() > a.areaMm2() ? b : a);
+    /** What share of the sound cloth is used, from 0 to 1; 0 if there is none. */
+    public double usedShare() {
+        double all = sound().squareMillimetres();
+        return all > 0 ? used().squareMillimetres() / all : 0;
     }
 }

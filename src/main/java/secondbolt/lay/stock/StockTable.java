@@ -12,10 +12,7 @@ import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.placement.Effort;
 import secondbolt.lay.placement.Lay;
-import secondbolt.measure.Area;
 import secondbolt.shape.Box;
-import secondbolt.shape.ClearRectangles;
-import secondbolt.shape.Region;
 
 /**
  * Spreads the cloths of a role and lays pieces on them, round what is cut already.
@@ -80,20 +77,12 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
         List<LayPiece> leftOver = lay.leftOver().stream().map(rest::get).toList();
         return new StockLay(
                 role,
-                cloths(stock),
                 stock.spreads(),
                 laid,
                 leftOver,
                 leftOver.stream().filter(p -> isTooLarge(p, stock)).toList(),
-                remnants(stock, laid),
-                Area.ofComputedSquareMillimetres(
-                        stock.spreads().stream().mapToDouble(SpreadCloth::soundAreaMm2).sum()),
                 found.matching().unmet(),
                 lay.isFinished());
-    }
-
-    private static List<ClothResult> cloths(Stock stock) {
-        return stock.spreads().stream().flatMap(s -> s.cloth().stream()).toList();
     }
 
     /** With the places where it meets others. */
@@ -115,20 +104,5 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
                 && stock.spreads().stream()
                         .map(spread -> spread.soundForHidden().box())
                         .allMatch(sound -> longest > Math.max(sound.widthMm(), sound.heightMm()));
-    }
-
-    private static List<Optional<Box>> remnants(Stock stock, List<LaidPiece> laid) {
-        List<Optional<Box>> remnants = new ArrayList<>();
-        for (int i = 0; i < stock.spreads().size(); i++) {
-            int number = i;
-            List<Region> here =
-                    laid.stream()
-                            .filter(l -> l.cloth() == number)
-                            .map(l -> Region.of(l.outline()))
-                            .toList();
-            Region left = stock.spreads().get(i).sound().minus(Region.union(here));
-            remnants.add(ClearRectangles.largest(left).filter(box -> box.areaMm2() > 0));
-        }
-        return remnants;
     }
 }

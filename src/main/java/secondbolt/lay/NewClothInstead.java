@@ -1,0 +1,63 @@
+package secondbolt.lay;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Optional;
+import secondbolt.garment.Role;
+import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.plan.NewCloth;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
+
+/**
+ * What a design would take of new cloth, and what is saved by not buying it.
+ *
+ * @param cloth as the maker tells of it, if she does
+ * @param tape to print with
+ */
+record NewClothInstead(Optional<NewCloth> cloth, Tape tape) {
+    /** What a price is told for: a yard of 36 in, or a metre. */
+    private static final Convention PRICED =
+            Convention.common(Length.ofInches(36, 1), Length.ofMillimetres(1000));
+
+    static NewClothInstead of(LayPlan plan, Tape tape) {
+        return new NewClothInstead(plan.rules().newCloth(), tape);
+    }
+
+    /** What the column of a table is headed with; nothing if the maker tells of no new cloth. */
+    Optional<String> heading() {
+        return cloth.map(c -> c.price().isPresent() ? "Cost saved" : "New cloth instead");
+    }
+
+    /** How much it would be. */
+    Optional<String> length(DesignLay design) {
+        return cloth.flatMap(
+                c ->
+                        bought(design, c)
+                                .map(l -> tape.printShop(l) + " of " + tape.print(c.width())));
+    }
+
+    /** What is saved, if the price is told. */
+    Optional<String> saved(DesignLay design) {
+        return cloth.flatMap(
+                c -> bought(design, c).flatMap(l -> c.price().map(price -> cost(l, price))));
+    }
+
+    private static Optional<Length> bought(DesignLay design, NewCloth cloth) {
+        return design.bolts().stream()
+                .filter(bolt -> bolt.role() == Role.MAIN && bolt.width().equals(cloth.width()))
+                .findFirst()
+                .flatMap(BoltLength::toBuy);
+    }
+
+    private String cost(Length length, BigDecimal price) {
+        BigDecimal units =
+                BigDecimal.valueOf(length.millimetres())
+                        .divide(
+                                BigDecimal.valueOf(PRICED.on(tape).millimetres()),
+                                MathContext.DECIMAL64);
+        return units.multiply(price).setScale(2, RoundingMode.HALF_UP).toPlainString();
+    }
+}
