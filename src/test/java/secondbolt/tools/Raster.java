@@ -183,7 +183,7 @@ public final class Raster {
 
     private static List<Run> runs(
             IntUnaryOperator grey, double stepsPerMm, double fromMm, double toMm) {
-        List<Run> runs = new ArrayList<>();
+        List<Run> runs = new ArrayList<>(2);
         int from = (int) (fromMm * stepsPerMm);
         int to = (int) (toMm * stepsPerMm);
         for (int i = from; i < to; i++) {
