@@ -139,7 +139,7 @@ public final class ClosureCheck {
 
     private void haveRoom(Length span, int count) {
         Length gap = span.dividedBy(count - 1L);
-        Length need = ClosureSpacing.needed(closure.fastening());
+        Length need = closure.fastening().apart();
         if (gap.isShorterThan(need)) {
             int most = 1 + (int) (span.millimetres() / need.millimetres());
             String one = closure.fastening().kind().one();

@@ -44,14 +44,6 @@ final class ClosureSpacing {
         this.step = GRID.on(input.tape());
     }
 
-    /** How far apart two must be at least, so that neither they nor their holes touch. */
-    static Length needed(Fastening fastening) {
-        Length width = fastening.width().orElse(fastening.hole());
-        return fastening.hasHoles() && fastening.holes() == Fastening.Holes.UPRIGHT
-                ? width.orLonger(fastening.hole())
-                : width.orLonger(Length.ofMillimetres(1));
-    }
-
     /** Whether so many leave no hole by hand, every place met and no gap wider than the largest. */
     boolean isClear(int count, Length largestGap) {
         SpacingProblem problem = problem(count, plan.meets(), last(), steps(largestGap));
@@ -139,7 +131,7 @@ final class ClosureSpacing {
     private SpacingProblem problem(
             int count, List<PlacketSpot> meets, Zone first, Zone last, int widest) {
         // A step less than needed, so that the rounding of the ends never forbids what fits.
-        int least = (int) (needed(fastening).millimetres() / step.millimetres()) - 1;
+        int least = (int) (fastening.apart().millimetres() / step.millimetres()) - 1;
         return new SpacingProblem(
                 count,
                 first,

@@ -5,6 +5,7 @@ import java.util.Optional;
 import secondbolt.file.Placed;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
+import secondbolt.worksheet.Convention;
 
 /**
  * How fasteners are spread along a placket, as the maker wrote it.
@@ -23,6 +24,10 @@ public record FastenerSpread(
         Optional<EndRange> last,
         List<WrittenSpot> meets,
         List<WrittenSpot> bulks) {
+    /** What stays free beside a seam or other bulk where nothing is told. */
+    public static final Convention USUAL_CLEAR =
+            Convention.common(Length.ofInches(1, 4), Length.ofMillimetres(6));
+
     /** Copies the lists. */
     public FastenerSpread {
         meets = List.copyOf(meets);

@@ -118,4 +118,12 @@ public record Fastening(
     public Optional<Length> width() {
         return button.isPresent() ? button.get().across() : across;
     }
+
+    /** How far apart two must be at least, so that neither they nor their holes touch. */
+    public Length apart() {
+        Length width = width().orElse(hole());
+        return hasHoles() && holes() == Holes.UPRIGHT
+                ? width.orLonger(hole())
+                : width.orLonger(Length.ofMillimetres(1));
+    }
 }

@@ -64,7 +64,7 @@ final class HoleFindings {
     private Length roomNeeded() {
         boolean isUpright = result.closure().isUpright();
         return usual.times(2)
-                .plus(ClosureSpacing.needed(fastening).times(result.marks().size() - 1L))
+                .plus(fastening.apart().times(result.marks().size() - 1L))
                 .plus(isUpright ? result.hole() : Length.ZERO);
     }
 

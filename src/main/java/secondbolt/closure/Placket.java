@@ -119,7 +119,7 @@ public sealed interface Placket {
         public List<PlacketSpot> hemmedEnds(Optional<FitResult> fit) {
             return fit.map(
                             f ->
-                                    TurnedUp.atTheEnds(
+                                    HemmedEnds.atTheEnds(
                                             on.value(), f, f.lengthAfter(on.value()), turnedUp))
                     .orElse(List.of());
         }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import secondbolt.fit.FitResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.worksheet.Convention;
 
 /**
  * A placket with what lies on it, after the alterations; all places from the top.
@@ -17,10 +16,6 @@ import secondbolt.worksheet.Convention;
  *     them
  */
 public record PlacketPlan(Length length, List<PlacketSpot> meets, List<PlacketSpot> bulks) {
-    /** What stays free beside a seam or other bulk where nothing is told. */
-    static final Convention CLEAR =
-            Convention.common(Length.ofInches(1, 4), Length.ofMillimetres(6));
-
     /** Copies the lists. */
     public PlacketPlan {
         meets = List.copyOf(meets);
@@ -35,7 +30,7 @@ public record PlacketPlan(Length length, List<PlacketSpot> meets, List<PlacketSp
                         length -> {
                             List<PlacketSpot> bulks = spots(closure.spread().bulks(), placket, fit);
                             for (Length join : placket.joins(fit)) {
-                                bulks.add(new PlacketSpot(join, "the seam there", CLEAR.on(tape)));
+                                bulks.add(new PlacketSpot(join, "the seam there", FastenerSpread.USUAL_CLEAR.on(tape)));
                             }
                             bulks.addAll(placket.hemmedEnds(fit));
                             return new PlacketPlan(

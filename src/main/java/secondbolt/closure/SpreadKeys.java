@@ -164,7 +164,7 @@ final class SpreadKeys {
                 new FastenerSpread.WrittenSpot(
                         at,
                         fields.get(WHY).orElse(named),
-                        fields.get(CLEAR).orElse(PlacketPlan.CLEAR.on(fields.tape()))));
+                        fields.get(CLEAR).orElse(FastenerSpread.USUAL_CLEAR.on(fields.tape()))));
     }
 
     /** The spread of so many; nothing, and a mistake told, if something is missing. */

@@ -303,6 +303,17 @@ public enum BodyMeasure {
         return source;
     }
 
+    /** How to take a measurement, as an order. */
+    public String measureIt() {
+        return "Measure it: "
+                + taken
+                + " ("
+                + source
+                + "); write `"
+                + word
+                + "` under `wearer: measurements`.";
+    }
+
     /** Whether it goes round the trunk, so that a pattern's side seams follow it. */
     boolean isRoundTheTrunk() {
         return part == Part.TRUNK;

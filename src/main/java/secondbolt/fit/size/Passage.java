@@ -59,6 +59,6 @@ public enum Passage {
         return new Open(
                 "the wearer's " + measure.word(),
                 "whether the opening `" + opening + "` lets it through",
-                SizeGaps.measureIt(measure));
+                measure.measureIt());
     }
 }

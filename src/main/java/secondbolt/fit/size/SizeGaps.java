@@ -22,17 +22,6 @@ final class SizeGaps {
         return List.copyOf(gaps.open);
     }
 
-    /** How to take a measurement, as an order. */
-    static String measureIt(BodyMeasure measure) {
-        return "Measure it: "
-                + measure.taken()
-                + " ("
-                + measure.source()
-                + "); write `"
-                + measure.word()
-                + "` under `wearer: measurements`.";
-    }
-
     private void wearer() {
         if (input.wearer().isEmpty()) {
             open.add(
@@ -81,7 +70,7 @@ final class SizeGaps {
                         new Open(
                                 "the wearer's " + measure.word(),
                                 blocks(measure),
-                                measureIt(measure)));
+                                measure.measureIt()));
             }
         }
     }
