@@ -41,6 +41,25 @@ class ArchitectureTest {
 
     private static final Set<String> PURE =
             Set.of(
+                    "shape.cut",
+                    "draw.sheet",
+                    "textile.extent",
+                    "textile",
+                    "wearer",
+                    "pattern.piece",
+                    "pattern",
+                    "fit.seam",
+                    "fit.alter",
+                    "fit.result",
+                    "cloth.yields",
+                    "hem.plan",
+                    "hem.turned",
+                    "hem.guide",
+                    "closure.fastening",
+                    "closure.placket",
+                    "cutting.line",
+                    "cutting.sketch",
+                    "lay.design",
                     "measure",
                     "garment",
                     "shape",
@@ -69,84 +88,494 @@ class ArchitectureTest {
     private static Map<String, Set<String>> mayUse() {
         Map<String, Set<String>> rooms = new LinkedHashMap<>();
         rooms.put("measure", Set.of());
-        rooms.put("shape", Set.of("measure"));
+        rooms.put("shape", Set.of());
+        rooms.put("shape.cut", Set.of("shape"));
         rooms.put("file.source", Set.of());
-        rooms.put("file", Set.of("file.source", "measure"));
-        rooms.put("garment", Set.of("file", "file.source", "measure"));
-        rooms.put("file.svg", Set.of("file.source", "shape", "measure"));
-        rooms.put("draw", Set.of("shape", "measure"));
-        rooms.put("draw.paper", Set.of("draw", "shape", "measure"));
-        rooms.put("draw.svg", Set.of("draw", "shape", "measure"));
-        rooms.put("draw.pdf", Set.of("draw.paper", "draw", "shape", "measure"));
-        rooms.put("block", Set.of("draw", "shape", "measure"));
-        rooms.put("figure", Set.of("shape", "measure"));
-        rooms.put("worksheet", Set.of("block", "figure", "garment", "draw", "shape", "measure"));
-        rooms.put("topic", Set.of("worksheet", "figure", "file", "file.source", "measure"));
-        Set<String> underTopics =
-                Set.of(
-                        "topic",
-                        "worksheet",
-                        "block",
-                        "figure",
-                        "draw",
-                        "garment",
-                        "file",
-                        "file.svg",
-                        "file.source",
-                        "shape",
-                        "measure");
+        rooms.put("file.json", Set.of());
+        rooms.put("file.value", Set.of("measure", "file.source"));
+        rooms.put("file", Set.of("measure", "file.source", "file.json", "file.value"));
+        rooms.put("file.form", Set.of("measure", "file.source", "file.value", "file"));
+        rooms.put("garment", Set.of("file", "file.form"));
+        rooms.put("file.svg", Set.of("measure", "shape", "file.source"));
+        rooms.put("draw", Set.of("measure", "shape"));
+        rooms.put("draw.paper", Set.of("measure", "shape", "draw"));
+        rooms.put("draw.sheet", Set.of("measure", "shape", "draw", "draw.paper"));
+        rooms.put("draw.svg", Set.of("shape", "draw"));
+        rooms.put("draw.pdf", Set.of("measure", "shape", "draw", "draw.paper"));
+        rooms.put("figure", Set.of("measure", "shape"));
+        rooms.put("block", Set.of("measure", "draw"));
+        rooms.put("worksheet", Set.of("measure", "garment", "draw", "figure", "block"));
         rooms.put(
-                "fit.size",
+                "topic",
+                Set.of("measure", "file.source", "file.value", "file", "figure", "worksheet"));
+        rooms.put(
+                "textile.extent",
                 Set.of(
-                        "topic",
-                        "worksheet",
-                        "block",
-                        "figure",
-                        "garment",
-                        "file",
+                        "measure",
+                        "shape",
                         "file.source",
-                        "measure"));
-        rooms.put("cloth", underTopics);
-        rooms.put("fit", with(underTopics, "cloth", "fit.size"));
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment"));
+        rooms.put(
+                "textile",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "textile.extent"));
+        rooms.put(
+                "cloth.yields",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "garment",
+                        "worksheet",
+                        "textile.extent",
+                        "textile"));
+        rooms.put(
+                "cloth",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "textile.extent",
+                        "textile",
+                        "cloth.yields"));
+        rooms.put(
+                "wearer",
+                Set.of(
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "worksheet",
+                        "topic"));
+        rooms.put(
+                "pattern.piece",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "file.svg"));
+        rooms.put(
+                "pattern",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "wearer",
+                        "pattern.piece"));
+        rooms.put(
+                "fit.size", Set.of("measure", "garment", "figure", "block", "worksheet", "wearer"));
+        rooms.put(
+                "fit.seam",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "file.value",
+                        "garment",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern"));
+        rooms.put(
+                "fit.alter",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "file.value",
+                        "garment",
+                        "pattern.piece",
+                        "pattern"));
+        rooms.put(
+                "fit.result",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.seam",
+                        "fit.alter"));
+        rooms.put(
+                "fit",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "wearer",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.size",
+                        "fit.seam",
+                        "fit.alter",
+                        "fit.result"));
+        rooms.put(
+                "hem.plan",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern"));
         rooms.put("closure.spacing", Set.of());
-        rooms.put("closure", with(underTopics, "cloth", "fit", "fit.size", "closure.spacing"));
-        rooms.put("hem", with(underTopics, "cloth", "fit", "closure"));
-        rooms.put("cutting", with(underTopics, "cloth", "fit", "closure", "hem"));
-        rooms.put("effect", Set.of("topic", "worksheet", "block", "figure", "file", "measure"));
+        rooms.put(
+                "closure.fastening",
+                Set.of(
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "worksheet"));
+        rooms.put(
+                "closure.placket",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.result",
+                        "hem.plan",
+                        "closure.fastening"));
+        rooms.put(
+                "hem.turned",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "garment",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.result",
+                        "hem.plan"));
+        rooms.put(
+                "hem.guide",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "garment",
+                        "draw",
+                        "worksheet",
+                        "pattern.piece",
+                        "hem.plan",
+                        "hem.turned"));
+        rooms.put(
+                "hem",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "textile.extent",
+                        "textile",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.result",
+                        "fit",
+                        "hem.plan",
+                        "hem.turned",
+                        "hem.guide"));
+        rooms.put(
+                "cutting.line",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "garment",
+                        "block",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.result",
+                        "hem.plan"));
+        rooms.put(
+                "cutting.sketch",
+                Set.of("measure", "shape", "shape.cut", "draw", "pattern.piece", "cutting.line"));
+        rooms.put(
+                "cutting",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.result",
+                        "fit",
+                        "hem.plan",
+                        "cutting.line",
+                        "cutting.sketch"));
+        rooms.put("effect", Set.of("measure", "file", "figure", "block", "worksheet", "topic"));
         rooms.put("lay.placement", Set.of("shape"));
-        rooms.put("lay.nofit", Set.of("lay.placement", "shape"));
-        rooms.put("lay.search", Set.of("lay.nofit", "lay.placement", "shape"));
-        rooms.put("lay.plan", with(underTopics, "lay.placement", "cloth", "fit"));
-        Set<String> underLay = with(underTopics, "lay.placement", "cloth", "fit", "cutting");
-        rooms.put("lay.piece", underLay);
-        rooms.put("lay.stock", with(underLay, "lay.nofit", "lay.search", "lay.plan", "lay.piece"));
-        rooms.put("lay", with(underLay, "lay.plan", "lay.piece", "lay.stock"));
+        rooms.put("lay.nofit", Set.of("shape", "lay.placement"));
+        rooms.put("lay.search", Set.of("shape", "lay.placement", "lay.nofit"));
+        rooms.put(
+                "lay.plan",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "textile.extent",
+                        "textile",
+                        "pattern.piece",
+                        "pattern",
+                        "lay.placement"));
+        rooms.put(
+                "lay.piece",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "garment",
+                        "pattern.piece",
+                        "cutting.line",
+                        "lay.placement"));
+        rooms.put("disk", Set.of());
+        rooms.put("notebook.site", Set.of("file.json", "disk"));
+        rooms.put(
+                "closure.row",
+                Set.of(
+                        "measure",
+                        "file.value",
+                        "worksheet",
+                        "pattern",
+                        "fit.result",
+                        "closure.spacing",
+                        "closure.fastening",
+                        "closure.placket"));
+        rooms.put(
+                "closure.strip",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "garment",
+                        "draw",
+                        "worksheet",
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row"));
+        rooms.put(
+                "closure",
+                with(
+                        Set.of(),
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "wearer",
+                        "pattern",
+                        "fit.result",
+                        "fit",
+                        "hem.plan",
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row",
+                        "closure.strip"));
+        rooms.put("lay.kept", Set.of("shape", "lay.placement", "lay.nofit", "lay.search"));
+        rooms.put(
+                "lay.stock",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "garment",
+                        "textile",
+                        "cloth.yields",
+                        "pattern.piece",
+                        "cutting.line",
+                        "lay.placement",
+                        "lay.plan",
+                        "lay.piece",
+                        "lay.kept"));
+        rooms.put(
+                "lay.design",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "garment",
+                        "worksheet",
+                        "textile",
+                        "cloth.yields",
+                        "pattern.piece",
+                        "cutting.line",
+                        "lay.placement",
+                        "lay.plan",
+                        "lay.piece",
+                        "lay.kept",
+                        "lay.stock"));
+        rooms.put(
+                "lay.picture",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "draw",
+                        "worksheet",
+                        "lay.piece",
+                        "lay.stock",
+                        "lay.design"));
+        rooms.put(
+                "lay",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "textile",
+                        "cloth.yields",
+                        "cloth",
+                        "pattern.piece",
+                        "pattern",
+                        "cutting.line",
+                        "cutting",
+                        "lay.placement",
+                        "lay.plan",
+                        "lay.piece",
+                        "lay.kept",
+                        "lay.stock",
+                        "lay.design",
+                        "lay.picture"));
         rooms.put(
                 "project",
                 with(
-                        underTopics,
-                        "effect",
+                        Set.of(),
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "draw.paper",
+                        "worksheet",
+                        "topic",
                         "cloth",
+                        "wearer",
+                        "pattern",
                         "fit",
-                        "fit.size",
-                        "closure",
+                        "hem.plan",
                         "hem",
                         "cutting",
-                        "lay",
-                        "lay.plan",
-                        "lay.stock",
-                        "draw.paper"));
-        rooms.put("disk", Set.of());
-        rooms.put("notebook.site", Set.of("disk", "file"));
+                        "effect",
+                        "closure",
+                        "lay.kept",
+                        "lay"));
+        rooms.put(
+                "notebook.paper",
+                Set.of(
+                        "measure",
+                        "draw",
+                        "draw.paper",
+                        "draw.sheet",
+                        "block",
+                        "worksheet",
+                        "project"));
         rooms.put(
                 "notebook",
                 with(
-                        underTopics,
-                        "project",
-                        "notebook.site",
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.json",
+                        "file",
+                        "draw",
                         "draw.paper",
+                        "draw.sheet",
                         "draw.svg",
-                        "draw.pdf"));
+                        "draw.pdf",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "notebook.site",
+                        "project",
+                        "notebook.paper"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }

@@ -5,20 +5,20 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.draw.paper.Paper;
 import secondbolt.draw.paper.PrintCorrection;
-import secondbolt.file.AcrossAlong;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
-import secondbolt.file.Forms;
 import secondbolt.file.Key;
-import secondbolt.file.LengthRange;
-import secondbolt.file.ListForm;
-import secondbolt.file.MapForm;
 import secondbolt.file.ProjectFileReader;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.ListForm;
+import secondbolt.file.form.MapForm;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.file.value.AcrossAlong;
+import secondbolt.file.value.LengthRange;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.notebook.Desk;
+import secondbolt.notebook.paper.Desk;
 import secondbolt.project.PaperForm;
 
 /** How {@code local.yaml} is written: the paper and the printer of the maker's own desk. */

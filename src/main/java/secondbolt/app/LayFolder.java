@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.disk.KeepFolder;
-import secondbolt.lay.stock.LayStore;
+import secondbolt.lay.kept.LayStore;
 
 /**
  * Keeps finished lays in the working folder, in {@code .secondbolt/lays}, and the last ones in

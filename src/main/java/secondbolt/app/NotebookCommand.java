@@ -15,10 +15,10 @@ import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.measure.Counted;
 import secondbolt.notebook.Changes;
-import secondbolt.notebook.Desk;
 import secondbolt.notebook.Kept;
 import secondbolt.notebook.Notebook;
 import secondbolt.notebook.Workers;
+import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.site.Seal;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.notebook.site.SiteWriter;
@@ -130,8 +130,7 @@ final class NotebookCommand implements Callable<Integer> {
                 Kept.in(folder, made).stream()
                         .filter(
                                 one ->
-                                        standing.isEmpty()
-                                                        && workplace.isOneProject(projects)
+                                        standing.isEmpty() && workplace.isOneProject(projects)
                                                 || left.containsKey(one.shown().folder()))
                         .toList();
         List<SiteFile> site =

@@ -28,11 +28,7 @@ final class Program {
         try (Stream<Path> files = Files.walk(Path.of(source.getLocation().toURI()))) {
             String all = files.sorted().map(Program::mark).collect(Collectors.joining("\n"));
             return Optional.of(
-                    Secondbolt.Version.NUMBER
-                            + " "
-                            + Runtime.version()
-                            + " "
-                            + Seals.hash(all));
+                    Secondbolt.Version.NUMBER + " " + Runtime.version() + " " + Seals.hash(all));
         } catch (IOException | URISyntaxException | UncheckedIOException e) {
             return Optional.empty();
         }

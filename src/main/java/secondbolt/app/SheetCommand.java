@@ -18,9 +18,9 @@ import secondbolt.disk.AtomicFile;
 import secondbolt.draw.paper.Paper;
 import secondbolt.file.source.Mistakes;
 import secondbolt.measure.Counted;
-import secondbolt.notebook.Desk;
-import secondbolt.notebook.PaperChoice;
 import secondbolt.notebook.PrintedSheet;
+import secondbolt.notebook.paper.Desk;
+import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Sheet;
 
@@ -43,7 +43,7 @@ final class SheetCommand implements Callable<Integer> {
             paramLabel = "PAPER",
             description =
                     "a4, a3, letter, legal, tabloid, a0, 36in-roll, 24in-roll or a4+letter"
-                        + " (default: local.yaml's, else the project's)")
+                            + " (default: local.yaml's, else the project's)")
     private String paper;
 
     @Option(

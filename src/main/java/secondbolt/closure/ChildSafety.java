@@ -3,8 +3,10 @@ package secondbolt.closure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.fit.size.Wearer;
+import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.row.ClosureResult;
 import secondbolt.measure.Length;
+import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 
@@ -65,7 +67,8 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
                                     ? " These fit into the cylinder of the public test for small"
                                             + " parts (16 CFR 1501.4)."
                                     : ""),
-                    "Choose a closing without loose parts: an overlapped neck, elastic, a slip-on cut.");
+                    "Choose a closing without loose parts: an overlapped neck, elastic, a slip-on"
+                            + " cut.");
         }
         if (isUnder(CHILD_UNDER)) {
             return told(

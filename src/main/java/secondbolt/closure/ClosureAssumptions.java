@@ -3,6 +3,10 @@ package secondbolt.closure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.fastening.Machine;
+import secondbolt.closure.placket.Closure;
+import secondbolt.closure.row.ClosureResult;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
 

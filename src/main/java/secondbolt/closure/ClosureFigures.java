@@ -3,6 +3,11 @@ package secondbolt.closure;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.placket.Closure;
+import secondbolt.closure.row.ClosureResult;
+import secondbolt.closure.row.FastenerMark;
+import secondbolt.closure.row.OtherCount;
 import secondbolt.figure.Figures;
 
 /** The figures of closures for other programs. */

@@ -6,6 +6,13 @@ import java.util.List;
 import java.util.Set;
 import secondbolt.block.Block;
 import secondbolt.block.Table;
+import secondbolt.closure.fastening.Button;
+import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.fastening.Overlap;
+import secondbolt.closure.row.ClosureResult;
+import secondbolt.closure.strip.LapSides;
+import secondbolt.closure.strip.StripDrawing;
+import secondbolt.closure.strip.TestCard;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Sheet;
@@ -102,7 +109,7 @@ record ClosureSheets(List<ClosureResult> results, List<Finding> findings) {
         if (fastening.hasHoles()) {
             steps.add(
                     "Work and open a trial hole with the test card first. Stitch all holes, then"
-                        + " open them: a pin across each bar, cut from both ends to the middle.");
+                            + " open them: a pin across each bar, cut from both ends to the middle.");
         }
         return steps;
     }
@@ -113,8 +120,8 @@ record ClosureSheets(List<ClosureResult> results, List<Finding> findings) {
             case BUTTONS ->
                     fastening.button().orElseThrow().attached() == Button.Attached.SHANK
                             ? "The shank lies across the line of a level hole, along that of an"
-                                  + " upright one; it must be as long as the cloth with the hole is"
-                                  + " thick."
+                                    + " upright one; it must be as long as the cloth with the hole is"
+                                    + " thick."
                             : "Sew each button on a thread shank as long as the cloth with the hole"
                                     + " is thick.";
             case SNAPS ->

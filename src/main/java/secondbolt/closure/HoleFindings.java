@@ -3,6 +3,11 @@ package secondbolt.closure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.closure.fastening.Button;
+import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.fastening.Overlap;
+import secondbolt.closure.row.ClosureResult;
+import secondbolt.closure.row.FastenerMark;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Convention;
@@ -119,7 +124,8 @@ final class HoleFindings {
                 result.closure().isUpright() ? "The level hole" : "Each level hole",
                 "finished edge",
                 overlap.extension().minus(overlap.rowOut()).minus(mark.start().size()),
-                "Widen the extension on both sides, and the facing with it: an extension larger by ");
+                "Widen the extension on both sides, and the facing with it: an extension larger"
+                        + " by ");
     }
 
     /** A hole that ends less than the usual distance inside an edge. */
@@ -178,7 +184,8 @@ final class HoleFindings {
                         + " button it before you mark the garment."
                         + (fastening.button().orElseThrow().shape() == Button.Shape.FLAT
                                 ? ""
-                                : " Wrap a strip of paper round the button: half of it is the hole."));
+                                : " Wrap a strip of paper round the button: half of it is the"
+                                        + " hole."));
     }
 
     private void tell(String code, Level level, String text, String remedy) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import secondbolt.block.Both;
 import secondbolt.block.Table;
+import secondbolt.closure.row.ClosureResult;
+import secondbolt.closure.row.FastenerMark;
 import secondbolt.measure.Length;
 
 /**

@@ -1,10 +1,10 @@
 /**
- * Buttons and buttonholes: how long a hole must be, where each button and hole comes, and the strip
- * that is laid on the cloth to mark them. Start at {@link secondbolt.closure.ClosureSection} for
- * what the maker writes and {@link secondbolt.closure.ClosureCalculation} for the sums. This room
- * uses {@code file}, {@code draw}, {@code worksheet}, {@code shape} and {@code measure}. The look
- * of the strip may be changed freely; a change of where a hole begins beside its button moves every
- * hole on cloth. Nothing about the pieces a closure lies on belongs here, nor how hems are made; of
- * them only how deep they lie where a placket ends.
+ * Closures shown: what is found of them, cautions for children, their page, sheets and figures.
+ * Start at {@link secondbolt.closure.ClosureTopic}; {@link secondbolt.closure.ClosureFindings} says
+ * what is told. This room uses {@code closure.row}, {@code closure.strip}, {@code closure.placket},
+ * {@code closure.fastening}, {@code hem.plan}, {@code fit}, {@code fit.result}, {@code pattern},
+ * {@code wearer} and the rooms below the topics. Words may be changed freely; a finding's code may
+ * not, for programs know it. Where a button comes belongs in {@code closure.row}; nothing about the
+ * pieces a closure lies on, nor how hems are made, belongs here.
  */
 package secondbolt.closure;

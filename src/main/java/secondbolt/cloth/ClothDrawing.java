@@ -3,6 +3,8 @@ package secondbolt.cloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.cloth.yields.ClothResult;
+import secondbolt.cloth.yields.ClothYield;
 import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.LabelledSketch;
@@ -15,6 +17,9 @@ import secondbolt.shape.Box;
 import secondbolt.shape.Path;
 import secondbolt.shape.Point;
 import secondbolt.shape.Region;
+import secondbolt.textile.extent.Extent;
+import secondbolt.textile.extent.Flaw;
+import secondbolt.textile.extent.Sides;
 
 /** Draws one cloth to scale, as measured: what is cut away, its flaws, and what is clear. */
 final class ClothDrawing {

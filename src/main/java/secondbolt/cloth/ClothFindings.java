@@ -3,7 +3,13 @@ package secondbolt.cloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.cloth.yields.ClothResult;
 import secondbolt.measure.Tape;
+import secondbolt.textile.Cloth;
+import secondbolt.textile.Survey;
+import secondbolt.textile.Textile;
+import secondbolt.textile.extent.Extent;
+import secondbolt.textile.extent.Flaw;
 import secondbolt.worksheet.Finding;
 
 /** What the maker should know of one cloth before she cuts. */

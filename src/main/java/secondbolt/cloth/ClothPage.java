@@ -8,10 +8,16 @@ import java.util.stream.Collectors;
 import secondbolt.block.Block;
 import secondbolt.block.Both;
 import secondbolt.block.Fact;
-import secondbolt.file.AcrossAlong;
+import secondbolt.cloth.yields.ClothResult;
+import secondbolt.cloth.yields.ClothStock;
+import secondbolt.cloth.yields.ClothYield;
+import secondbolt.file.value.AcrossAlong;
 import secondbolt.measure.Length;
 import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
+import secondbolt.textile.Fibre;
+import secondbolt.textile.Textile;
+import secondbolt.textile.extent.Flaw;
 
 /**
  * What the page says of the cloths.

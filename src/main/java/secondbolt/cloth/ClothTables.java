@@ -5,9 +5,12 @@ import java.util.List;
 import secondbolt.block.Block;
 import secondbolt.block.Both;
 import secondbolt.block.Table;
+import secondbolt.cloth.yields.ClothYield;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
+import secondbolt.textile.extent.Flaw;
+import secondbolt.textile.extent.Sides;
 
 /**
  * The tables of one cloth.

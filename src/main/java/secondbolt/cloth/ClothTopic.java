@@ -1,7 +1,10 @@
 package secondbolt.cloth;
 
 import java.util.List;
+import secondbolt.cloth.yields.ClothCalculation;
+import secondbolt.cloth.yields.ClothResult;
 import secondbolt.file.Key;
+import secondbolt.textile.ClothSection;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;

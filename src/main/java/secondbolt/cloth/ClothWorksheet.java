@@ -1,6 +1,8 @@
 package secondbolt.cloth;
 
 import java.util.List;
+import secondbolt.cloth.yields.ClothResult;
+import secondbolt.cloth.yields.ClothStock;
 import secondbolt.figure.Figures;
 import secondbolt.garment.Role;
 import secondbolt.measure.Tape;

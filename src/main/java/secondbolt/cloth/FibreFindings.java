@@ -3,7 +3,9 @@ package secondbolt.cloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.file.Answer;
+import secondbolt.file.value.Answer;
+import secondbolt.textile.Fibre;
+import secondbolt.textile.Textile;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.textile.extent.Squareness;
 import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;

@@ -1,8 +1,9 @@
 /**
- * The cloth: what the maker has, what the wash does to it, and how much of it is sound. Start at
- * {@link secondbolt.cloth.ClothSection}, then {@link secondbolt.cloth.ClothCalculation}; {@link
- * secondbolt.cloth.ClothTopic} shows it. This topic comes first and uses only the rooms below the
- * topics. Wording may be changed freely; a change of {@link secondbolt.cloth.ClothYield} changes
- * every lay. Nothing that knows a pattern, a dye or a price belongs here.
+ * The cloth shown: what is found of it, its page, drawing and figures. Start at {@link
+ * secondbolt.cloth.ClothWorksheet}. This topic comes first; it uses {@code cloth.yields}, {@code
+ * textile}, {@code textile.extent} and the rooms below the topics. Wording may be changed freely; a
+ * change of a flaw's letter parts the drawing from its table. What the maker writes is in {@code
+ * textile}, what is worked out of it in {@code cloth.yields}; nothing that knows a pattern, a dye
+ * or a price belongs here.
  */
 package secondbolt.cloth;

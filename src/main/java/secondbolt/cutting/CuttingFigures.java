@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import secondbolt.cutting.line.CutPiece;
+import secondbolt.cutting.line.CuttingResult;
 import secondbolt.figure.Figures;
-import secondbolt.fit.Piece;
 import secondbolt.measure.Area;
 import secondbolt.measure.Length;
+import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Box;
 
 /** The pieces for other programs. */

@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import secondbolt.block.Block;
 import secondbolt.block.Table;
-import secondbolt.fit.Pattern;
-import secondbolt.fit.Piece;
+import secondbolt.cutting.line.CutPiece;
+import secondbolt.cutting.line.CuttingResult;
+import secondbolt.cutting.sketch.PicturePiece;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Pattern;
+import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Box;
 
 /**

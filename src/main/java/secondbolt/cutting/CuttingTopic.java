@@ -2,10 +2,12 @@ package secondbolt.cutting;
 
 import java.util.List;
 import java.util.Map;
+import secondbolt.cutting.line.CuttingCalculation;
+import secondbolt.cutting.line.CuttingResult;
 import secondbolt.file.Key;
-import secondbolt.fit.FitResult;
 import secondbolt.fit.FitTopic;
-import secondbolt.hem.HemSection;
+import secondbolt.fit.result.FitResult;
+import secondbolt.hem.plan.HemSection;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;

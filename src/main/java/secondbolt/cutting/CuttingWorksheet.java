@@ -2,6 +2,9 @@ package secondbolt.cutting;
 
 import java.util.ArrayList;
 import java.util.List;
+import secondbolt.cutting.line.CutPiece;
+import secondbolt.cutting.line.CuttingCalculation;
+import secondbolt.cutting.line.CuttingResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Point;

@@ -1,11 +1,9 @@
 /**
- * Cutting: each piece with its seam and hem allowances, printed full size. Start at {@link
- * secondbolt.cutting.CuttingCalculation} for the cutting lines, {@link
- * secondbolt.cutting.PieceSketch} for how a piece is drawn and {@link
- * secondbolt.cutting.CuttingWorksheet} for page and sheets. This room uses {@code fit}, {@code
- * hem}, {@code draw}, {@code topic}, {@code worksheet}, {@code block}, {@code figure}, {@code
- * garment}, {@code shape} and {@code measure}. Where labels stand may be changed freely; a change
- * of an allowance moves the line on which cloth is cut. How pieces lie on the cloth does not belong
- * here.
+ * Cutting shown: the pieces packed on pages and printed full size, the grid to draw them by hand,
+ * what is told of them. Start at {@link secondbolt.cutting.PieceSheets}. This room uses {@code
+ * cutting.line}, {@code cutting.sketch}, {@code fit}, {@code fit.result}, {@code pattern}, {@code
+ * pattern.piece}, {@code hem.plan} and the rooms below the topics. How pages are filled may be
+ * changed freely; a change of a piece's number makes old sheets useless beside new ones. Where
+ * cloth is cut belongs in {@code cutting.line}; how pieces lie on the cloth does not belong here.
  */
 package secondbolt.cutting;

@@ -31,7 +31,9 @@ public record AtomicFile(Path target) {
         Files.write(part(), content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     }
 
-    /** Waits until the temporary is on the disk: moved before, it could be empty after a power cut. */
+    /**
+     * Waits until the temporary is on the disk: moved before, it could be empty after a power cut.
+     */
     public void awaitDisk() throws IOException {
         try (FileChannel channel = FileChannel.open(part(), StandardOpenOption.WRITE)) {
             channel.force(true);

@@ -30,18 +30,16 @@ public final class Differences {
      * @param before by what she calls it
      * @param now likewise
      */
-    public static List<Difference> ofTold(
-            Map<String, Figure> before, Map<String, Figure> now) {
+    public static List<Difference> ofTold(Map<String, Figure> before, Map<String, Figure> now) {
         List<Difference> differences = new ArrayList<>();
         now.forEach(
-                        (told, is) -> {
-                            Figure old = before.getOrDefault(told, is);
-                            if (!old.equals(is)) {
-                                differences.add(
-                                        new Difference(
-                                                List.of(told), Optional.of(old), Optional.of(is)));
-                            }
-                        });
+                (told, is) -> {
+                    Figure old = before.getOrDefault(told, is);
+                    if (!old.equals(is)) {
+                        differences.add(
+                                new Difference(List.of(told), Optional.of(old), Optional.of(is)));
+                    }
+                });
         return differences;
     }
 

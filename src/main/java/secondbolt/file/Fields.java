@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
+import secondbolt.file.value.Placed;
 import secondbolt.measure.Tape;
 
 /** The values read from one mapping, by key. */
@@ -13,12 +14,14 @@ public final class Fields {
     private final Reading reading;
     private final Map<String, Object> values = new HashMap<>();
 
-    Fields(Node.Mapping mapping, Reading reading) {
+    /** The fields of a mapping, none of them read so far. */
+    public Fields(Node.Mapping mapping, Reading reading) {
         this.mapping = mapping;
         this.reading = reading;
     }
 
-    <T> void read(Key<T> key, Node value) {
+    /** Reads a key's value and keeps it; what is wrong with it is told. */
+    public <T> void read(Key<T> key, Node value) {
         key.read(value, reading).ifPresent(read -> values.put(key.name(), read));
     }
 

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import secondbolt.file.json.Json;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;

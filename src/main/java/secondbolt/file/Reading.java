@@ -33,21 +33,22 @@ public final class Reading {
     }
 
     /** The tape a bare number is read on. */
-    Tape tape() {
+    public Tape tape() {
         return tape;
     }
 
-    boolean isWhole() {
+    /** Whether the whole file is read, not one part of it. */
+    public boolean isWhole() {
         return whole;
     }
 
     /** How often a mistake was told, counting one that was told before, in what this is like. */
-    int mistakeCount() {
+    public int mistakeCount() {
         return told;
     }
 
     /** A file that the maker names, from the folder of the one that is read. */
-    Optional<SourceFile> sibling(Node node, String path) {
+    public Optional<SourceFile> sibling(Node node, String path) {
         int before = mistakes.count();
         Optional<SourceFile> file = source.sibling(path, node.place(), mistakes);
         told += mistakes.count() - before;
@@ -55,7 +56,8 @@ public final class Reading {
     }
 
     /** Reads what stands in another file, its mistakes told there. */
-    <T> Optional<T> inside(SourceFile file, BiFunction<SourceFile, Mistakes, Optional<T>> read) {
+    public <T> Optional<T> inside(
+            SourceFile file, BiFunction<SourceFile, Mistakes, Optional<T>> read) {
         int before = mistakes.count();
         Optional<T> value = read.apply(file, mistakes);
         told += mistakes.count() - before;
@@ -63,7 +65,7 @@ public final class Reading {
     }
 
     /** Tells a mistake. */
-    void tell(Place place, String found, String right) {
+    public void tell(Place place, String found, String right) {
         told++;
         // A maker who has read that she may write it wonders why not here.
         String unless = found.equals("`unknown`") ? "; `unknown` cannot stand here" : "";
@@ -71,7 +73,7 @@ public final class Reading {
     }
 
     /** Tells that a node is not what was wanted, unless what ails it is told already. */
-    void tellWrong(Node node, String right) {
+    public void tellWrong(Node node, String right) {
         if (node.isLost()) {
             told++;
             return;

@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import secondbolt.fit.size.BodyMeasure;
+import secondbolt.fit.alter.PieceAlteration;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
+import secondbolt.pattern.Meanings;
+import secondbolt.pattern.piece.Piece;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * How far down the pieces bust, waist and hip lie, as far as marks or lines of that name tell:

@@ -6,8 +6,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.figure.Figures;
+import secondbolt.fit.alter.Altered;
+import secondbolt.fit.result.FitResult;
+import secondbolt.fit.seam.SeamCheck;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.measure.Length;
+import secondbolt.pattern.piece.Piece;
+import secondbolt.pattern.piece.PieceShape;
+import secondbolt.pattern.piece.ShapeKeys;
 
 /** What other programs read of the pattern. */
 final class FitFigures {

@@ -7,9 +7,13 @@ import secondbolt.block.Block;
 import secondbolt.block.Both;
 import secondbolt.block.Fact;
 import secondbolt.block.Table;
+import secondbolt.fit.alter.Altered;
+import secondbolt.fit.seam.SeamCheck;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.Seam;
 
 /**
  * What the page shows of the pattern: what each alteration changed, every seam and every opening.

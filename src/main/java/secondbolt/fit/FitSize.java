@@ -5,14 +5,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import secondbolt.fit.size.BodyMeasure;
+import secondbolt.fit.alter.WidenShare;
+import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeCalculation;
 import secondbolt.fit.size.SizeInput;
 import secondbolt.fit.size.SizeResult;
-import secondbolt.fit.size.Wearer;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.Meanings;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.Wearer;
 
 /** Lays the wearer beside the pattern, with what the alterations already add. */
 final class FitSize {

@@ -4,12 +4,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import secondbolt.file.Key;
-import secondbolt.file.Trouble;
-import secondbolt.fit.size.WearerTopic;
+import secondbolt.file.value.Trouble;
+import secondbolt.fit.result.FitCalculation;
+import secondbolt.fit.result.FitCheck;
+import secondbolt.fit.result.FitResult;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.AlterationSection;
+import secondbolt.pattern.Pattern;
+import secondbolt.pattern.PatternSection;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;
 import secondbolt.topic.TopicName;
+import secondbolt.wearer.WearerTopic;
 
 /** The pattern, altered and checked. */
 public final class FitTopic implements Topic<FitResult> {

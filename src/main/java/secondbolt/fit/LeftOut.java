@@ -5,8 +5,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import secondbolt.fit.alter.PieceAlteration;
+import secondbolt.fit.result.BareLength;
+import secondbolt.fit.result.FitResult;
+import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.EdgeSum;
+import secondbolt.pattern.Seam;
+import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
 

@@ -6,10 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import secondbolt.fit.size.BodyMeasure;
+import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeCalculation;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.garment.Serves;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.Meaning;
+import secondbolt.pattern.Meanings;
+import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Open;
 

@@ -2,8 +2,11 @@ package secondbolt.fit;
 
 import java.util.List;
 import java.util.Optional;
-import secondbolt.fit.size.Wearer;
+import secondbolt.fit.result.FitResult;
 import secondbolt.measure.Length;
+import secondbolt.pattern.EdgeSum;
+import secondbolt.pattern.Opening;
+import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Open;
 
 /**

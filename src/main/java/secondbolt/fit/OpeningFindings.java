@@ -1,6 +1,7 @@
 package secondbolt.fit;
 
 import java.util.Optional;
+import secondbolt.fit.result.TapedGaps;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;

@@ -2,9 +2,15 @@ package secondbolt.fit;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
+import secondbolt.fit.result.BareLength;
+import secondbolt.fit.result.FitResult;
+import secondbolt.fit.result.TapedGaps;
+import secondbolt.fit.seam.SeamCheck;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Meanings;
+import secondbolt.pattern.Seam;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;

@@ -1,11 +1,10 @@
 /**
- * The pattern: its pieces with named edges, what is lengthened, shortened, widened or narrowed, and
- * whether every seam still meets. Start at {@link secondbolt.fit.PatternSection} for what the maker
- * writes, {@link secondbolt.fit.FitCalculation} for the sums and {@link
- * secondbolt.fit.FitWorksheet} for what is shown. This room uses {@code fit.size}, {@code garment},
- * {@code file}, {@code topic}, {@code worksheet}, {@code figure}, {@code block}, {@code shape} and
- * {@code measure}. The look of the pages may be changed freely; a change of how an edge follows an
- * alteration changes every sewing line. Allowances and cutting lines belong to {@code cutting},
- * hems to {@code hem}, not here.
+ * The fit shown: what is found of pattern, seams, openings and alterations, and its page and
+ * figures. Start at {@link secondbolt.fit.FitWorksheet}. This room uses {@code fit.result}, {@code
+ * fit.alter}, {@code fit.seam}, {@code fit.size}, {@code pattern}, {@code pattern.piece}, {@code
+ * wearer} and the rooms below the topics. Words may be changed freely; a change of when a seam is
+ * told not to meet changes what a maker trusts. What the maker writes is in {@code pattern}, the
+ * altered pattern in {@code fit.result}; allowances and cutting lines belong to {@code cutting},
+ * hems to {@code hem}.
  */
 package secondbolt.fit;

@@ -2,7 +2,7 @@ package secondbolt.garment;
 
 import java.util.Optional;
 import secondbolt.file.Form;
-import secondbolt.file.Forms;
+import secondbolt.file.form.Forms;
 
 /**
  * One edge of one piece, by their names, written {@code front.side}.

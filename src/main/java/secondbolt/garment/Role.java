@@ -1,7 +1,7 @@
 package secondbolt.garment;
 
 import secondbolt.file.Form;
-import secondbolt.file.Forms;
+import secondbolt.file.form.Forms;
 
 /** What a cloth is for, and so which pieces are cut of it, in the order they are worked out. */
 public enum Role {

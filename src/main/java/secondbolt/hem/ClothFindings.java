@@ -4,13 +4,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import secondbolt.cloth.Cloth;
-import secondbolt.cloth.Extent;
-import secondbolt.cloth.Textile;
-import secondbolt.file.Answer;
+import secondbolt.file.value.Answer;
 import secondbolt.garment.Role;
+import secondbolt.hem.plan.Hem;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
+import secondbolt.textile.Cloth;
+import secondbolt.textile.Textile;
+import secondbolt.textile.extent.Extent;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 

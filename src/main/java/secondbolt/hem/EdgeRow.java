@@ -6,6 +6,8 @@ import java.util.Optional;
 import secondbolt.block.Both;
 import secondbolt.block.Table;
 import secondbolt.block.Table.Cell;
+import secondbolt.hem.guide.HemWords;
+import secondbolt.hem.turned.HemEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import secondbolt.hem.turned.HemEdge;
+import secondbolt.hem.turned.HemResult;
 import secondbolt.measure.Length;
-import secondbolt.shape.TurnedEdge;
+import secondbolt.shape.cut.TurnedEdge;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 

@@ -2,7 +2,9 @@ package secondbolt.hem;
 
 import java.util.List;
 import secondbolt.figure.Figures;
-import secondbolt.shape.TurnedEdge;
+import secondbolt.hem.turned.HemEdge;
+import secondbolt.hem.turned.HemResult;
+import secondbolt.shape.cut.TurnedEdge;
 
 /** A hem for other programs. Lengths of an edge are as drawn, once, unless they say all round. */
 final class HemFigures {

@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.block.Block;
+import secondbolt.hem.guide.FoldPicture;
+import secondbolt.hem.turned.HemEdge;
+import secondbolt.hem.turned.HemResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 

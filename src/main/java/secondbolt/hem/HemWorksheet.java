@@ -3,8 +3,9 @@ package secondbolt.hem;
 import java.util.List;
 import java.util.Map;
 import secondbolt.block.Block;
-import secondbolt.cloth.Cloth;
+import secondbolt.hem.turned.HemResult;
 import secondbolt.measure.Tape;
+import secondbolt.textile.Cloth;
 import secondbolt.worksheet.Worksheet;
 
 /**

@@ -2,6 +2,9 @@ package secondbolt.hem;
 
 import java.util.List;
 import java.util.Optional;
+import secondbolt.hem.guide.HemWords;
+import secondbolt.hem.guide.PressingCard;
+import secondbolt.hem.turned.HemResult;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Once;

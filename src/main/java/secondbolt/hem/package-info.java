@@ -1,12 +1,10 @@
 /**
- * Hems: which edges are turned up, how deep and how often; how much longer or shorter the turned
- * edge is than the line it lands on, and what to do about it; the card it is pressed over and the
- * strip it is levelled with. Start at {@link secondbolt.hem.HemSection} for what the maker writes
- * and {@link secondbolt.hem.HemCalculation} for the sums, {@link secondbolt.hem.HemWorksheet} for
- * what is shown. This room uses {@code fit}, {@code closure}, {@code cloth}, {@code file}, {@code
- * draw}, {@code topic}, {@code worksheet}, {@code block}, {@code figure}, {@code garment}, {@code
- * shape} and {@code measure}. Words and the look of card and strip may be changed freely; a change
- * of {@link secondbolt.hem.Hem#addsBelowTheFold} moves the cutting line of every hemmed edge.
- * Nothing about seam allowances elsewhere or about the cutting line itself belongs here.
+ * Hems shown: what is found of them, their page, sheets and figures. Start at {@link
+ * secondbolt.hem.HemWorksheet}. This room uses {@code hem.guide}, {@code hem.turned}, {@code
+ * hem.plan}, {@code fit}, {@code fit.result}, {@code pattern}, {@code pattern.piece}, {@code
+ * textile}, {@code textile.extent}, {@code shape.cut} and the rooms below the topics. Words may be
+ * changed freely; a change of when a fullness is told changes what is eased or clipped on cloth.
+ * What the maker writes is in {@code hem.plan}; nothing about seam allowances elsewhere or about
+ * the cutting line itself belongs here.
  */
 package secondbolt.hem;

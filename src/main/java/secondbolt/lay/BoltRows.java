@@ -7,6 +7,9 @@ import java.util.Map;
 import secondbolt.block.Block;
 import secondbolt.block.Table;
 import secondbolt.garment.Role;
+import secondbolt.lay.design.BoltLength;
+import secondbolt.lay.design.DesignLay;
+import secondbolt.lay.design.LayResult;
 import secondbolt.measure.Tape;
 
 /**

@@ -3,11 +3,14 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.List;
 import secondbolt.garment.Role;
+import secondbolt.lay.design.BoltLength;
+import secondbolt.lay.design.DesignLay;
+import secondbolt.lay.design.LayResult;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
 
 /** What a maker should know of her lay before she cuts. */

@@ -2,10 +2,12 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
-import secondbolt.cutting.CuttingResult;
-import secondbolt.fit.Piece;
+import secondbolt.cutting.line.CuttingResult;
 import secondbolt.garment.Role;
+import secondbolt.lay.design.BoltSearch;
+import secondbolt.lay.design.LayResult;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Notes;

@@ -1,7 +1,9 @@
 package secondbolt.lay;
 
 import java.util.List;
-import secondbolt.cutting.CuttingResult;
+import secondbolt.cutting.line.CuttingResult;
+import secondbolt.lay.design.LayResult;
+import secondbolt.lay.picture.CuttingPlan;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Worksheet;
 

@@ -5,6 +5,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 import secondbolt.garment.Role;
+import secondbolt.lay.design.BoltLength;
+import secondbolt.lay.design.DesignLay;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.NewCloth;
 import secondbolt.measure.Length;

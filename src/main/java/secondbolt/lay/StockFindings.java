@@ -2,7 +2,8 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
-import secondbolt.cloth.ClothYield;
+import secondbolt.cloth.yields.ClothYield;
+import secondbolt.lay.design.LayResult;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.Match;
@@ -11,8 +12,8 @@ import secondbolt.lay.stock.PlacementRules;
 import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
-import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
 
 /** What a maker should know of what is laid on the cloths of one role, before she cuts. */

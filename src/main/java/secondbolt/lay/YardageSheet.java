@@ -10,6 +10,8 @@ import secondbolt.draw.Pen;
 import secondbolt.draw.ScaleRulers;
 import secondbolt.draw.Sketch;
 import secondbolt.garment.Role;
+import secondbolt.lay.design.BoltLength;
+import secondbolt.lay.design.LayResult;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;

@@ -1,12 +1,13 @@
 /**
- * Cutting plans: which designs fit on the maker's cloths, what stays over, what helps where they do
- * not, and how long a cloth from the bolt would have to be. Start with {@link
- * secondbolt.lay.LayCalculation}. It may use {@code lay.plan} (what the maker writes), {@code
- * lay.piece} (the copies that are laid), {@code lay.stock} (the cloths, and pieces laid on them),
- * {@code lay.placement}, and the topics {@code cutting}, {@code fit} and {@code cloth}. Pages,
- * sheets and their words may change freely; the order in which designs, roles and remedies are
- * worked out is the order in which they are told. How positions are found must not be put here: it
- * belongs in {@code lay.search}; what the cutting lines are, in {@code cutting}; what a cloth
- * yields, in {@code cloth}.
+ * Cutting plans shown: which designs fit on the maker's cloths, what stays over, what helps where
+ * they do not, and how long a cloth from the bolt would have to be. Start at {@link
+ * secondbolt.lay.LayWords} for the words. This room uses {@code lay.design}, {@code lay.plan},
+ * {@code lay.piece}, {@code lay.stock}, {@code lay.placement}, {@code cutting.line}, {@code cloth},
+ * {@code cloth.yields}, {@code cutting}, {@code textile}, {@code pattern}, {@code pattern.piece}
+ * and the rooms below the topics. The look of plans may be changed freely; a change of a piece's
+ * number makes old sheets useless beside new ones. What the maker writes is in {@code lay.plan};
+ * the copies that are laid, in {@code lay.piece}; the cloths, and pieces laid on them, in {@code
+ * lay.stock}; what is laid, in {@code lay.design}. What the cutting lines are belongs in {@code
+ * cutting.line}; what a cloth yields, in {@code cloth.yields}.
  */
 package secondbolt.lay;

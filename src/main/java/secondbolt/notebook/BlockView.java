@@ -36,8 +36,7 @@ public record BlockView(
     }
 
     private static BlockView text(String kind, String text, boolean isGood) {
-        return new BlockView(
-                kind, text, isGood, List.of(), List.of(), Table.NONE, NO_PICTURE);
+        return new BlockView(kind, text, isGood, List.of(), List.of(), Table.NONE, NO_PICTURE);
     }
 
     private static BlockView list(String kind, List<Fact> facts, List<String> items) {
@@ -80,8 +79,7 @@ public record BlockView(
 
         @Override
         public BlockView rows(Block.Rows rows) {
-            return new BlockView(
-                    "rows", "", true, List.of(), List.of(), rows.table(), NO_PICTURE);
+            return new BlockView("rows", "", true, List.of(), List.of(), rows.table(), NO_PICTURE);
         }
 
         @Override

@@ -10,7 +10,7 @@ import secondbolt.figure.Differences;
 import secondbolt.figure.FigureWords;
 import secondbolt.figure.Figures;
 import secondbolt.figure.ReadFigures;
-import secondbolt.file.JsonReader;
+import secondbolt.file.json.JsonReader;
 import secondbolt.measure.Tape;
 
 /**

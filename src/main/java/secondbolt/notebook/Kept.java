@@ -10,7 +10,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import secondbolt.file.JsonReader;
+import secondbolt.file.json.JsonReader;
 import secondbolt.notebook.site.SiteWriter;
 import secondbolt.project.Workings;
 

@@ -12,6 +12,8 @@ import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.pdf.Faces;
 import secondbolt.file.Form;
 import secondbolt.file.ProjectFileReader;
+import secondbolt.notebook.paper.Desk;
+import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.notebook.site.Contents;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.project.Workings;

@@ -12,6 +12,7 @@ import java.util.Set;
 import secondbolt.draw.paper.Paper;
 import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.measure.Tape;
+import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;

@@ -3,11 +3,11 @@ package secondbolt.project;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import secondbolt.draw.paper.Paper;
-import secondbolt.file.AcrossAlong;
 import secondbolt.file.Form;
-import secondbolt.file.Forms;
-import secondbolt.file.LengthRange;
-import secondbolt.file.ListForm;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.ListForm;
+import secondbolt.file.value.AcrossAlong;
+import secondbolt.file.value.LengthRange;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 

@@ -6,9 +6,9 @@ import java.util.Optional;
 import secondbolt.draw.paper.Paper;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
-import secondbolt.file.Forms;
 import secondbolt.file.Key;
-import secondbolt.file.MapForm;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.MapForm;
 import secondbolt.measure.Tape;
 import secondbolt.topic.Topic;
 
@@ -35,7 +35,7 @@ public final class ProjectSection {
                     "paper",
                     PaperForm.FORM,
                     "The paper the sheets are laid out for, unless local.yaml names your own; a4"
-                        + " for cm and letter for in if not told.",
+                            + " for cm and letter for in if not told.",
                     "a4");
 
     private static final List<Key<?>> LATER =

@@ -4,23 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import secondbolt.closure.ClosureTopic;
-import secondbolt.closure.TurnedUp;
 import secondbolt.cloth.ClothTopic;
 import secondbolt.cutting.CuttingTopic;
 import secondbolt.effect.EffectTopic;
-import secondbolt.fit.Alteration;
-import secondbolt.fit.AlterationSection;
 import secondbolt.fit.FitTopic;
-import secondbolt.fit.Pattern;
-import secondbolt.fit.size.WearerTopic;
-import secondbolt.hem.Hem;
-import secondbolt.hem.HemAllowances;
-import secondbolt.hem.HemSection;
 import secondbolt.hem.HemTopic;
+import secondbolt.hem.plan.Hem;
+import secondbolt.hem.plan.HemAllowances;
+import secondbolt.hem.plan.HemSection;
+import secondbolt.hem.plan.TurnedUp;
 import secondbolt.lay.LayTopic;
-import secondbolt.lay.stock.LayDesk;
+import secondbolt.lay.kept.LayDesk;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.AlterationSection;
+import secondbolt.pattern.Pattern;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Topic;
+import secondbolt.wearer.WearerTopic;
 
 /** The hand-written list of topics. */
 public final class Topics {

@@ -77,7 +77,8 @@ public record EdgeLine(Point start, List<Path.Step> steps) {
                 stretches.get(0).from(), stretches.stream().map(Stretch::step).toList());
     }
 
-    List<Stretch> stretches() {
+    /** Its steps in order, each with its beginning. */
+    public List<Stretch> stretches() {
         return Stretch.along(start, steps);
     }
 

@@ -14,15 +14,17 @@ import java.util.function.UnaryOperator;
  * @param to where it ends
  * @param curved whether it is written as a curve
  */
-record Stretch(Point from, Point leave, Point arrive, Point to, boolean curved) {
+public record Stretch(Point from, Point leave, Point arrive, Point to, boolean curved) {
     /** Two control points nearer than this show no direction. */
     private static final double NO_LENGTH_MM = 1e-9;
 
-    static Stretch straight(Point from, Point to) {
+    /** A straight stretch. */
+    public static Stretch straight(Point from, Point to) {
         return new Stretch(from, mix(from, to, 1.0 / 3), mix(from, to, 2.0 / 3), to, false);
     }
 
-    static Stretch curve(Point from, Point leave, Point arrive, Point to) {
+    /** A curve between two points, with the control point of each. */
+    public static Stretch curve(Point from, Point leave, Point arrive, Point to) {
         return new Stretch(from, leave, arrive, to, true);
     }
 
@@ -69,13 +71,14 @@ record Stretch(Point from, Point leave, Point arrive, Point to, boolean curved) 
         return List.of(from, leave, arrive, to);
     }
 
-    static Point mix(Point a, Point b, double share) {
+    /** The point that lies such a share of the way from one to another, 0 to 1. */
+    public static Point mix(Point a, Point b, double share) {
         return new Point(
                 a.xMm() + (b.xMm() - a.xMm()) * share, a.yMm() + (b.yMm() - a.yMm()) * share);
     }
 
     /** The point at a share of the cubic's parameter, 0 to 1. */
-    Point at(double share) {
+    public Point at(double share) {
         return share <= 0 ? from : share >= 1 ? to : before(share).to();
     }
 
@@ -97,7 +100,7 @@ record Stretch(Point from, Point leave, Point arrive, Point to, boolean curved) 
     /**
      * Where it leads at a share, as an arrow of length one; right where a control arm is missing.
      */
-    Point directionAt(double share) {
+    public Point directionAt(double share) {
         if (share <= 0) {
             return arrow(from, List.of(leave, arrive, to), 1);
         }
@@ -124,7 +127,7 @@ record Stretch(Point from, Point leave, Point arrive, Point to, boolean curved) 
     }
 
     /** Its length, within a millionth of a millimetre unless it has a cusp. */
-    double lengthMm() {
+    public double lengthMm() {
         return curved
                 ? GaussLegendre.integral(t -> speedAt(t).distanceMm(Point.ORIGIN), 0, 1, 1e-7)
                 : from.distanceMm(to);
@@ -157,7 +160,7 @@ record Stretch(Point from, Point leave, Point arrive, Point to, boolean curved) 
     }
 
     /** The part up to a share; de Casteljau's division, which changes nothing of the line. */
-    Stretch before(double t) {
+    public Stretch before(double t) {
         Point a = mix(from, leave, t);
         Point b = mix(leave, arrive, t);
         Point c = mix(arrive, to, t);
@@ -210,9 +213,10 @@ record Stretch(Point from, Point leave, Point arrive, Point to, boolean curved) 
      * @param share of the parameter
      * @param distanceMm from there to the point
      */
-    record Nearest(double share, double distanceMm) {}
+    public record Nearest(double share, double distanceMm) {}
 
-    Nearest nearest(Point point) {
+    /** Where it comes nearest to a point. */
+    public Nearest nearest(Point point) {
         int samples = curved ? 24 : 1;
         int best = 0;
         for (int i = 0; i <= samples; i++) {
@@ -266,7 +270,7 @@ record Stretch(Point from, Point leave, Point arrive, Point to, boolean curved) 
      * memory): n² ≥ 3·2/8 of the largest second difference of the control points over the
      * tolerance.
      */
-    int partsWithin(double toleranceMm) {
+    public int partsWithin(double toleranceMm) {
         if (!curved) {
             return 1;
         }

@@ -1,7 +1,7 @@
 package secondbolt.topic;
 
 import java.util.List;
-import secondbolt.file.Trouble;
+import secondbolt.file.value.Trouble;
 
 /** A step asked for a result that a mistake in the project file keeps from being worked out. */
 final class HeldBack extends RuntimeException {

@@ -2,7 +2,7 @@ package secondbolt.topic;
 
 import java.util.List;
 import java.util.Optional;
-import secondbolt.file.Trouble;
+import secondbolt.file.value.Trouble;
 import secondbolt.worksheet.Worksheet;
 
 /**

@@ -4,7 +4,8 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
 /**
- * A length that a rule of the trade gives, once for each tape: neither is worked out from the other.
+ * A length that a rule of the trade gives, once for each tape: neither is worked out from the
+ * other.
  *
  * @param inch on an inch tape
  * @param metric on a metric one

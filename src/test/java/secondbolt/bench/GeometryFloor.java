@@ -10,9 +10,9 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import secondbolt.fit.NamedEdge;
-import secondbolt.fit.Piece;
-import secondbolt.fit.PieceShape;
+import secondbolt.pattern.piece.NamedEdge;
+import secondbolt.pattern.piece.Piece;
+import secondbolt.pattern.piece.PieceShape;
 import secondbolt.shape.Path;
 import secondbolt.shape.Point;
 

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.lay.stock.LayDesk;
-import secondbolt.notebook.Desk;
+import secondbolt.lay.kept.LayDesk;
 import secondbolt.notebook.Notebook;
+import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.notebook.site.SiteWriter;
 import secondbolt.project.ProjectSection;
@@ -96,7 +96,9 @@ public final class RemakeBenchmark {
         Path site = FOLDER.resolve("warm");
         Race race =
                 new Race(() -> buttons = buttons == 7 ? 8 : 7)
-                        .with("one count of buttons changed", () -> remake(workshop, notebook, site))
+                        .with(
+                                "one count of buttons changed",
+                                () -> remake(workshop, notebook, site))
                         .with(
                                 "made anew, lays kept",
                                 () ->

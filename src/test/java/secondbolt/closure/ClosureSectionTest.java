@@ -11,10 +11,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.placket.Closure;
+import secondbolt.closure.placket.PlacketSpot;
+import secondbolt.closure.row.ClosureCalculation;
+import secondbolt.closure.row.ClosureResult;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.fit.FitCalculation;
-import secondbolt.fit.FitResult;
+import secondbolt.fit.result.FitCalculation;
+import secondbolt.fit.result.FitResult;
 import secondbolt.measure.Tape;
 import secondbolt.project.WrittenProject;
 

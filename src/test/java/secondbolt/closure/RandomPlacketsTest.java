@@ -7,6 +7,10 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.placket.PlacketSpot;
+import secondbolt.closure.row.ClosureResult;
+import secondbolt.closure.row.FastenerMark;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 

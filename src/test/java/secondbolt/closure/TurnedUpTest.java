@@ -70,8 +70,8 @@ class TurnedUpTest {
         assertEquals(
                 List.of(
                         "No hole can be stitched at number 5: turned-up shirt hem. With the last 30"
-                            + " mm higher (`last` larger by as much) too. Or work what cannot be"
-                            + " stitched by hand, as the sheet marks it."),
+                                + " mm higher (`last` larger by as much) too. Or work what cannot be"
+                                + " stitched by hand, as the sheet marks it."),
                 warnings(closure(placed("on: front.left", "2", "upright"), HEM.formatted("once"))));
     }
 

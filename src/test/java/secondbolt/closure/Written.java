@@ -3,13 +3,26 @@ package secondbolt.closure;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import secondbolt.file.Answer;
+import secondbolt.closure.fastening.Button;
+import secondbolt.closure.fastening.FastenerSpread;
+import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.fastening.Machine;
+import secondbolt.closure.fastening.Overlap;
+import secondbolt.closure.placket.Closure;
+import secondbolt.closure.placket.Placket;
+import secondbolt.closure.placket.PlacketPlan;
+import secondbolt.closure.placket.PlacketSpot;
+import secondbolt.closure.row.ClosureCalculation;
+import secondbolt.closure.row.ClosureInput;
+import secondbolt.closure.row.ClosureResult;
+import secondbolt.closure.row.PlacketChange;
 import secondbolt.file.source.Place;
+import secondbolt.file.value.Answer;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
 /** A closure by tape, as a test writes it. */
-final class Written {
+public final class Written {
     private static final Place NOWHERE = Place.beginningOf("none");
 
     private final Length length;
@@ -24,15 +37,15 @@ final class Written {
     private Overlap overlap = overlap(Length.ofMillimetres(18), Overlap.Laps.RIGHT_OVER_LEFT);
     private Machine machine = Machine.UNKNOWN;
 
-    Written(Length length) {
+    public Written(Length length) {
         this.length = length;
     }
 
-    static Written mm(int length) {
+    public static Written mm(int length) {
         return new Written(Length.ofMillimetres(length));
     }
 
-    static Fastening buttons(Length across, Length thick, Fastening.Holes holes) {
+    public static Fastening buttons(Length across, Length thick, Fastening.Holes holes) {
         return new Fastening(
                 Fastening.Kind.BUTTONS,
                 Optional.of(
@@ -48,78 +61,78 @@ final class Written {
                 Map.of());
     }
 
-    static Overlap overlap(Length extension, Overlap.Laps laps) {
+    public static Overlap overlap(Length extension, Overlap.Laps laps) {
         return new Overlap(extension, laps, Overlap.Worn.FRONT, Optional.empty(), false);
     }
 
-    static PlacketSpot spot(int mm, String why) {
+    public static PlacketSpot spot(int mm, String why) {
         return new PlacketSpot(Length.ofMillimetres(mm), why, Length.ofMillimetres(6));
     }
 
-    Written of(Fastening other) {
+    public Written of(Fastening other) {
         fastening = other;
         return this;
     }
 
-    Written count(int many) {
+    public Written count(int many) {
         count = Optional.of(many);
         return this;
     }
 
-    Written largestGap(int mm) {
+    public Written largestGap(int mm) {
         largest = Optional.of(Length.ofMillimetres(mm));
         return this;
     }
 
-    Written from(Length firstAt, Length lastAt) {
+    public Written from(Length firstAt, Length lastAt) {
         first = FastenerSpread.EndRange.of(firstAt);
         last = Optional.of(FastenerSpread.EndRange.of(lastAt));
         return this;
     }
 
-    Written from(int firstMm, int lastMm) {
+    public Written from(int firstMm, int lastMm) {
         return from(Length.ofMillimetres(firstMm), Length.ofMillimetres(lastMm));
     }
 
-    Written firstOnly(Length at) {
+    public Written firstOnly(Length at) {
         first = FastenerSpread.EndRange.of(at);
         last = Optional.empty();
         return this;
     }
 
-    Written largestGap(Length widest) {
+    public Written largestGap(Length widest) {
         largest = Optional.of(widest);
         return this;
     }
 
-    Written firstBetween(int fromMm, int toMm) {
+    public Written firstBetween(int fromMm, int toMm) {
         first =
                 new FastenerSpread.EndRange(
                         Length.ofMillimetres(fromMm), Length.ofMillimetres(toMm));
         return this;
     }
 
-    Written meet(PlacketSpot... spots) {
+    public Written meet(PlacketSpot... spots) {
         meets = List.of(spots);
         return this;
     }
 
-    Written bulk(PlacketSpot... spots) {
+    public Written bulk(PlacketSpot... spots) {
         bulks = List.of(spots);
         return this;
     }
 
-    Written overlap(Overlap other) {
+    public Written overlap(Overlap other) {
         overlap = other;
         return this;
     }
 
-    Written machine(int longestMm) {
+    public Written machine(int longestMm) {
         machine = new Machine(Optional.of(Length.ofMillimetres(longestMm)), Optional.empty());
         return this;
     }
 
-    ClosureResult result(Tape tape) {
+    public ClosureResult result(Tape tape) {
         Closure closure =
                 new Closure(
                         new Placket.ByTape(Answer.known(length)),
@@ -133,7 +146,7 @@ final class Written {
                 PlacketChange.NONE);
     }
 
-    ClosureResult result() {
+    public ClosureResult result() {
         return result(Tape.CENTIMETRE);
     }
 }

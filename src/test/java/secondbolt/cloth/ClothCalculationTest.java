@@ -10,12 +10,18 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import secondbolt.cloth.yields.BoltWidth;
+import secondbolt.cloth.yields.ClothCalculation;
+import secondbolt.cloth.yields.ClothResult;
+import secondbolt.cloth.yields.ClothStock;
+import secondbolt.cloth.yields.ClothYield;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
 import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
+import secondbolt.textile.Cloth;
 
 /** What cloths yield, held against published figures and sums worked by hand. */
 class ClothCalculationTest {
@@ -229,7 +235,7 @@ class ClothCalculationTest {
                                 "    size: [100, 100]",
                                 "    flaws:",
                                 "      - {what: thin, at: [10, 10], size: [20, 20], hidden use:"
-                                    + " yes}",
+                                        + " yes}",
                                 "      - {what: hole, at: [90, 90], size: [20, 20]}")
                         .finished()
                         .orElseThrow();

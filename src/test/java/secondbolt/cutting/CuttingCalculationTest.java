@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import secondbolt.cutting.line.CutPiece;
+import secondbolt.cutting.line.CuttingResult;
+import secondbolt.cutting.line.SewingLine;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
@@ -81,7 +84,8 @@ class CuttingCalculationTest {
                                 "cm",
                                 "pattern:",
                                 "  seam allowance: {of: 1, included: false}",
-                                "  pieces: {gore: {cut: 6, panel: {top: 10, bottom: 24, along: 60}}}",
+                                "  pieces: {gore: {cut: 6, panel: {top: 10, bottom: 24, along:"
+                                        + " 60}}}",
                                 "hems: {hem: {on: [gore.hem], depth: 4, turned: once}}"));
         Box box = gore.cut().box();
         assertEquals(640, box.bottomMm() - gore.shape().box().topMm(), WITHIN_MM);

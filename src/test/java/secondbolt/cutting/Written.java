@@ -4,28 +4,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import secondbolt.file.Forms;
+import secondbolt.cutting.line.CuttingCalculation;
+import secondbolt.cutting.line.CuttingResult;
 import secondbolt.file.Key;
-import secondbolt.file.MapForm;
 import secondbolt.file.ProjectFileReader;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.MapForm;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.fit.AlterationSection;
-import secondbolt.fit.FitCalculation;
-import secondbolt.fit.PatternSection;
-import secondbolt.hem.HemCheck;
-import secondbolt.hem.HemSection;
+import secondbolt.fit.result.FitCalculation;
+import secondbolt.hem.plan.HemCheck;
+import secondbolt.hem.plan.HemSection;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.AlterationSection;
+import secondbolt.pattern.PatternSection;
 
 /** Reads patterns written in a test as they would stand in a project file. */
-final class Written {
+public final class Written {
     private static final Key<Tape> UNITS =
             Key.required("units", Forms.choice(Tape.values(), Tape::symbol), "The tape.", "cm");
 
     private Written() {}
 
     /** The cutting lines of a pattern, which must be written without a mistake. */
-    static CuttingResult result(String units, String... lines) {
+    public static CuttingResult result(String units, String... lines) {
         Mistakes mistakes = new Mistakes();
         return read(units, mistakes, lines)
                 .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));

@@ -39,11 +39,13 @@ class DifferencesTest {
                         new Figures()
                                 .inside(
                                         "front band",
-                                        new Figures().length("edge_length", Length.ofInches(10, 1))),
+                                        new Figures()
+                                                .length("edge_length", Length.ofInches(10, 1))),
                         new Figures()
                                 .inside(
                                         "front band",
-                                        new Figures().length("edge_length", Length.ofInches(21, 2))),
+                                        new Figures()
+                                                .length("edge_length", Length.ofInches(21, 2))),
                         Tape.INCH));
     }
 
@@ -81,7 +83,9 @@ class DifferencesTest {
                 Differences.ofTold(
                         Told.of(List.of(band(840, "upright"))),
                         Told.of(List.of(band(860, "level"))));
-        assertEquals(List.of(List.of("front band: the placket")), told.stream().map(Difference::path).toList());
+        assertEquals(
+                List.of(List.of("front band: the placket")),
+                told.stream().map(Difference::path).toList());
     }
 
     /** Two pieces of 1 m² and 2 m² of one cloth are 3 m² of it. */
@@ -108,8 +112,6 @@ class DifferencesTest {
                 new Figures()
                         .toldLength("a", mm(1), "the placket")
                         .toldLength("b", mm(2), "the placket");
-        assertThrows(
-                IllegalStateException.class,
-                () -> Told.of(List.of(twice)));
+        assertThrows(IllegalStateException.class, () -> Told.of(List.of(twice)));
     }
 }

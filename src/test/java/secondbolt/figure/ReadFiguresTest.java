@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import secondbolt.file.Json;
-import secondbolt.file.JsonReader;
+import secondbolt.file.json.Json;
+import secondbolt.file.json.JsonReader;
 import secondbolt.measure.Area;
 import secondbolt.measure.Length;
 import secondbolt.shape.Point;
@@ -41,15 +41,13 @@ class ReadFiguresTest {
                 read.get("edge_length").figure());
         assertEquals(new Figure.Size(Optional.empty()), read.get("even_gap").figure());
         assertEquals(new Figure.Number(Optional.of(0.813), "_share"), read.get("used").figure());
-        assertEquals(
-                ALL.entries().get("outline").figure(), read.get("outline").figure());
+        assertEquals(ALL.entries().get("outline").figure(), read.get("outline").figure());
         assertEquals(ALL.entries().get("edges").figure(), read.get("edges").figure());
     }
 
     @Test
     void writesWhatItReadTheSameAgain() {
-        assertEquals(
-                Json.write(ALL.asMap()), Json.write(reread(ALL).asMap()));
+        assertEquals(Json.write(ALL.asMap()), Json.write(reread(ALL).asMap()));
     }
 
     @Test

@@ -7,9 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.ListForm;
+import secondbolt.file.form.MapForm;
+import secondbolt.file.form.NamedForm;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.file.value.AcrossAlong;
+import secondbolt.file.value.LengthRange;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -138,8 +144,8 @@ class ProjectFileReaderTest {
                         "colour: red");
         assertEquals(
                 List.of(
-                        "4:16 `40 cmm`, an unknown unit `cmm`; a length in one of mm, cm, m, in, ft,"
-                                + " yd, ligne",
+                        "4:16 `40 cmm`, an unknown unit `cmm`; a length in one of mm, cm, m, in,"
+                                + " ft, yd, ligne",
                         "5:5 `strp`, which is not a key of a bag; `strap`",
                         "6:12 `maybe`; one of `yes`, `no`",
                         "8:5 a bag without `size`; `size: [30, 40]`",

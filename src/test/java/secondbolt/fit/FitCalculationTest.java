@@ -7,8 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import secondbolt.fit.alter.Altered;
+import secondbolt.fit.result.FitCalculation;
+import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.Pattern;
+import secondbolt.pattern.piece.NamedEdge;
+import secondbolt.pattern.piece.Piece;
+import secondbolt.pattern.piece.PieceShape;
+import secondbolt.pattern.piece.ShapeKeys;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
 

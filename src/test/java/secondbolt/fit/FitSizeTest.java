@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.fit.result.FitCalculation;
+import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.measure.Tape;
 import secondbolt.project.WrittenProject;

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import secondbolt.fit.result.EdgeRow;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
+import secondbolt.pattern.EdgeSum;
 import secondbolt.worksheet.Finding;
 
 /**

@@ -8,11 +8,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.fit.size.BodyMeasure;
+import secondbolt.fit.result.FitCalculation;
+import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.project.WrittenProject;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * Finished measures and suggestions follow what an edge serves, whatever its name. Amounts derived
@@ -57,8 +59,7 @@ class MeaningOfFiguresTest {
                         .formatted(side, more, alterations);
         Mistakes mistakes = new Mistakes();
         WrittenProject project =
-                WrittenProject.read(
-                                SourceFile.of("test.yaml", text), mistakes)
+                WrittenProject.read(SourceFile.of("test.yaml", text), mistakes)
                         .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
         FitResult fit =
                 FitCalculation.work(

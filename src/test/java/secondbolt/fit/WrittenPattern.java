@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.fit.result.FitCalculation;
+import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
 import secondbolt.project.WrittenProject;
 import secondbolt.worksheet.Finding;
@@ -16,7 +18,8 @@ import secondbolt.worksheet.Subject;
  * @param findings what is found in it
  * @param mistakes what was wrong
  */
-record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<String> mistakes) {
+public record WrittenPattern(
+        Optional<FitResult> result, List<Finding> findings, List<String> mistakes) {
     static WrittenPattern of(String text) {
         Mistakes mistakes = new Mistakes();
         Optional<WrittenProject> project =
@@ -42,7 +45,7 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
     }
 
     /** In centimetres, with these lines below its title. */
-    static WrittenPattern cm(String lines) {
+    public static WrittenPattern cm(String lines) {
         return of("title: Test\nunits: cm\n" + lines);
     }
 
@@ -51,22 +54,22 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
         return of("title: Test\nunits: in\n" + lines);
     }
 
-    FitResult sound() {
+    public FitResult sound() {
         return result.orElseThrow(() -> new AssertionError(mistakes.toString()));
     }
 
     /** An edge before the alterations, in millimetres. */
-    double beforeMm(String piece, String edge) {
+    public double beforeMm(String piece, String edge) {
         return sound().before().edge(new PieceEdge(piece, edge)).orElseThrow().millimetres();
     }
 
     /** An edge after them. */
-    double afterMm(String piece, String edge) {
+    public double afterMm(String piece, String edge) {
         return sound().after().edge(new PieceEdge(piece, edge)).orElseThrow().millimetres();
     }
 
     /** The findings of a level, text and remedy together. */
-    List<String> told(Finding.Level level) {
+    public List<String> told(Finding.Level level) {
         return findings.stream()
                 .filter(f -> f.level() == level)
                 .map(f -> f.text() + " " + f.remedy())
@@ -74,7 +77,7 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
     }
 
     /** The findings of a kind, text and remedy together. */
-    List<String> coded(String code) {
+    public List<String> coded(String code) {
         return findings.stream()
                 .filter(f -> f.code().equals(code))
                 .map(f -> f.text() + " " + f.remedy())
@@ -82,7 +85,7 @@ record WrittenPattern(Optional<FitResult> result, List<Finding> findings, List<S
     }
 
     /** What the only finding of a kind is about. */
-    Subject about(String code) {
+    public Subject about(String code) {
         List<Subject> about =
                 findings.stream().filter(f -> f.code().equals(code)).map(Finding::about).toList();
         if (about.size() != 1) {

@@ -12,6 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.Yaml;
+import secondbolt.hem.plan.Hem;
+import secondbolt.hem.turned.HemEdge;
+import secondbolt.hem.turned.HemLevel;
+import secondbolt.hem.turned.HemResult;
 import secondbolt.measure.Length;
 
 class HemCalculationTest {
@@ -80,7 +84,8 @@ class HemCalculationTest {
                                 "cm",
                                 "pattern:",
                                 "  seam allowance: {of: 1.5, included: true}",
-                                "  pieces: {skirt: {cut: 1, ring: {inner: 20, outer: 80, turn: 90}}}",
+                                "  pieces: {skirt: {cut: 1, ring: {inner: 20, outer: 80, turn:"
+                                        + " 90}}}",
                                 "hems: {hem: {on: [skirt.hem], depth: 4.4, turned: twice}}")
                         .results()
                         .get(0)
@@ -101,8 +106,8 @@ class HemCalculationTest {
                                 "cm",
                                 "pattern: {pieces: {skirt: {cut: 4, ring: {inner: 11.94, outer:"
                                         + " 77.94, turn: 90}}}}",
-                                "hems: {hem: {on: [skirt.hem], depth: 1.2, turned: once, from floor:"
-                                        + " 40}}")
+                                "hems: {hem: {on: [skirt.hem], depth: 1.2, turned: once, from"
+                                        + " floor: 40}}")
                         .results()
                         .get(0);
         assertEquals(4897.1, result.foldAllRound().millimetres(), 0.1);

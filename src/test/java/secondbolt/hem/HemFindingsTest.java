@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import secondbolt.hem.turned.HemEdge;
+import secondbolt.hem.turned.HemResult;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
@@ -81,10 +83,10 @@ class HemFindingsTest {
     void stopsWhereNothingIsLeftToSewItTo() {
         List<Finding> stops =
                 findings(
-                                "pattern: {pieces: {flap: {cut: 1, outline: [{start: [0, 0]}, {edge:"
-                                        + " top, to: [10, 0]}, {edge: right, to: [10, 30]}, {edge:"
-                                        + " hem, to: [0, 30], through: [[8.5, 33.5], [5, 35], [1.5,"
-                                        + " 33.5]]}, {edge: left, to: start}]}}}",
+                                "pattern: {pieces: {flap: {cut: 1, outline: [{start: [0, 0]},"
+                                        + " {edge: top, to: [10, 0]}, {edge: right, to: [10, 30]},"
+                                        + " {edge: hem, to: [0, 30], through: [[8.5, 33.5], [5, 35],"
+                                        + " [1.5, 33.5]]}, {edge: left, to: start}]}}}",
                                 "hems: {h: {on: [flap.hem], depth: 7, turned: once}}")
                         .stream()
                         .filter(Finding::isStop)
@@ -204,9 +206,9 @@ class HemFindingsTest {
     @Test
     void seesAHemThatComesToAPointOnTheFold() {
         String piece =
-                "pattern: {pieces: {back: {cut: 1, fold: centre, outline: [{start: [0, 0]}, {edge: top,"
-                        + " to: [30, 0]}, {edge: side, to: [30, 60]}, {edge: hem, to: [0, %s]}, {edge:"
-                        + " centre, to: start}]}}}";
+                "pattern: {pieces: {back: {cut: 1, fold: centre, outline: [{start: [0, 0]}, {edge:"
+                        + " top, to: [30, 0]}, {edge: side, to: [30, 60]}, {edge: hem, to: [0, %s]},"
+                        + " {edge: centre, to: start}]}}}";
         String hem = "hems: {h: {on: [back.hem], depth: 2, turned: twice}}";
         assertTold(
                 findings(piece.formatted("65"), hem),

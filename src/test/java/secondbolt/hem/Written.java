@@ -4,19 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import secondbolt.cloth.Cloth;
-import secondbolt.cloth.ClothSection;
-import secondbolt.file.Forms;
 import secondbolt.file.Key;
-import secondbolt.file.MapForm;
 import secondbolt.file.ProjectFileReader;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.MapForm;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.fit.AlterationSection;
-import secondbolt.fit.FitCalculation;
-import secondbolt.fit.FitResult;
-import secondbolt.fit.PatternSection;
+import secondbolt.fit.result.FitCalculation;
+import secondbolt.fit.result.FitResult;
+import secondbolt.hem.plan.Hem;
+import secondbolt.hem.plan.HemCheck;
+import secondbolt.hem.plan.HemSection;
+import secondbolt.hem.turned.HemCalculation;
+import secondbolt.hem.turned.HemResult;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.AlterationSection;
+import secondbolt.pattern.PatternSection;
+import secondbolt.textile.Cloth;
+import secondbolt.textile.ClothSection;
 import secondbolt.worksheet.Worksheet;
 
 /**
@@ -27,19 +32,19 @@ import secondbolt.worksheet.Worksheet;
  * @param cloths by name
  * @param tape of the project
  */
-record Written(FitResult fit, Map<String, Hem> hems, Map<String, Cloth> cloths, Tape tape) {
+public record Written(FitResult fit, Map<String, Hem> hems, Map<String, Cloth> cloths, Tape tape) {
     private static final Key<Tape> UNITS =
             Key.required("units", Forms.choice(Tape.values(), Tape::symbol), "The tape.", "cm");
 
     /** What is written, which must be without a mistake. */
-    static Written of(String units, String... lines) {
+    public static Written of(String units, String... lines) {
         Mistakes mistakes = new Mistakes();
         return read(units, mistakes, lines)
                 .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
     }
 
     /** Place, what was found and what would be right, of each mistake. */
-    static List<String> mistakes(String... lines) {
+    public static List<String> mistakes(String... lines) {
         Mistakes mistakes = new Mistakes();
         read("cm", mistakes, lines);
         return mistakes.inOrder().stream()

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import secondbolt.lay.design.BoltLength;
+import secondbolt.lay.design.LayResult;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;

@@ -9,11 +9,11 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import secondbolt.cloth.ClothYield;
+import secondbolt.cloth.yields.ClothYield;
 import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.stock.PlacementRules;
 import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.StockLay;
-import secondbolt.lay.stock.PlacementRules;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Region;
 

@@ -12,6 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import secondbolt.block.Block;
 import secondbolt.garment.Role;
+import secondbolt.lay.design.BoltLength;
+import secondbolt.lay.design.LayResult;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;

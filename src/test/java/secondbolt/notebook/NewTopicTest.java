@@ -11,13 +11,14 @@ import org.junit.jupiter.api.Test;
 import secondbolt.block.Block;
 import secondbolt.block.Fact;
 import secondbolt.figure.Figures;
-import secondbolt.file.Forms;
 import secondbolt.file.Key;
-import secondbolt.file.LengthRange;
+import secondbolt.file.form.Forms;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.lay.stock.LayDesk;
+import secondbolt.file.value.LengthRange;
+import secondbolt.lay.kept.LayDesk;
 import secondbolt.measure.Length;
+import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.project.ProjectSection;
 import secondbolt.project.Topics;
@@ -64,7 +65,11 @@ class NewTopicTest {
         private static Worksheet sheet(Length loop, Bench bench) {
             Length cut = loop.plus(Length.ofMillimetres(30));
             return Worksheet.of("loop", "The hanging loop", Notes.NONE)
-                    .showing(() -> List.of(new Block.Facts(List.of(Fact.of("Cut", bench.tape(), cut)))))
+                    .showing(
+                            () ->
+                                    List.of(
+                                            new Block.Facts(
+                                                    List.of(Fact.of("Cut", bench.tape(), cut)))))
                     .telling(() -> new Figures().toldLength("cut", cut, "the loop, cut"))
                     .giving(
                             new Gives(
@@ -132,8 +137,10 @@ class NewTopicTest {
     void givesToTheOrderOfWorkTheThingsNeededAndTheGlossary() {
         Workings workings = workings("hanging loop: 8 cm\n");
         assertEquals(
-                List.of("Sew the loop in."), workings.steps().stream().map(WorkStep::text).toList());
-        assertEquals(List.of("tape for the loop"), workings.needs().stream().map(Need::item).toList());
+                List.of("Sew the loop in."),
+                workings.steps().stream().map(WorkStep::text).toList());
+        assertEquals(
+                List.of("tape for the loop"), workings.needs().stream().map(Need::item).toList());
         assertEquals(List.of("hanging loop"), workings.terms().stream().map(Term::word).toList());
         String figures = SampleSite.text(site("hanging loop: 8 cm\n"), "coat/workings.json");
         assertTrue(figures.contains("\"work\"") && figures.contains("\"Sew the loop in.\""));

@@ -16,14 +16,16 @@ import org.junit.jupiter.api.parallel.Isolated;
 import org.w3c.dom.Document;
 import secondbolt.draw.paper.Paper;
 import secondbolt.draw.paper.PrintCorrection;
-import secondbolt.file.JsonReader;
+import secondbolt.file.json.JsonReader;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.notebook.paper.Desk;
+import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.project.Heading;
 import secondbolt.project.Workings;
-import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
 
 /** The site of some projects holds together. */

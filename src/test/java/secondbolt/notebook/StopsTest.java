@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import secondbolt.draw.paper.Paper;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.lay.stock.LayDesk;
+import secondbolt.lay.kept.LayDesk;
+import secondbolt.notebook.paper.Desk;
+import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.project.ProjectSection;
 import secondbolt.project.Topics;
 import secondbolt.project.Workings;
@@ -119,7 +121,11 @@ class StopsTest {
                 workings(CLOTH + PIECES + "  seams: [[Ärmelschlitz.left, cuff facing.left]]\n");
         assertEquals(Set.of("seam-apart-as-drawn"), codes(apart));
         assertEquals(
-                Set.of("all-pieces", "cutting-plan-sheet", "piece-armelschlitz", "piece-cuff-facing"),
+                Set.of(
+                        "all-pieces",
+                        "cutting-plan-sheet",
+                        "piece-armelschlitz",
+                        "piece-cuff-facing"),
                 stopped(apart));
     }
 
@@ -130,7 +136,8 @@ class StopsTest {
                         CLOTH
                                 + "wearer: {age: adult, measurements: {head: 57}}\n"
                                 + PIECES
-                                + "  openings: [{what: neck, edges: Ärmelschlitz.top, over: head}]\n");
+                                + "  openings: [{what: neck, edges: Ärmelschlitz.top, over:"
+                                + " head}]\n");
         assertEquals(Set.of("opening-too-small"), codes(narrow));
         assertEquals(
                 Set.of("all-pieces", "cutting-plan-sheet", "piece-armelschlitz"), stopped(narrow));
@@ -206,7 +213,8 @@ class StopsTest {
         assertTrue(codes(deep).contains("hem-no-room"), codes(deep).toString());
         Set<String> stopped = stopped(deep);
         assertTrue(stopped.containsAll(Set.of("hem-guide-flap", "piece-flap")), stopped.toString());
-        assertTrue(!stopped.contains("hem-guide-flap-facing")
+        assertTrue(
+                !stopped.contains("hem-guide-flap-facing")
                         && !stopped.contains("piece-flap-facing"),
                 stopped.toString());
     }

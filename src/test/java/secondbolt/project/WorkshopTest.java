@@ -6,7 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.lay.stock.LayDesk;
+import secondbolt.lay.kept.LayDesk;
 
 /** What a change of a project file has worked out anew. */
 class WorkshopTest {
@@ -38,8 +38,7 @@ class WorkshopTest {
 
     private Workings work(String text) {
         Mistakes mistakes = new Mistakes();
-        return workshop
-                .work(SourceFile.of("project.yaml", text), "smock", mistakes)
+        return workshop.work(SourceFile.of("project.yaml", text), "smock", mistakes)
                 .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
     }
 
@@ -83,7 +82,8 @@ class WorkshopTest {
         work(SMOCK);
         work(
                 SMOCK.replace(
-                        "prewash: done", "prewash: done, flaws: [{what: hole, at: [20, 20], round: 2}]"));
+                        "prewash: done",
+                        "prewash: done, flaws: [{what: hole, at: [20, 20], round: 2}]"));
         assertEquals(List.of("cloth", "hems", "lay"), worked(), "hems ask what the cloth is");
     }
 }

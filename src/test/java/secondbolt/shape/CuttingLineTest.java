@@ -15,6 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import secondbolt.shape.cut.Allowance;
+import secondbolt.shape.cut.CuttingLine;
 
 /** Allowances, held against geometry by hand and against the mitred buffer of JTS. */
 class CuttingLineTest {

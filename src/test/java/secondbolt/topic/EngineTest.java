@@ -10,13 +10,13 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import secondbolt.file.Fields;
-import secondbolt.file.Forms;
 import secondbolt.file.Key;
-import secondbolt.file.MapForm;
 import secondbolt.file.ProjectFileReader;
-import secondbolt.file.Trouble;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.MapForm;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.file.value.Trouble;
 import secondbolt.measure.Tape;
 
 class EngineTest {
@@ -49,7 +49,11 @@ class EngineTest {
             reader(
                     "second",
                     List.of(CUT),
-                    b -> Outcome.of(b.came(FIRST.name()).orElseThrow() + " " + b.written(CUT).orElse("whole")));
+                    b ->
+                            Outcome.of(
+                                    b.came(FIRST.name()).orElseThrow()
+                                            + " "
+                                            + b.written(CUT).orElse("whole")));
 
     private static Fields fields(String text) {
         Mistakes mistakes = new Mistakes();
@@ -144,12 +148,19 @@ class EngineTest {
                                 b.written(CLOTH).isEmpty()
                                         ? Outcome.of("none")
                                         : Outcome.wrong(
-                                                List.of(new Trouble(b.place(CLOTH), "any", "none"))));
+                                                List.of(
+                                                        new Trouble(
+                                                                b.place(CLOTH), "any", "none"))));
         Reader asking =
                 reader(
                         "second",
                         List.of(),
-                        b -> Outcome.of("" + b.supposing(CLOTH, "silk").came(picky.name()).isPresent()));
+                        b ->
+                                Outcome.of(
+                                        ""
+                                                + b.supposing(CLOTH, "silk")
+                                                        .came(picky.name())
+                                                        .isPresent()));
         List<Outcome<?>> outcomes = new Engine(List.of(picky, asking)).run(fields("cut: a"));
         assertEquals("false", results(outcomes).get(1));
         assertTrue(outcomes.stream().allMatch(o -> o.troubles().isEmpty()));

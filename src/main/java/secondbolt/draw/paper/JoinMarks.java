@@ -13,10 +13,10 @@ import secondbolt.shape.Point;
  * tiles. The ticks beside the cross are counted: one between the first and second row, two between
  * the second and third. Between rows a circle stands round the cross, between columns a square.
  */
-final class JoinMarks {
-    static final String WORDS =
-            "Cut along the dotted lines at the top and on the left, lay this sheet over the one above"
-                    + " or to the left until lines and crosses meet, and tape.";
+public final class JoinMarks {
+    public static final String WORDS =
+            "Cut along the dotted lines at the top and on the left, lay this sheet over the one"
+                    + " above or to the left until lines and crosses meet, and tape.";
 
     private static final Pen JOIN = new Pen(0.2, List.of(0.8, 0.8));
     private static final Pen CROSS = new Pen(0.15, List.of());
@@ -40,7 +40,7 @@ final class JoinMarks {
     }
 
     /** Draws the joins to all neighbours that are printed; says whether there was one. */
-    static boolean draw(Sketch sketch, Tiling tiling, Tiling.Tile tile) {
+    public static boolean draw(Sketch sketch, Tiling tiling, Tiling.Tile tile) {
         Box live = tiling.area().live();
         JoinMarks marks = new JoinMarks(sketch, live);
         double half = Tiling.OVERLAP_MM / 2;

@@ -12,7 +12,7 @@ import secondbolt.shape.Box;
  * @param scaleAcross what the correction makes of a millimetre across the page as it is read
  * @param scaleAlong the same along
  */
-record PageArea(double widthMm, double heightMm, double scaleAcross, double scaleAlong) {
+public record PageArea(double widthMm, double heightMm, double scaleAcross, double scaleAlong) {
     /** Printers reach up to here: a quarter inch. Source: common practice of printer makers. */
     static final double SAFE_MM = Length.ofInches(1, 4).millimetres();
 
@@ -20,14 +20,15 @@ record PageArea(double widthMm, double heightMm, double scaleAcross, double scal
     static final double MARGIN_MM = 10;
 
     /** Which way a page is read. */
-    enum Way {
+    public enum Way {
         /** Upright, as the printer takes it in. */
         UPRIGHT,
         /** Turned by a quarter. */
         TURNED
     }
 
-    static PageArea of(Paper paper, PrintCorrection correction, Way way) {
+    /** The page of a paper, held this way. */
+    public static PageArea of(Paper paper, PrintCorrection correction, Way way) {
         double across = paper.across().millimetres();
         double along = paper.along().millimetres();
         return switch (way) {
@@ -62,12 +63,12 @@ record PageArea(double widthMm, double heightMm, double scaleAcross, double scal
     }
 
     /** What every printer reaches. */
-    Box safe() {
+    public Box safe() {
         return inside(SAFE_MM);
     }
 
     /** What the drawing has to itself. */
-    Box live() {
+    public Box live() {
         return inside(MARGIN_MM);
     }
 
@@ -79,7 +80,8 @@ record PageArea(double widthMm, double heightMm, double scaleAcross, double scal
                 (heightMm - 2 * paperMm) / scaleAlong);
     }
 
-    Page page(String title, Sketch sketch) {
+    /** A page with this drawn on it. */
+    public Page page(String title, Sketch sketch) {
         return new Page(widthMm, heightMm, scaleAcross, scaleAlong, sketch.drawing(title, whole()));
     }
 }

@@ -119,7 +119,7 @@ public record Paper(String name, Length across, Length along, Feed feed) {
     /**
      * What stands in front of the drawing is printed on this: at home, whatever the drawing is on.
      */
-    Paper forLead() {
+    public Paper forLead() {
         return isForHome() && feed == Feed.SHEETS ? this : A4_AND_LETTER;
     }
 

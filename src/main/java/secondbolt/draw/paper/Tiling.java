@@ -104,15 +104,18 @@ public final class Tiling {
         return marks.stream().noneMatch(window::overlaps);
     }
 
-    PageArea area() {
+    /** The page each tile is printed on. */
+    public PageArea area() {
         return area;
     }
 
-    Drawing drawing() {
+    /** What is cut into tiles. */
+    public Drawing drawing() {
         return drawing;
     }
 
-    Box window(int row, int column) {
+    /** What a tile shows of the drawing, by its row and column from 1. */
+    public Box window(int row, int column) {
         Box live = area.live();
         return new Box(
                 drawing.frame().leftMm() + (column - 1) * (live.widthMm() - OVERLAP_MM),
@@ -122,7 +125,7 @@ public final class Tiling {
     }
 
     /** Where a point of the drawing comes to lie on the page of a tile. */
-    Point onPage(Tile tile, Point point) {
+    public Point onPage(Tile tile, Point point) {
         return point.moved(
                 area.live().leftMm() - tile.window().leftMm(),
                 area.live().topMm() - tile.window().topMm());

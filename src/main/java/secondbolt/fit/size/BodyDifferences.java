@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * By how much the body differs from the size it is cut in, as altered so far, at each measurement

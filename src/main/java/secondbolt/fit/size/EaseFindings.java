@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
@@ -113,7 +115,7 @@ final class EaseFindings {
                             + usual.sources()
                             + ".",
                     "It is fullness of the design, or a smaller size would do: look at the"
-                        + " pattern's picture.");
+                            + " pattern's picture.");
         } else if (ease.isShorterThan(usual.agreed())) {
             tell(
                     "ease-disputed",

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * What is lengthened or shortened to follow the body.

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.ChosenSize;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
 

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.SizeChart;
+import secondbolt.wearer.Wearer;
 
 /**
  * The sizes a wearer's measurements point to.

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.ChosenSize;
+import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
@@ -42,7 +45,7 @@ final class SizeFindings {
             tellOfWearer(
                     "wearer-age-not-told",
                     "The wearer's age is not told, and is not taken as adult: a child's clothes"
-                        + " have cautions of their own.",
+                            + " have cautions of their own.",
                     "Write `age: adult`, or the completed years.");
         }
         Optional<Length> over = SizeChoice.bustOverHighBust(wearer);

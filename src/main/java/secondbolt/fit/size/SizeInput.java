@@ -7,6 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.PatternSizes;
+import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Convention;
 
 /**

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.figure.Figures;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;

@@ -3,6 +3,7 @@ package secondbolt.fit.size;
 import java.util.List;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * The words and amounts of a suggestion.

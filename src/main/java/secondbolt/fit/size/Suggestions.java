@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * The alterations that follow from the difference between the body and the size it is cut in;

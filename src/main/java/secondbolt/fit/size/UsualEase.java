@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * The wearing ease one source asks for in woven cloth: what the finished garment measures more than

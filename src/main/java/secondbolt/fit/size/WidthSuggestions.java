@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * What is widened or narrowed to follow the body, down the side.

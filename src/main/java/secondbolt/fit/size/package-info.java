@@ -1,12 +1,9 @@
 /**
- * The wearer's body beside the pattern's sizes: who wears the garment, the size chart, the size to
- * start from, the ease in the finished garment, and the alterations that follow from the
- * difference. Start at {@link secondbolt.fit.size.SizeChartSection} and {@link
- * secondbolt.fit.size.WearerSection} for what the maker writes, {@link
- * secondbolt.fit.size.SizeCalculation} for the sums and {@link secondbolt.fit.size.SizePage} for
- * what is shown. This room uses {@code garment}, {@code file}, {@code topic}, {@code worksheet},
- * {@code figure}, {@code block} and {@code measure}. Words may be changed freely; a change of a
- * measurement's name changes project files, and a change of the size rule changes which size is
- * cut. Nothing about the shape of pieces belongs here, nor how an alteration is carried out.
+ * The wearer's body beside the pattern's sizes: the size to start from, the ease in the finished
+ * garment, and the alterations that follow from the difference. Start at {@link
+ * secondbolt.fit.size.SizeCalculation}. This room uses {@code wearer}, {@code worksheet}, {@code
+ * block}, {@code figure}, {@code garment} and {@code measure}. Words may be changed freely; a
+ * change of the size rule changes which size is cut. What the maker writes is in {@code wearer};
+ * nothing about the shape of pieces belongs here, nor how an alteration is carried out.
  */
 package secondbolt.fit.size;

@@ -2,8 +2,8 @@ package secondbolt.lay.piece;
 
 import java.util.List;
 import java.util.Optional;
-import secondbolt.cutting.CutPiece;
-import secondbolt.fit.Piece;
+import secondbolt.cutting.line.CutPiece;
+import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Outline;
 
 /**

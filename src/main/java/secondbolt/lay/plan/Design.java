@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import secondbolt.file.Placed;
+import secondbolt.file.value.Placed;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 

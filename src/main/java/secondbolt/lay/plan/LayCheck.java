@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import secondbolt.cloth.Cloth;
-import secondbolt.file.Placed;
-import secondbolt.file.Trouble;
-import secondbolt.fit.Pattern;
-import secondbolt.fit.Piece;
-import secondbolt.fit.PieceShape;
+import secondbolt.file.value.Placed;
+import secondbolt.file.value.Trouble;
 import secondbolt.garment.PieceEdge;
+import secondbolt.pattern.Pattern;
+import secondbolt.pattern.piece.Piece;
+import secondbolt.pattern.piece.PieceShape;
+import secondbolt.textile.Cloth;
 
 /**
  * Finds what a plan for the lay says of pieces, cloths and designs that are not there, and what

@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import secondbolt.file.Placed;
-import secondbolt.fit.Piece;
+import secondbolt.file.value.Placed;
 import secondbolt.lay.placement.Effort;
 import secondbolt.measure.Length;
+import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Point;
 
 /**

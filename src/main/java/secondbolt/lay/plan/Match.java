@@ -1,6 +1,6 @@
 package secondbolt.lay.plan;
 
-import secondbolt.file.Placed;
+import secondbolt.file.value.Placed;
 import secondbolt.garment.PieceEdge;
 
 /**

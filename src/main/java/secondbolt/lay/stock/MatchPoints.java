@@ -3,13 +3,13 @@ package secondbolt.lay.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.cutting.CutPiece;
-import secondbolt.fit.NotchPlace;
+import secondbolt.cutting.line.CutPiece;
 import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.Match;
 import secondbolt.measure.Length;
+import secondbolt.pattern.piece.NotchPlace;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
 

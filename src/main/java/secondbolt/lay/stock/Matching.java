@@ -2,8 +2,7 @@ package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.List;
-import secondbolt.cloth.ClothYield;
-import secondbolt.fit.Piece;
+import secondbolt.cloth.yields.ClothYield;
 import secondbolt.garment.Direction;
 import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
@@ -12,6 +11,7 @@ import secondbolt.lay.placement.Orientation;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.Match;
 import secondbolt.measure.Length;
+import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
 
@@ -178,8 +178,7 @@ public final class Matching {
     }
 
     private void tellOff(Match match, Direction axis, double offMm) {
-        boolean told =
-                unmet.stream().anyMatch(g -> g.match().equals(match) && g.axis() == axis);
+        boolean told = unmet.stream().anyMatch(g -> g.match().equals(match) && g.axis() == axis);
         if (offMm > SEEN_MM && !told) {
             unmet.add(new UnmetMatch(match, axis, Length.ofComputedMillimetres(offMm)));
         }

@@ -3,8 +3,8 @@ package secondbolt.lay.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.cloth.ClothYield;
-import secondbolt.cutting.CutPiece;
+import secondbolt.cloth.yields.ClothYield;
+import secondbolt.cutting.line.CutPiece;
 import secondbolt.garment.PieceEdge;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
@@ -109,7 +109,8 @@ public record PlacementRules(Stock stock, Trial trial) {
         return rules;
     }
 
-    private static Optional<PlacementRule> along(LayPiece piece, ClothYield.Kept feature, PlacementRule rule) {
+    private static Optional<PlacementRule> along(
+            LayPiece piece, ClothYield.Kept feature, PlacementRule rule) {
         String name = feature.edge().edge();
         Box edge = edge(piece, name, rule.orientation());
         Box strip = feature.strip();

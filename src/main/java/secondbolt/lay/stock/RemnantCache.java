@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import secondbolt.lay.kept.LayStore;
+import secondbolt.lay.kept.StoreKey;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.shape.Box;
 import secondbolt.shape.ClearRectangles;

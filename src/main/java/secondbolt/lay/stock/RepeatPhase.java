@@ -2,7 +2,8 @@ package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.List;
-import secondbolt.cloth.ClothYield;
+import secondbolt.cloth.yields.ClothYield;
+import secondbolt.lay.kept.LayCache;
 import secondbolt.lay.placement.AllowedPositions;
 import secondbolt.lay.placement.PlacementRule;
 import secondbolt.shape.Box;

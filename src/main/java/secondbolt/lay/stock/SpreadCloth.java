@@ -3,15 +3,15 @@ package secondbolt.lay.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import secondbolt.cloth.ClothResult;
-import secondbolt.cloth.ClothYield;
-import secondbolt.cloth.Textile;
+import secondbolt.cloth.yields.ClothResult;
+import secondbolt.cloth.yields.ClothYield;
 import secondbolt.garment.PieceEdge;
 import secondbolt.lay.placement.Container;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Region;
+import secondbolt.textile.Textile;
 
 /**
  * A cloth as it is spread for cutting, trimmed and washed, without what is cut from it already. In

@@ -1,7 +1,7 @@
 package secondbolt.lay.stock;
 
 import java.util.List;
-import secondbolt.cloth.ClothResult;
+import secondbolt.cloth.yields.ClothResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import secondbolt.fit.Piece;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.plan.Interfacing;
@@ -13,6 +12,7 @@ import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.Match;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.piece.Piece;
 
 /**
  * One way of laying: as the maker wrote it, or with something let go.

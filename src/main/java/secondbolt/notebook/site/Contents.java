@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import secondbolt.file.Json;
-import secondbolt.file.JsonReader;
+import secondbolt.file.json.Json;
+import secondbolt.file.json.JsonReader;
 
 /**
  * The list of all files a run made, kept in the site, so that the next run knows which files are

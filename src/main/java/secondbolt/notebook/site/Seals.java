@@ -16,8 +16,8 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import secondbolt.disk.KeepFolder;
-import secondbolt.file.Json;
-import secondbolt.file.JsonReader;
+import secondbolt.file.json.Json;
+import secondbolt.file.json.JsonReader;
 
 /**
  * The seals of the last run, kept in a file of the working folder. A seal is believed only if

@@ -16,6 +16,8 @@ import secondbolt.draw.Mark;
 import secondbolt.draw.Pen;
 import secondbolt.draw.SheetCode;
 import secondbolt.draw.Sketch;
+import secondbolt.draw.sheet.SheetPages;
+import secondbolt.draw.sheet.SheetText;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;

@@ -11,8 +11,8 @@ import secondbolt.draw.Sketch;
 import secondbolt.draw.paper.Page;
 import secondbolt.draw.paper.Paper;
 import secondbolt.draw.paper.PrintCorrection;
-import secondbolt.draw.paper.SheetPages;
-import secondbolt.draw.paper.SheetText;
+import secondbolt.draw.sheet.SheetPages;
+import secondbolt.draw.sheet.SheetText;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 import secondbolt.shape.Path;
@@ -62,12 +62,13 @@ final class SampleSheet {
                 SheetCode.of(drawing),
                 List.of(
                         "Press the band flat and lay it face up on the ironing board.",
-                        "Lay the sheet on the band so that the upper ends meet, and pin it along the"
-                                + " centre line every 5 cm, outside the buttonholes.",
+                        "Lay the sheet on the band so that the upper ends meet, and pin it along"
+                                + " the centre line every 5 cm, outside the buttonholes.",
                         "Mark both ends of each buttonhole through the paper with a chalk point."),
                 List.of(
                         "DO NOT CUT before the test square measures 100 mm both ways.",
-                        "The last hole lies 9 mm above the hem fold: less than the button's radius."),
+                        "The last hole lies 9 mm above the hem fold: less than the button's"
+                                + " radius."),
                 List.of(
                         List.of("Button", "From the top", "Hole starts", "Hole ends"),
                         List.of("1", "4 cm (1 9/16 in)", "3.2 cm (1 1/4 in)", "4.8 cm (1 7/8 in)"),

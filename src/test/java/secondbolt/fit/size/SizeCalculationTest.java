@@ -8,9 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.figure.Figures;
-import secondbolt.file.Json;
+import secondbolt.file.json.Json;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.ChosenSize;
+import secondbolt.wearer.Passage;
+import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
 
@@ -101,8 +105,8 @@ class SizeCalculationTest {
         assertEquals(
                 List.of(
                         "From the bust line down to the hip line redraw from size 18 to size 16"
-                            + " along the seam `side`, on every piece with that seam, its facing"
-                            + " and lining too."),
+                                + " along the seam `side`, on every piece with that seam, its facing"
+                                + " and lining too."),
                 result.redraw());
     }
 

@@ -3,16 +3,19 @@ package secondbolt.fit.size;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import secondbolt.file.Forms;
 import secondbolt.file.Key;
-import secondbolt.file.MapForm;
 import secondbolt.file.ProjectFileReader;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.MapForm;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.measure.Tape;
+import secondbolt.wearer.PatternSizes;
+import secondbolt.wearer.SizeChartSection;
+import secondbolt.wearer.WearerSection;
 
 /** Reads a wearer and a pattern's sizes written in a test as they would stand in a project file. */
-final class Written {
+public final class Written {
     private static final Key<Tape> UNITS =
             Key.required("units", Forms.choice(Tape.values(), Tape::symbol), "The tape.", "cm");
     private static final Key<PatternSizes> PATTERN =
@@ -25,7 +28,7 @@ final class Written {
     private Written() {}
 
     /** What the file says, without anything about its pieces; it must have no mistake. */
-    static SizeInput input(String units, String... lines) {
+    public static SizeInput input(String units, String... lines) {
         Mistakes mistakes = new Mistakes();
         return read(units, mistakes, lines)
                 .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
@@ -37,7 +40,7 @@ final class Written {
     }
 
     /** The mistakes in what is written, each with what would be right. */
-    static List<String> mistakes(String... lines) {
+    public static List<String> mistakes(String... lines) {
         Mistakes mistakes = new Mistakes();
         read("cm", mistakes, lines);
         return mistakes.inOrder().stream()

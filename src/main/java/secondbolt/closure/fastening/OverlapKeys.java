@@ -1,0 +1,82 @@
+package secondbolt.closure.fastening;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.file.Fields;
+import secondbolt.file.Key;
+import secondbolt.file.form.Forms;
+import secondbolt.file.value.LengthRange;
+import secondbolt.measure.Length;
+
+/** How the overlap of a closure is written. */
+public final class OverlapKeys {
+    private static final Key<Length> EXTENSION =
+            Key.optional(
+                    "extension",
+                    Forms.length(LengthRange.of("0 mm", "30 cm")),
+                    "From the centre line to the finished edge; needed for buttons and snaps, none"
+                            + " if hooks or ties are not told one.",
+                    "1.8");
+    private static final Key<Overlap.Laps> LAPS =
+            Key.optional(
+                    "laps",
+                    Forms.choice(Overlap.Laps.values(), Overlap.Laps::word),
+                    "Which side lies over, from the wearer's side; it has the holes. Needed for"
+                            + " buttons and snaps.",
+                    "right over left");
+    private static final Key<Overlap.Worn> WORN =
+            Key.optional(
+                    "worn",
+                    Forms.choice(Overlap.Worn.values(), Overlap.Worn::word),
+                    "Where on the garment it is; front if not told.",
+                    "front");
+    private static final Key<Length> APART =
+            Key.optional(
+                    "rows apart",
+                    Forms.length(LengthRange.of("2 cm", "40 cm")),
+                    "For two rows: from one row to the other, the centre line between them.",
+                    "12");
+    private static final Key<Boolean> HIDDEN =
+            Key.optional(
+                    "hidden",
+                    Forms.yesOrNo(),
+                    "Whether the holes are worked in a layer below the one that is seen.",
+                    "no");
+
+    private OverlapKeys() {}
+
+    /** All keys that say how the sides lie over each other. */
+    public static List<Key<?>> keys() {
+        return List.of(EXTENSION, LAPS, WORN, APART, HIDDEN);
+    }
+
+    /** The overlap, unless the kind asks for keys that were not written. */
+    public static Optional<Overlap> read(Fields fields, Fastening.Kind kind) {
+        boolean laps = kind == Fastening.Kind.BUTTONS || kind == Fastening.Kind.SNAPS;
+        boolean whole = true;
+        for (Key<?> key : List.of(EXTENSION, LAPS)) {
+            if (laps && fields.get(key).isEmpty()) {
+                fields.tell(
+                        fields.place(),
+                        "a closure of " + kind.word() + " without `" + key.name() + "`",
+                        "`" + key.name() + ": " + key.example() + "`");
+                whole = false;
+            }
+        }
+        Overlap overlap =
+                new Overlap(
+                        fields.get(EXTENSION).orElse(Length.ZERO),
+                        fields.get(LAPS).orElse(Overlap.Laps.RIGHT_OVER_LEFT),
+                        fields.get(WORN).orElse(Overlap.Worn.FRONT),
+                        fields.get(APART),
+                        fields.get(HIDDEN).orElse(false));
+        if (whole && overlap.rowOut().isLongerThan(overlap.extension())) {
+            fields.tell(
+                    APART,
+                    "rows so far apart that the outer one lies beyond the finished edge",
+                    "less than twice the extension, or a wider extension");
+            whole = false;
+        }
+        return whole ? Optional.of(overlap) : Optional.empty();
+    }
+}

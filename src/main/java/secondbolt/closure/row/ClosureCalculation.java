@@ -1,0 +1,141 @@
+package secondbolt.closure.row;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.fastening.Machine;
+import secondbolt.closure.placket.Closure;
+import secondbolt.closure.placket.PlacketPlan;
+import secondbolt.closure.placket.PlacketSpot;
+import secondbolt.fit.result.FitResult;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+
+/**
+ * Decides how many fasteners a closure has, where they come and where their holes begin and end.
+ */
+public final class ClosureCalculation {
+    private static final int MOST = 60;
+
+    /** How many counts are tried for one that leaves no hole to be worked by hand. */
+    private static final int CHOICE = 3;
+
+    /** How many more and how many fewer are tried beside the count taken. */
+    private static final int BESIDE = 3;
+
+    private final ClosureInput input;
+    private final Closure closure;
+    private final ClosureSpacing spacing;
+
+    private ClosureCalculation(ClosureInput input) {
+        this.input = input;
+        this.closure = input.closure();
+        this.spacing = new ClosureSpacing(input);
+    }
+
+    /**
+     * All closures whose placket's length is known, in the maker's order.
+     *
+     * @param fit the altered pattern, if there is one; closures on its edges need it
+     */
+    public static List<ClosureResult> all(
+            Map<String, Closure> closures, Optional<FitResult> fit, Machine machine, Tape tape) {
+        List<ClosureResult> results = new ArrayList<>();
+        closures.forEach(
+                (name, closure) ->
+                        PlacketPlan.of(closure, fit, tape)
+                                .map(plan -> new ClosureInput(name, closure, plan, machine, tape))
+                                .map(input -> work(input, PlacketChange.of(input, fit)))
+                                .ifPresent(results::add));
+        return results;
+    }
+
+    /**
+     * One closure.
+     *
+     * @param change what the alterations did to its placket
+     * @throws IllegalArgumentException if its fasteners cannot be placed at all, which {@link
+     *     ClosureCheck} tells
+     */
+    public static ClosureResult work(ClosureInput input, PlacketChange change) {
+        return new ClosureCalculation(input).result(change);
+    }
+
+    private ClosureResult result(PlacketChange change) {
+        int count = count();
+        FastenerRow row =
+                spacing.solve(count)
+                        .orElseThrow(
+                                () ->
+                                        new IllegalArgumentException(
+                                                count
+                                                        + " cannot be placed on "
+                                                        + input.plan().length()));
+        return new ClosureResult(
+                input,
+                row,
+                IntStream.range(0, count).mapToObj(i -> mark(i, row)).toList(),
+                closure.spread().count().map(told -> count - told).orElse(0),
+                row.isClean()
+                        ? List.of()
+                        : new FastenerRemedies(spacing, count, row, input.tape()).words(),
+                new OtherCounts(input, count, () -> counts(count)),
+                change);
+    }
+
+    /** As told; more where the largest gap asks for it; the fewest that keep it if none is told. */
+    private int count() {
+        int told = closure.spread().count().orElse(2);
+        Optional<Length> largest = closure.spread().largestGap();
+        if (largest.isEmpty()) {
+            return told;
+        }
+        List<Integer> possible =
+                IntStream.rangeClosed(Math.max(2, told), MOST)
+                        .filter(count -> spacing.isPossible(count, largest.get()))
+                        .limit(CHOICE)
+                        .boxed()
+                        .toList();
+        return possible.stream()
+                .filter(count -> spacing.isClear(count, largest.get()))
+                .findFirst()
+                .orElse(possible.isEmpty() ? told : possible.get(0));
+    }
+
+    private FastenerMark mark(int index, FastenerRow row) {
+        int number = index + 1;
+        Fastening fastening = closure.fastening();
+        Length fromTop = row.fromTop().get(index);
+        Fastening.Holes holes = fastening.holes(number);
+        Length start =
+                (holes == Fastening.Holes.UPRIGHT ? fromTop : Length.ZERO)
+                        .minus(holes.reach().on(input.tape()));
+        boolean isTooLong = fastening.hasHoles() && !input.machine().stitches(fastening.hole());
+        boolean byHand = fastening.hasHoles() && (row.byHand().contains(index) || isTooLong);
+        return new FastenerMark(
+                number, fromTop, holes, start, start.plus(fastening.hole()), byHand, why(fromTop));
+    }
+
+    /** What a fastener meets there, in the maker's words. */
+    private Optional<String> why(Length fromTop) {
+        return input.plan().meets().stream()
+                .filter(meet -> meet.at().minus(fromTop).size().isShorterThan(input.tape().mark()))
+                .map(PlacketSpot::why)
+                .findFirst();
+    }
+
+    private List<OtherCount> counts(int taken) {
+        if (taken < 2) {
+            return List.of();
+        }
+        List<OtherCount> counts = new ArrayList<>();
+        for (int other = Math.max(2, taken - BESIDE); other <= taken + BESIDE; other++) {
+            int count = other;
+            spacing.solve(count).ifPresent(row -> counts.add(new OtherCount(count, row)));
+        }
+        return List.copyOf(counts);
+    }
+}

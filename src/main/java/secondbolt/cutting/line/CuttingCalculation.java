@@ -1,0 +1,106 @@
+package secondbolt.cutting.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.fit.result.FitResult;
+import secondbolt.garment.PieceEdge;
+import secondbolt.hem.plan.Hem;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.pattern.Pattern;
+import secondbolt.pattern.piece.NamedEdge;
+import secondbolt.pattern.piece.Piece;
+import secondbolt.pattern.piece.PieceShape;
+import secondbolt.shape.EdgeLine;
+import secondbolt.shape.cut.Allowance;
+import secondbolt.shape.cut.CuttingLine;
+import secondbolt.worksheet.Convention;
+
+/** Draws the cutting line round each piece, after alterations and hems. */
+public final class CuttingCalculation {
+    /** The seam allowance where none is told; that ⅝ in is treated as 1.5 cm is from memory. */
+    public static final Convention USUAL_ALLOWANCE =
+            new Convention(
+                    Length.ofInches(5, 8),
+                    Length.ofMillimetres(15),
+                    "usual on modern paper patterns (home-economics class notes, 2008)");
+
+    private final FitResult fit;
+    private final Map<String, Hem> hems;
+    private final Tape tape;
+
+    private CuttingCalculation(FitResult fit, Map<String, Hem> hems, Tape tape) {
+        this.fit = fit;
+        this.hems = hems;
+        this.tape = tape;
+    }
+
+    /**
+     * The cutting lines of a pattern.
+     *
+     * @param hems by name; their edges must be there, which reading has checked
+     */
+    public static CuttingResult work(FitResult fit, Map<String, Hem> hems, Tape tape) {
+        return new CuttingCalculation(fit, hems, tape).result();
+    }
+
+    private CuttingResult result() {
+        List<CutPiece> pieces = new ArrayList<>();
+        List<Piece> taped = new ArrayList<>();
+        for (Piece piece : fit.pieces()) {
+            Optional<PieceShape.Drawn> shape = piece.shape().asDrawn();
+            shape.ifPresentOrElse(s -> pieces.add(cut(piece, s)), () -> taped.add(piece));
+        }
+        Pattern pattern = fit.pattern();
+        return new CuttingResult(
+                pattern.rights(), allowance(), pattern.allowance().isEmpty(), pieces, taped);
+    }
+
+    private Length allowance() {
+        return fit.pattern()
+                .allowance()
+                .map(Pattern.Allowance::of)
+                .orElseGet(() -> USUAL_ALLOWANCE.on(tape));
+    }
+
+    private CutPiece cut(Piece piece, PieceShape.Drawn shape) {
+        boolean included =
+                fit.pattern().allowance().map(Pattern.Allowance::isIncluded).orElse(false);
+        List<EdgeAllowance> edges =
+                shape.edges().stream().map(edge -> allowance(piece, edge)).toList();
+        Optional<PieceShape.Drawn> before =
+                fit.pattern()
+                        .find(piece.name())
+                        .flatMap(p -> p.shape().asDrawn())
+                        .filter(was -> !was.equals(shape));
+        return new CutPiece(piece, shape, before, edges, included, line(shape, edges, included));
+    }
+
+    /** The line to cut on; the outline itself if the allowances are included in it. */
+    public static CuttingLine line(
+            PieceShape.Drawn shape, List<EdgeAllowance> edges, boolean included) {
+        List<EdgeLine> lines = shape.edges().stream().map(NamedEdge::line).toList();
+        List<Allowance> widths =
+                edges.stream().map(e -> included ? Allowance.plain(0) : e.allowance()).toList();
+        return CuttingLine.of(lines, widths);
+    }
+
+    private EdgeAllowance allowance(Piece piece, NamedEdge edge) {
+        String name = edge.name();
+        if (piece.fold().filter(name::equals).isPresent()) {
+            return new EdgeAllowance(name, Length.ZERO, Allowance.Kind.FOLD);
+        }
+        Length seam = piece.allowance(name, allowance());
+        Optional<Hem> hem =
+                hems.values().stream()
+                        .filter(h -> h.isOn(new PieceEdge(piece.name(), name)))
+                        .findFirst();
+        if (hem.isEmpty() || hem.get().turned() == Hem.Turned.FACED) {
+            return new EdgeAllowance(name, seam, Allowance.Kind.PLAIN);
+        }
+        Length adds = hem.get().addsBelowTheFold(seam, tape);
+        return new EdgeAllowance(name, adds, Allowance.Kind.HEM);
+    }
+}

@@ -1,0 +1,28 @@
+package secondbolt.cutting.line;
+
+import java.util.List;
+import secondbolt.measure.Length;
+import secondbolt.pattern.Pattern;
+import secondbolt.pattern.piece.Piece;
+
+/**
+ * A pattern ready to be cut.
+ *
+ * @param rights whose it is
+ * @param allowance the seam allowance of every edge that has none of its own
+ * @param isAssumed whether that was not told
+ * @param pieces the drawn ones, in her order
+ * @param taped those known by tape only, which have no cutting line
+ */
+public record CuttingResult(
+        Pattern.Rights rights,
+        Length allowance,
+        boolean isAssumed,
+        List<CutPiece> pieces,
+        List<Piece> taped) {
+    /** Copies the lists. */
+    public CuttingResult {
+        pieces = List.copyOf(pieces);
+        taped = List.copyOf(taped);
+    }
+}

@@ -1,0 +1,322 @@
+package secondbolt.file.form;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import secondbolt.file.Form;
+import secondbolt.file.Schemas;
+import secondbolt.file.Spelling;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.file.value.Answer;
+import secondbolt.file.value.LengthRange;
+import secondbolt.file.value.Placed;
+import secondbolt.measure.ClothWeight;
+import secondbolt.measure.Length;
+import secondbolt.measure.Mass;
+import secondbolt.measure.Parsed;
+import secondbolt.measure.Share;
+
+/**
+ * The forms of single values; {@link ListForm}, {@link NamedForm} and {@link MapForm} hold more.
+ */
+public final class Forms {
+    private Forms() {}
+
+    /** Text in any language, of so many letters at most. */
+    public static Form<String> text(int mostLetters) {
+        Map<String, Object> schema = Schemas.ofType("string");
+        schema.put("maxLength", mostLetters);
+        String words = "text of " + mostLetters + " letters at most";
+        return new TextForm<>(
+                words,
+                schema,
+                (text, reading) ->
+                        text.codePointCount(0, text.length()) <= mostLetters
+                                ? new Parsed.Value<>(text)
+                                : refuse(
+                                        "text of "
+                                                + text.codePointCount(0, text.length())
+                                                + " letters",
+                                        words));
+    }
+
+    /** A whole number in a range, both ends included. */
+    public static Form<Integer> whole(int least, int most) {
+        return whole(least, most, "");
+    }
+
+    /**
+     * The same, told with what is done beyond the range.
+     *
+     * @param beyond goes on after the range, such as {@code ; more is cut in two}
+     */
+    public static Form<Integer> whole(int least, int most, String beyond) {
+        Map<String, Object> schema = Schemas.ofType("integer");
+        schema.put("minimum", least);
+        schema.put("maximum", most);
+        String words = "a whole number from " + least + " to " + most + beyond;
+        return new TextForm<>(
+                words,
+                schema,
+                (text, reading) -> {
+                    boolean whole = text.matches("[+-]?\\d{1,9}");
+                    int number = whole ? Integer.parseInt(text) : 0;
+                    return whole && number >= least && number <= most
+                            ? new Parsed.Value<>(number)
+                            : refuse("`" + text + "`", words);
+                });
+    }
+
+    /** A length in a range; a bare number is on the project's tape. */
+    public static Form<Length> length(LengthRange range) {
+        return length(range, "");
+    }
+
+    /**
+     * The same, told with why it must be known.
+     *
+     * @param why goes on after the range, such as {@code , which the cutting line needs}
+     */
+    public static Form<Length> length(LengthRange range, String why) {
+        String words = "a length of " + range.words() + why;
+        return new TextForm<>(
+                words,
+                Schemas.textOrNumber(),
+                (text, reading) ->
+                        text.equals("unknown") && !why.isEmpty()
+                                ? refuse("`unknown`", words)
+                                : inRange(
+                                        Length.parse(text, reading.tape()),
+                                        range::holds,
+                                        text,
+                                        words));
+    }
+
+    /** A plain number in a range, such as the fullness of gathers. */
+    public static Form<BigDecimal> number(String least, String most) {
+        Map<String, Object> schema = Schemas.ofType("number");
+        String words = "a number from " + least + " to " + most;
+        return new TextForm<>(
+                words,
+                schema,
+                (text, reading) -> {
+                    boolean plain = text.matches("\\d{1,6}([.,]\\d{1,6})?");
+                    BigDecimal number =
+                            plain ? new BigDecimal(text.replace(',', '.')) : BigDecimal.ZERO;
+                    return plain
+                                    && number.compareTo(new BigDecimal(least)) >= 0
+                                    && number.compareTo(new BigDecimal(most)) <= 0
+                            ? new Parsed.Value<>(number)
+                            : refuse("`" + text + "`", words);
+                });
+    }
+
+    /** The same form, its value with the place it stands at. */
+    public static <T> Form<Placed<T>> placed(Form<T> form) {
+        return new AdaptedForm<>(
+                form, (value, node, reading) -> Optional.of(new Placed<>(value, node.place())));
+    }
+
+    /** Text that must mean something. */
+    public static <T> Form<T> parsed(String words, Function<String, Optional<T>> parse) {
+        return new TextForm<>(
+                words,
+                Schemas.ofType("string"),
+                (text, reading) ->
+                        parse.apply(text)
+                                .<Parsed<T>>map(Parsed.Value::new)
+                                .orElseGet(() -> refuse("`" + text + "`", words)));
+    }
+
+    /**
+     * The path of another file in the project's folder.
+     *
+     * @param words what is right
+     * @param read reads it, and tells the mistakes in it
+     */
+    public static <T> Form<T> file(
+            String words, BiFunction<SourceFile, Mistakes, Optional<T>> read) {
+        return new FileForm<>(words, read);
+    }
+
+    /** A cloth weight from 10 to 2000 g/m²: from gauze to a rug. */
+    public static Form<ClothWeight> clothWeight() {
+        String words = "a cloth weight of 10 g/m2 to 2000 g/m2";
+        return new TextForm<>(
+                words,
+                Schemas.ofType("string"),
+                (text, reading) ->
+                        inRange(
+                                ClothWeight.parse(text),
+                                w ->
+                                        w.gramsPerSquareMetre() >= 10
+                                                && w.gramsPerSquareMetre() <= 2000,
+                                text,
+                                words));
+    }
+
+    /** A mass of cloth from 1 g to 50 kg. */
+    public static Form<Mass> mass() {
+        String words = "a mass of 1 g to 50 kg";
+        return new TextForm<>(
+                words,
+                Schemas.ofType("string"),
+                (text, reading) ->
+                        inRange(
+                                Mass.parse(text),
+                                m -> m.grams() >= 1 && m.grams() <= 50_000,
+                                text,
+                                words));
+    }
+
+    /** A share above 0 % and up to 100 %. */
+    public static Form<Share> share() {
+        String words = "a share such as 65 %, above 0 % and up to 100 %";
+        return new TextForm<>(
+                words,
+                Schemas.ofType("string"),
+                (text, reading) ->
+                        inRange(
+                                Share.parse(text),
+                                s -> s.fraction() > 0 && s.fraction() <= 1,
+                                text,
+                                words));
+    }
+
+    /** A day, as {@code 2026-05-01}. */
+    public static Form<LocalDate> date() {
+        Map<String, Object> schema = Schemas.ofType("string");
+        schema.put("format", "date");
+        String words = "a day such as 2026-05-01";
+        return new TextForm<>(
+                words,
+                schema,
+                (text, reading) -> {
+                    try {
+                        return new Parsed.Value<>(LocalDate.parse(text));
+                    } catch (DateTimeException e) {
+                        return refuse("`" + text + "`", words);
+                    }
+                });
+    }
+
+    /** One of a few words. */
+    public static <T> Form<T> choice(Map<String, T> byWord) {
+        Map<String, T> choices = new LinkedHashMap<>(byWord);
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("enum", List.copyOf(choices.keySet()));
+        String words =
+                choices.size() == 1
+                        ? "`" + choices.keySet().iterator().next() + "`"
+                        : "one of " + Spelling.quoted(choices.keySet());
+        return new TextForm<>(
+                words,
+                schema,
+                (text, reading) -> {
+                    T value = choices.get(text);
+                    if (value != null) {
+                        return new Parsed.Value<>(value);
+                    }
+                    Optional<String> near = Spelling.nearest(text, choices.keySet());
+                    return refuse(
+                            "`" + text + "`", near.map(n -> "`" + n + "`, ").orElse("") + words);
+                });
+    }
+
+    /** One of an enum's words. */
+    public static <T> Form<T> choice(T[] values, Function<T, String> word) {
+        Map<String, T> byWord = new LinkedHashMap<>();
+        for (T value : values) {
+            byWord.put(word.apply(value), value);
+        }
+        return choice(byWord);
+    }
+
+    /** {@code yes} or {@code no}. */
+    public static Form<Boolean> yesOrNo() {
+        Map<String, Boolean> words = new LinkedHashMap<>();
+        words.put("yes", true);
+        words.put("no", false);
+        return choice(words);
+    }
+
+    /** {@code true} or {@code false}, or {@code yes} or {@code no}. */
+    public static Form<Boolean> trueOrFalse() {
+        Map<String, Boolean> words = new LinkedHashMap<>();
+        words.put("true", true);
+        words.put("false", false);
+        words.put("yes", true);
+        words.put("no", false);
+        return choice(words);
+    }
+
+    /** A value, or {@code unknown}. */
+    public static <T> Form<Answer<T>> orUnknown(Form<T> form) {
+        return EitherForm.of(map(form, Answer::known), word("unknown", Answer.<T>unknown()));
+    }
+
+    /** One word that stands for a value. */
+    public static <T> Form<T> word(String word, T value) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("const", word);
+        return new WordForm<>(word, value, schema);
+    }
+
+    /** The same form, its value turned into another. */
+    public static <T, R> Form<R> map(Form<T> form, Function<T, R> change) {
+        return new AdaptedForm<>(form, (value, node, reading) -> Optional.of(change.apply(value)));
+    }
+
+    /** The same form, for texts that begin with a letter; to be one of two. */
+    public static <T> Form<T> name(Form<T> form) {
+        return new NarrowForm<>(
+                form, text -> !text.isEmpty() && Character.isLetter(text.codePointAt(0)));
+    }
+
+    /**
+     * One of two forms.
+     *
+     * @param general reads what the other does not suit
+     * @param special reads what it suits
+     */
+    public static <T> Form<T> either(Form<T> general, Form<T> special) {
+        return EitherForm.of(general, special);
+    }
+
+    /**
+     * The same form, its value checked as well.
+     *
+     * @param check what it must pass
+     * @param right what would be right when it does not
+     */
+    public static <T> Form<T> checked(Form<T> form, Predicate<T> check, String right) {
+        return new AdaptedForm<>(
+                form,
+                (value, node, reading) -> {
+                    if (check.test(value)) {
+                        return Optional.of(value);
+                    }
+                    reading.tellWrong(node, right);
+                    return Optional.empty();
+                });
+    }
+
+    private static <T> Parsed<T> inRange(
+            Parsed<T> parsed, Function<T, Boolean> holds, String text, String words) {
+        return parsed.fold(
+                value -> holds.apply(value) ? parsed : refuse("`" + text + "`", words),
+                refusal -> parsed);
+    }
+
+    private static <T> Parsed<T> refuse(String found, String right) {
+        return new Parsed.Refusal<>(found, right);
+    }
+}

@@ -1,0 +1,162 @@
+package secondbolt.file.form;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import secondbolt.file.Fields;
+import secondbolt.file.Form;
+import secondbolt.file.Key;
+import secondbolt.file.Reading;
+import secondbolt.file.Schemas;
+import secondbolt.file.Spelling;
+import secondbolt.file.source.Node;
+
+/**
+ * A mapping with known keys, read into a record.
+ *
+ * <p>An unknown key is told with the nearest known one; if that one is missing, the missing one is
+ * not told as well, for it is the same slip.
+ *
+ * @param <T> what it is read as
+ */
+public final class MapForm<T> implements Form<T> {
+    private final String what;
+    private final List<Key<?>> keys;
+    private final Function<Fields, Optional<T>> make;
+
+    private MapForm(String what, List<Key<?>> keys, Function<Fields, Optional<T>> make) {
+        this.what = what;
+        this.keys = List.copyOf(keys);
+        this.make = make;
+    }
+
+    /**
+     * A mapping.
+     *
+     * @param what it describes, such as {@code a button}
+     * @param keys all its keys
+     * @param make turns the fields into the record; called only if every key was read without a
+     *     mistake. It may tell mistakes of its own, and then returns nothing.
+     */
+    public static <T> MapForm<T> of(
+            String what, List<Key<?>> keys, Function<Fields, Optional<T>> make) {
+        return new MapForm<>(what, keys, make);
+    }
+
+    @Override
+    public Optional<T> read(Node node, Reading reading) {
+        Optional<Node.Mapping> mapping = node.asMapping();
+        if (mapping.isEmpty()) {
+            reading.tellWrong(node, words());
+            return Optional.empty();
+        }
+        int before = reading.mistakeCount();
+        Fields fields = readKeys(mapping.get(), reading);
+        return reading.mistakeCount() > before || !reading.isWhole()
+                ? Optional.empty()
+                : make.apply(fields);
+    }
+
+    private Fields readKeys(Node.Mapping mapping, Reading reading) {
+        Fields fields = new Fields(mapping, reading);
+        List<String> misspelt = new ArrayList<>();
+        for (Node.Pair pair : mapping.pairs()) {
+            Optional<Key<?>> key =
+                    keys.stream().filter(k -> k.name().equals(pair.key().text())).findFirst();
+            if (key.isEmpty()) {
+                misspelt.add(pair.key().text());
+                tellUnknown(mapping, pair, reading);
+            } else if (key.get().need() == Key.Need.LATER) {
+                reading.tell(
+                        pair.key().place(),
+                        "`" + pair.key().text() + "`, which this version does not work out yet",
+                        "the file without it for now (put a # before its lines)");
+            } else {
+                fields.read(key.get(), pair.value());
+            }
+        }
+        if (reading.isWhole()) {
+            tellMissing(mapping, misspelt, reading);
+        }
+        return fields;
+    }
+
+    private Optional<String> nearest(String misspelt) {
+        return Spelling.nearest(misspelt, keys.stream().map(Key::name).toList());
+    }
+
+    private void tellUnknown(Node.Mapping mapping, Node.Pair pair, Reading reading) {
+        String right =
+                nearest(pair.key().text())
+                        .map(near -> "`" + near + "`")
+                        .orElseGet(() -> "one of " + Spelling.quoted(free(mapping)));
+        reading.tell(
+                pair.key().place(),
+                "`" + pair.key().text() + "`, which is not a key of " + what,
+                right);
+    }
+
+    /** The names that may still be written, the required ones first. */
+    private List<String> free(Node.Mapping mapping) {
+        List<String> free = new ArrayList<>();
+        for (Key.Need need : List.of(Key.Need.REQUIRED, Key.Need.OPTIONAL)) {
+            keys.stream()
+                    .filter(k -> k.need() == need && mapping.find(k.name()).isEmpty())
+                    .forEach(k -> free.add(k.name()));
+        }
+        return free;
+    }
+
+    private void tellMissing(Node.Mapping mapping, List<String> misspelt, Reading reading) {
+        for (Key<?> key : keys) {
+            boolean meant =
+                    misspelt.stream()
+                            .anyMatch(m -> nearest(m).orElse(key.name()).equals(key.name()));
+            if (key.need() == Key.Need.REQUIRED && mapping.find(key.name()).isEmpty() && !meant) {
+                reading.tell(
+                        mapping.place(),
+                        what + " without `" + key.name() + "`",
+                        "`" + key.name() + ": " + key.example() + "`");
+            }
+        }
+    }
+
+    @Override
+    public boolean suits(Node node) {
+        return node.asMapping().isPresent();
+    }
+
+    @Override
+    public String words() {
+        return what + ", written as keys with values";
+    }
+
+    @Override
+    public List<Key<?>> keys() {
+        return keys;
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+        Map<String, Object> properties = new LinkedHashMap<>();
+        List<Object> required = new ArrayList<>();
+        for (Key<?> key : keys) {
+            if (key.need() != Key.Need.LATER) {
+                properties.put(key.name(), Schemas.described(key));
+            }
+            if (key.need() == Key.Need.REQUIRED) {
+                required.add(key.name());
+            }
+        }
+        Map<String, Object> schema = Schemas.ofType("object");
+        schema.put("properties", properties);
+        if (!required.isEmpty()) {
+            schema.put("required", required);
+        }
+        schema.put("additionalProperties", false);
+        return schema;
+    }
+}

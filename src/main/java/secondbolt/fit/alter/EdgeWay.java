@@ -1,0 +1,75 @@
+package secondbolt.fit.alter;
+
+import java.util.List;
+import secondbolt.pattern.piece.NamedEdge;
+import secondbolt.pattern.piece.PieceShape;
+import secondbolt.shape.EdgeLine;
+import secondbolt.shape.Point;
+import secondbolt.shape.cut.CuttingLine;
+
+/**
+ * Which way an edge goes that is moved outward: straight across the piece, or square to itself.
+ *
+ * <p>Derived: a neighbour grows by the whole of what the edge moves only if it runs that way. Waist
+ * and hem of a ring run square to its sides; those of a straight-topped gore run across. An edge
+ * that lies nearer to across than to along can only be moved square to itself.
+ */
+public final class EdgeWay {
+    /** The cosine of 30 degrees: nearer than that is along. */
+    static final double NEARLY = Math.sqrt(3) / 2;
+
+    /** The cosine of 8 degrees: an edge that leans less is moved across without any harm. */
+    private static final double UPRIGHT = 0.99;
+
+    /** The cosine of 45 degrees. */
+    private static final double LEANING = Math.sqrt(0.5);
+
+    private final List<EdgeLine> edges;
+    private final int way;
+
+    /** The ways of all edges of a drawn piece. */
+    public EdgeWay(PieceShape.Drawn drawn) {
+        edges = drawn.edges().stream().map(NamedEdge::line).toList();
+        way = CuttingLine.way(edges);
+    }
+
+    /** Out of the piece, square to the line between the edge's ends, as an arrow of length one. */
+    Point square(int number) {
+        EdgeLine edge = edges.get(number);
+        Point from = edge.start();
+        Point to = edge.end();
+        double mm = from.distanceMm(to);
+        double x = (to.xMm() - from.xMm()) / mm;
+        double y = (to.yMm() - from.yMm()) / mm;
+        return new Point(way * y, -way * x);
+    }
+
+    /** Whether an edge is moved square to itself. */
+    public boolean isSquare(int number) {
+        EdgeLine edge = edges.get(number);
+        if (edge.start().distanceMm(edge.end()) < 1) {
+            return false;
+        }
+        Point square = square(number);
+        double across = Math.abs(square.xMm());
+        if (across > UPRIGHT || across < LEANING) {
+            return across < LEANING;
+        }
+        return lead(number, square) > lead(number, new Point(Math.signum(square.xMm()), 0));
+    }
+
+    /** How nearly both neighbours run that way. */
+    private double lead(int number, Point arrow) {
+        int count = edges.size();
+        EdgeLine before = edges.get((number + count - 1) % count);
+        EdgeLine after = edges.get((number + 1) % count).reversed();
+        return lead(before, arrow) + lead(after, arrow);
+    }
+
+    /** A neighbour that runs quite another way, as an armhole does, tells nothing. */
+    private static double lead(EdgeLine towards, Point arrow) {
+        Point leads = towards.directionAt(towards.lengthMm());
+        double cosine = Math.abs(leads.xMm() * arrow.xMm() + leads.yMm() * arrow.yMm());
+        return cosine < LEANING ? LEANING : cosine;
+    }
+}

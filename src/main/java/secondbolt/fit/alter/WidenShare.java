@@ -1,0 +1,100 @@
+package secondbolt.fit.alter;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.Pattern;
+import secondbolt.pattern.piece.Piece;
+
+/**
+ * What every cut edge of a name takes of a change of width.
+ *
+ * <p>Source: Central Washington University costume text, chapter 17: divide the amount by the
+ * number of seams available and add at the outside edges; derived: so each cut edge takes the
+ * amount over twice the seams.
+ *
+ * @param edges the edges' names
+ * @param pieces the pieces that go round the body together
+ * @param by in all round the body; negative narrows
+ * @param cutEdges how many edges of that name are cut
+ * @param from nothing above this, along the piece from its top
+ * @param to all from this on
+ */
+public record WidenShare(
+        List<String> edges,
+        Set<String> pieces,
+        Length by,
+        int cutEdges,
+        Optional<Length> from,
+        Optional<Length> to) {
+    /** The shares of each layer of the garment. */
+    static List<WidenShare> of(Alteration.Widen widen, Pattern pattern) {
+        return BodyLayers.of(pattern, widen.edges()).layers().stream()
+                .map(layer -> ofLayer(widen, layer, pattern))
+                .toList();
+    }
+
+    private static WidenShare ofLayer(Alteration.Widen widen, Set<String> layer, Pattern pattern) {
+        int edges = 0;
+        for (Piece piece : pattern.pieces()) {
+            long named = widen.edges().stream().filter(piece::hasEdge).count();
+            edges += layer.contains(piece.name()) ? (int) named * piece.timesRoundTheBody() : 0;
+        }
+        return new WidenShare(widen.edges(), layer, widen.by(), edges, widen.from(), widen.to());
+    }
+
+    /** Whether it changes this piece. */
+    boolean concerns(Piece piece) {
+        return pieces.contains(piece.name()) && edges.stream().anyMatch(piece::hasEdge);
+    }
+
+    /** What each edge takes, exactly. */
+    Length each() {
+        return cutEdges == 0 ? Length.ZERO : by.dividedBy(cutEdges);
+    }
+
+    /** How much of the share an edge takes so far along the piece, from 0 to 1. */
+    double ramp(double alongMm) {
+        return ramp(from, to, alongMm);
+    }
+
+    /** The same for a taper from one height to another; without them it is 1 throughout. */
+    public static double ramp(Optional<Length> from, Optional<Length> to, double alongMm) {
+        if (from.isEmpty() || to.isEmpty()) {
+            return 1;
+        }
+        double fromMm = from.get().millimetres();
+        double toMm = to.get().millimetres();
+        if (alongMm <= fromMm) {
+            return 0;
+        }
+        return alongMm >= toMm ? 1 : (alongMm - fromMm) / (toMm - fromMm);
+    }
+
+    /**
+     * How the share is marked with a tape that does not show it: so many edges at one mark, the
+     * others at the next, so that the total is right.
+     *
+     * @param lower the smaller mark
+     * @param atLower how many edges take it
+     * @param upper the next mark
+     * @param atUpper how many edges take it
+     */
+    public record ByTheTape(Length lower, int atLower, Length upper, int atUpper) {}
+
+    /** The share by the tape's marks, added or taken off; nothing if it stands on one. */
+    public Optional<ByTheTape> byTheTape(Tape tape) {
+        Length step = tape.mark();
+        Length share = each().size();
+        Length lower = share.roundedDownTo(step);
+        if (cutEdges == 0 || lower.equals(share)) {
+            return Optional.empty();
+        }
+        Length rest = by.size().roundedTo(step).minus(lower.times(cutEdges));
+        int atUpper = (int) Math.round(rest.millimetres() / step.millimetres());
+        return Optional.of(new ByTheTape(lower, cutEdges - atUpper, lower.plus(step), atUpper));
+    }
+}

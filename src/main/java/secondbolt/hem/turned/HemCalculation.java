@@ -1,0 +1,217 @@
+package secondbolt.hem.turned;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.fit.result.FitResult;
+import secondbolt.garment.PieceEdge;
+import secondbolt.hem.plan.Hem;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.pattern.Pattern;
+import secondbolt.pattern.piece.NamedEdge;
+import secondbolt.pattern.piece.Piece;
+import secondbolt.pattern.piece.PieceShape;
+import secondbolt.shape.EdgeLine;
+import secondbolt.shape.cut.Parallel;
+import secondbolt.shape.cut.TurnedEdge;
+import secondbolt.worksheet.Convention;
+
+/**
+ * Works hems out on the altered pieces: how long each fold is, how long the edge that is turned up,
+ * and the line it lands on.
+ *
+ * <p>What is compared is the edge that is sewn down, at the depth from the fold; the raw edge of a
+ * hem turned twice lies farther out, but is hidden in the turn.
+ */
+public final class HemCalculation {
+    /** Common practice, no source. */
+    public static final double PRESSES_FLAT = 0.005;
+
+    /** Common practice, no source: more will not shrink flat in firm cotton. */
+    public static final double SHRINKS_IN = 0.05;
+
+    /** How far apart the marks of a level are. */
+    private static final Convention MARK_EVERY =
+            new Convention(
+                    Length.ofInches(3, 1),
+                    Length.ofMillimetres(75),
+                    "T. Johnson, It's Fun to Sew a Cotton School Dress, 4-H bulletin L-87: mark"
+                            + " from the floor every 3 in");
+
+    /** A strip of paper is not cut off lower than this above the floor. */
+    private static final Length LEAST_TRIM = Length.ofMillimetres(5);
+
+    /** From here on a hem counts as circular: a quarter of a circle all round. */
+    private static final double CIRCULAR_RADIANS = Math.PI / 2 - 1e-6;
+
+    private final FitResult fit;
+    private final Collection<Hem> hems;
+    private final Tape tape;
+
+    private HemCalculation(FitResult fit, Collection<Hem> hems, Tape tape) {
+        this.fit = fit;
+        this.hems = hems;
+        this.tape = tape;
+    }
+
+    /**
+     * The hems of a pattern, in the maker's order.
+     *
+     * @param hems by name; their edges must be there, which reading has checked
+     */
+    public static List<HemResult> all(FitResult fit, Map<String, Hem> hems, Tape tape) {
+        HemCalculation all = new HemCalculation(fit, hems.values(), tape);
+        List<HemResult> results = new ArrayList<>();
+        hems.forEach((name, hem) -> results.add(all.work(name, hem)));
+        return List.copyOf(results);
+    }
+
+    private HemResult work(String name, Hem hem) {
+        List<HemEdge> edges = hem.edges().stream().map(edge -> edge(hem, edge)).toList();
+        return new HemResult(
+                name,
+                hem,
+                hem.turnedUp(tape),
+                hem.pressingDepths(tape),
+                edges,
+                hem.hang().orElseGet(() -> usualHang(edges)),
+                hem.fromFloor().map(floor -> level(hem, floor, edges)));
+    }
+
+    private HemLevel level(Hem hem, Length floor, List<HemEdge> edges) {
+        Length round = edges.stream().map(HemEdge::foldAllRound).reduce(Length.ZERO, Length::plus);
+        Length every = MARK_EVERY.on(tape);
+        int marks = (int) Math.ceil(round.millimetres() / every.millimetres() - 1e-9);
+        Length up = hem.turnedUp(tape);
+        Optional<Length> trim =
+                Optional.of(floor.minus(up))
+                        .filter(above -> up.isPositive() && !above.isShorterThan(LEAST_TRIM));
+        return new HemLevel(floor, every, marks, trim);
+    }
+
+    private static Hem.Hang usualHang(List<HemEdge> edges) {
+        boolean bias = edges.stream().anyMatch(e -> e.piece().grain() == Piece.Grain.BIAS);
+        double turns = edges.stream().mapToDouble(HemEdge::turnsAllRound).sum();
+        return bias || turns >= CIRCULAR_RADIANS ? Hem.Hang.A_DAY : Hem.Hang.NOT;
+    }
+
+    private HemEdge edge(Hem hem, PieceEdge edge) {
+        Piece piece = fit.find(edge.piece()).orElseThrow();
+        Optional<PieceShape.Drawn> drawn = piece.shape().asDrawn();
+        boolean included = isIncluded() && hem.turned() != Hem.Turned.FACED;
+        Optional<TurnedEdge> turned =
+                hem.depth()
+                        .flatMap(
+                                depth ->
+                                        drawn.map(
+                                                shape ->
+                                                        included
+                                                                ? inside(hem, piece, shape, edge)
+                                                                : asDrawn(hem, shape, edge)));
+        Length fold =
+                turned.filter(t -> included)
+                        .map(t -> HemEdge.mm(t.foldMm()))
+                        .orElseGet(() -> piece.shape().edgeLengths().get(edge.edge()));
+        return new HemEdge(
+                edge,
+                piece,
+                fold,
+                turned,
+                handling(hem, turned),
+                drawn.map(shape -> ends(piece, shape, edge)).orElse(HemEdge.Ends.UNKNOWN),
+                included);
+    }
+
+    private boolean isIncluded() {
+        return fit.pattern().allowance().map(Pattern.Allowance::isIncluded).orElse(false);
+    }
+
+    static HemEdge.Handling handling(Hem hem, Optional<TurnedEdge> turned) {
+        if (hem.turned() == Hem.Turned.FACED) {
+            return HemEdge.Handling.FACE;
+        }
+        if (turned.isEmpty()) {
+            return HemEdge.Handling.OPEN;
+        }
+        double landing = turned.get().landingMm();
+        double share = landing > 0 ? turned.get().surplusMm() / landing : Double.POSITIVE_INFINITY;
+        if (share < -PRESSES_FLAT) {
+            return HemEdge.Handling.SHORT;
+        }
+        return share < PRESSES_FLAT
+                ? HemEdge.Handling.FLAT
+                : share <= SHRINKS_IN ? HemEdge.Handling.EASE : HemEdge.Handling.TOO_FULL;
+    }
+
+    private static int number(PieceShape.Drawn shape, PieceEdge edge) {
+        for (int i = 0; i < shape.edges().size(); i++) {
+            if (shape.edges().get(i).name().equals(edge.edge())) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("edge must be one of the piece, was " + edge);
+    }
+
+    private HemEdge.Ends ends(Piece piece, PieceShape.Drawn shape, PieceEdge edge) {
+        int number = number(shape, edge);
+        int count = shape.edges().size();
+        return new HemEdge.Ends(
+                neighbour(piece, shape.edges().get((number + count - 1) % count).name()),
+                neighbour(piece, shape.edges().get((number + 1) % count).name()));
+    }
+
+    private HemEdge.Neighbour neighbour(Piece piece, String edge) {
+        HemEdge.Neighbour.Kind kind = HemEdge.Neighbour.Kind.SIDE;
+        if (piece.fold().filter(edge::equals).isPresent()) {
+            kind = HemEdge.Neighbour.Kind.FOLD;
+        } else if (isTurned(new PieceEdge(piece.name(), edge))) {
+            kind = HemEdge.Neighbour.Kind.HEM;
+        } else if (isIncluded()) {
+            kind = HemEdge.Neighbour.Kind.SQUARE;
+        }
+        return new HemEdge.Neighbour(edge, kind);
+    }
+
+    private boolean isTurned(PieceEdge edge) {
+        return hems.stream().anyMatch(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(edge));
+    }
+
+    private TurnedEdge asDrawn(Hem hem, PieceShape.Drawn shape, PieceEdge edge) {
+        List<EdgeLine> lines = shape.edges().stream().map(NamedEdge::line).toList();
+        List<Boolean> turned =
+                shape.edges().stream()
+                        .map(e -> isTurned(new PieceEdge(edge.piece(), e.name())))
+                        .toList();
+        double depthMm = hem.depth().orElseThrow().millimetres();
+        return TurnedEdge.of(lines, number(shape, edge), depthMm, turned);
+    }
+
+    /**
+     * Where the outline is the cutting line, the fold lies inside it by all that is turned up, and
+     * ends where the seams at its ends are sewn. How its printed ends lean is not known.
+     */
+    private TurnedEdge inside(Hem hem, Piece piece, PieceShape.Drawn shape, PieceEdge edge) {
+        TurnedEdge cut = asDrawn(hem, shape, edge);
+        HemEdge.Ends ends = ends(piece, shape, edge);
+        EdgeLine fold = Parallel.edge(cut.fold(), -cut.way() * hem.turnedUp(tape).millimetres());
+        double from = allowanceMm(piece, ends.start().name());
+        double to = fold.lengthMm() - allowanceMm(piece, ends.end().name());
+        return TurnedEdge.square(
+                to - from > 1 ? fold.part(from, to) : fold,
+                cut.way(),
+                hem.depth().orElseThrow().millimetres());
+    }
+
+    private double allowanceMm(Piece piece, String edge) {
+        if (piece.fold().filter(edge::equals).isPresent()) {
+            return 0;
+        }
+        return Optional.ofNullable(piece.allowances().get(edge))
+                .or(() -> fit.pattern().allowance().map(Pattern.Allowance::of))
+                .orElse(Length.ZERO)
+                .millimetres();
+    }
+}

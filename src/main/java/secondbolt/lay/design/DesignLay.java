@@ -1,0 +1,50 @@
+package secondbolt.lay.design;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.garment.Role;
+import secondbolt.lay.plan.Design;
+import secondbolt.lay.stock.Remnants;
+import secondbolt.lay.stock.StockLay;
+import secondbolt.measure.Length;
+
+/**
+ * A design worked out.
+ *
+ * @param name the maker's name for it
+ * @param design as she wrote it; nothing if the file tells of none and all pieces are meant
+ * @param stocks its lays on the cloths there are, by role
+ * @param remnants what stays over of each of these cloths
+ * @param bolts what it would take from the bolt
+ * @param crossed pieces that cannot be laid, because their cutting line crosses itself
+ */
+public record DesignLay(
+        String name,
+        Optional<Design> design,
+        List<StockLay> stocks,
+        Remnants remnants,
+        List<BoltLength> bolts,
+        List<String> crossed) {
+    /** Copies the lists. */
+    public DesignLay {
+        stocks = List.copyOf(stocks);
+        bolts = List.copyOf(bolts);
+        crossed = List.copyOf(crossed);
+    }
+
+    /** Whether every piece found a place. */
+    public boolean fits() {
+        return crossed.isEmpty() && stocks.stream().allMatch(StockLay::fits);
+    }
+
+    /** Whether its envelope says what is needed, of any width. */
+    public boolean hasPrintedNeed() {
+        return design.filter(told -> !told.printedNeed().isEmpty()).isPresent();
+    }
+
+    /** What its envelope says is needed of a bolt; it tells of the main cloth only. */
+    public Optional<Length> printedNeed(BoltLength bolt) {
+        return design.filter(told -> bolt.role() == Role.MAIN)
+                .map(told -> told.printedNeed().get(bolt.width()));
+    }
+}

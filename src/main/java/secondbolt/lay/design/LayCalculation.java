@@ -1,0 +1,188 @@
+package secondbolt.lay.design;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import secondbolt.cloth.yields.ClothResult;
+import secondbolt.cutting.line.CuttingResult;
+import secondbolt.garment.Role;
+import secondbolt.lay.kept.LayCache;
+import secondbolt.lay.kept.LayDesk;
+import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.piece.LayPieces;
+import secondbolt.lay.placement.Effort;
+import secondbolt.lay.plan.Design;
+import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.stock.CuttingProgress;
+import secondbolt.lay.stock.RemnantCache;
+import secondbolt.lay.stock.Remnants;
+import secondbolt.lay.stock.StockLay;
+import secondbolt.lay.stock.StockTable;
+import secondbolt.lay.stock.Trial;
+import secondbolt.measure.Tape;
+
+/** Lays every design on the cloths there are, and on cloth from the bolt. */
+public final class LayCalculation {
+    /** The design that is meant where the file tells of none. */
+    static final String ALL_PIECES = "all pieces";
+
+    private final List<ClothResult> cloths;
+    private final LayPieces pieces;
+    private final LayPlan plan;
+    private final CuttingProgress progress;
+    private final StockTable table;
+    private final BoltSearch bolts;
+    private final LayRemedies remedies;
+    private final RemnantCache remnants;
+
+    private LayCalculation(
+            List<ClothResult> cloths,
+            CuttingResult cutting,
+            LayPlan plan,
+            Tape tape,
+            LayDesk desk) {
+        this.cloths = List.copyOf(cloths);
+        this.pieces = new LayPieces(cutting);
+        this.plan = plan;
+        this.progress =
+                new CuttingProgress(
+                        plan,
+                        Arrays.stream(Role.values())
+                                .flatMap(r -> pieces.of(r, any -> true).stream())
+                                .toList());
+        LayCache lays = new LayCache(desk);
+        this.table = new StockTable(progress, lays);
+        this.bolts = new BoltSearch(lays, plan, tape);
+        this.remedies = new LayRemedies(plan, cutting, tape);
+        this.remnants = new RemnantCache(desk.store());
+    }
+
+    /**
+     * The lays of a project; it must have passed {@link secondbolt.lay.plan.LayCheck}.
+     *
+     * @param cloths worked out
+     * @param cutting the cutting lines after alterations and hems
+     */
+    public static LayResult work(
+            List<ClothResult> cloths,
+            CuttingResult cutting,
+            LayPlan plan,
+            Tape tape,
+            LayDesk desk) {
+        return new LayCalculation(cloths, cutting, plan, tape, desk).result();
+    }
+
+    private LayResult result() {
+        String made =
+                plan.make()
+                        .map(placed -> placed.value())
+                        .or(() -> plan.designs().keySet().stream().findFirst())
+                        .orElse(ALL_PIECES);
+        DesignLay chosen = design(made, plan.effortOrSteady());
+        List<DesignLay> others =
+                plan.designs().keySet().stream()
+                        .filter(name -> !name.equals(made))
+                        .map(name -> design(name, Effort.QUICK))
+                        .toList();
+        List<LayResult.Remedy> tried = new ArrayList<>();
+        for (StockLay stock : chosen.stocks()) {
+            if (!stock.fits() && !stock.spreads().isEmpty()) {
+                tried.addAll(
+                        remedies.of(
+                                stock,
+                                pieces.of(stock.role(), isWanted(made)),
+                                (wanted, trial) ->
+                                        table.lay(
+                                                stock.role(),
+                                                stock.cloths(),
+                                                wanted,
+                                                trial,
+                                                Effort.QUICK)));
+            }
+        }
+        return new LayResult(plan, chosen, others, together(chosen, others), tried, open());
+    }
+
+    private List<String> open() {
+        return cloths.stream().filter(c -> c.finished().isEmpty()).map(ClothResult::name).toList();
+    }
+
+    private Predicate<String> isWanted(String design) {
+        Optional<Design> told = Optional.ofNullable(plan.designs().get(design));
+        return piece -> told.map(d -> d.needs(piece)).orElse(true);
+    }
+
+    private DesignLay design(String name, Effort effort) {
+        List<StockLay> stocks = new ArrayList<>();
+        List<BoltLength> lengths = new ArrayList<>();
+        for (Role role : Role.values()) {
+            List<LayPiece> wanted = pieces.of(role, isWanted(name));
+            if (wanted.isEmpty()) {
+                continue;
+            }
+            List<ClothResult> known = known(role);
+            if (!known.isEmpty()) {
+                stocks.add(
+                        table.lay(
+                                role, known, wanted, Trial.asWritten(plan, role, wanted), effort));
+            }
+            lengths.addAll(bolts.lengths(role, wanted, table.likeOf(known)));
+        }
+        return new DesignLay(
+                name,
+                Optional.ofNullable(plan.designs().get(name)),
+                stocks,
+                remnants.of(stocks),
+                lengths,
+                pieces.crossed(isWanted(name)));
+    }
+
+    /** The cloths of a role whose size and shrinkage are known. */
+    private List<ClothResult> known(Role role) {
+        return cloths.stream()
+                .filter(c -> c.cloth().textile().roleOrMain() == role)
+                .filter(c -> c.finished().isPresent())
+                .toList();
+    }
+
+    /** Every two designs that fit on the cloth each by itself, made both. */
+    private List<LayResult.DesignPair> together(DesignLay chosen, List<DesignLay> others) {
+        List<DesignLay> fitting = new ArrayList<>();
+        if (chosen.fits()) {
+            fitting.add(chosen);
+        }
+        others.stream().filter(DesignLay::fits).forEach(fitting::add);
+        List<LayResult.DesignPair> together = new ArrayList<>();
+        for (int i = 0; i < fitting.size(); i++) {
+            for (int j = i + 1; j < fitting.size(); j++) {
+                together.add(both(fitting.get(i), fitting.get(j)));
+            }
+        }
+        return together;
+    }
+
+    private LayResult.DesignPair both(DesignLay one, DesignLay two) {
+        List<StockLay> stocks = new ArrayList<>();
+        for (Role role : Role.values()) {
+            List<LayPiece> wanted = new ArrayList<>(pieces.of(role, isWanted(one.name())));
+            wanted.addAll(pieces.of(role, isWanted(two.name())));
+            List<ClothResult> known = known(role);
+            if (wanted.isEmpty() || known.isEmpty()) {
+                continue;
+            }
+            if (table.isTooMuch(known, wanted)) {
+                return new LayResult.DesignPair(one.name(), two.name(), List.of(), Remnants.NONE);
+            }
+            stocks.add(
+                    table.lay(
+                            role,
+                            known,
+                            wanted,
+                            Trial.asWritten(plan, role, wanted),
+                            Effort.QUICK));
+        }
+        return new LayResult.DesignPair(one.name(), two.name(), stocks, remnants.of(stocks));
+    }
+}

@@ -1,0 +1,74 @@
+package secondbolt.lay.design;
+
+import java.util.List;
+import java.util.stream.Stream;
+import secondbolt.garment.Role;
+import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.stock.Remnants;
+import secondbolt.lay.stock.StockLay;
+
+/**
+ * All designs worked out.
+ *
+ * @param plan as the maker wrote it
+ * @param made the design the notebook works out
+ * @param others the other designs, looked at quickly
+ * @param together every two designs that fit each by itself, made both
+ * @param remedies what was tried because not all pieces fit
+ * @param open names of cloths whose size or shrinkage is not known
+ */
+public record LayResult(
+        LayPlan plan,
+        DesignLay made,
+        List<DesignLay> others,
+        List<DesignPair> together,
+        List<Remedy> remedies,
+        List<String> open) {
+    /** Copies the lists. */
+    public LayResult {
+        others = List.copyOf(others);
+        together = List.copyOf(together);
+        remedies = List.copyOf(remedies);
+        open = List.copyOf(open);
+    }
+
+    /** All designs, the chosen one first. */
+    public List<DesignLay> designs() {
+        return Stream.concat(Stream.of(made), others.stream()).toList();
+    }
+
+    /**
+     * Two designs made from the same cloth.
+     *
+     * @param first its name
+     * @param second its name
+     * @param stocks their lays, by role; empty if there is plainly not so much cloth
+     * @param remnants what stays over of each of these cloths
+     */
+    public record DesignPair(
+            String first, String second, List<StockLay> stocks, Remnants remnants) {
+        /** Copies the lists. */
+        public DesignPair {
+            stocks = List.copyOf(stocks);
+        }
+
+        /** Whether both can be made. */
+        public boolean fits() {
+            return !stocks.isEmpty() && stocks.stream().allMatch(StockLay::fits);
+        }
+    }
+
+    /**
+     * Something that was tried because not all pieces fit.
+     *
+     * @param role of the cloth
+     * @param words what was tried
+     * @param leftOver what is left out then; none if it helps
+     */
+    public record Remedy(Role role, String words, List<String> leftOver) {
+        /** Copies the list. */
+        public Remedy {
+            leftOver = List.copyOf(leftOver);
+        }
+    }
+}

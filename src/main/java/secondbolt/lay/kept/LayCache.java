@@ -1,0 +1,181 @@
+package secondbolt.lay.kept;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import secondbolt.lay.nofit.NoFitCache;
+import secondbolt.lay.placement.AllowedPositions;
+import secondbolt.lay.placement.Container;
+import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Lay;
+import secondbolt.lay.placement.Orientation;
+import secondbolt.lay.placement.PackingItem;
+import secondbolt.lay.placement.Placement;
+import secondbolt.lay.placement.PlacementRule;
+import secondbolt.lay.search.LaySearch;
+import secondbolt.shape.Outline;
+import secondbolt.shape.Point;
+import secondbolt.shape.Region;
+
+/**
+ * A cache of lays: searches a lay, or takes it from the store. The key is a hash of all that a lay
+ * depends on, coordinates rounded to a ten-thousandth of a millimetre, since the last bits of a
+ * double differ between machines. Interrupted searches are not stored.
+ */
+public final class LayCache {
+    /** Changed whenever the search may come to another lay for the same input. */
+    private static final String SEARCH = "lay 6";
+
+    /** The last line of a lay that was written to its end. */
+    private static final String END = "end";
+
+    private static final double PARTS_A_MM = 1e4;
+
+    /** How much larger than it is an item may be taken to be. */
+    public static final double TOLERANCE_MM = 0.8;
+
+    private final LayDesk desk;
+    private final Map<Double, NoFitCache> noFits = new HashMap<>();
+
+    /** An empty cache before a desk's store. */
+    public LayCache(LayDesk desk) {
+        this.desk = desk;
+    }
+
+    /**
+     * The lay of items on containers: the kept one if there is one, else one that is searched, and
+     * kept if the search was not stopped.
+     *
+     * @param gapMm between two items, 0 or more
+     */
+    public Lay lay(
+            List<PackingItem> items, List<Container> containers, double gapMm, Effort effort) {
+        String key = key(items, containers, gapMm, effort);
+        Optional<Lay> stored = desk.store().find(key).flatMap(text -> read(text, items.size()));
+        if (stored.isPresent()) {
+            return stored.get();
+        }
+        Lay found =
+                LaySearch.lay(
+                        items,
+                        containers,
+                        noFits.computeIfAbsent(gapMm, gap -> new NoFitCache(gap, TOLERANCE_MM)),
+                        effort,
+                        desk.cores(),
+                        desk.observer());
+        // Read back, so that a lay is the same whether it was stored or not.
+        String text = write(found);
+        if (found.isFinished()) {
+            desk.store().keep(key, text);
+        }
+        Lay same = read(text, items.size()).orElseThrow();
+        return new Lay(same.placements(), same.leftOver(), found.isFinished());
+    }
+
+    private static String key(
+            List<PackingItem> items, List<Container> containers, double gapMm, Effort effort) {
+        StringBuilder all = new StringBuilder(SEARCH);
+        all.append('\n').append(effort.word()).append('\n').append(number(gapMm));
+        for (PackingItem item : items) {
+            all.append("\nfigure ").append(item.grade());
+            all.append(' ').append(number(item.worth()));
+            item.rules().forEach(rule -> append(all, rule));
+            append(all, item.outline());
+        }
+        for (Container container : containers) {
+            all.append("\nbed");
+            for (Region grade : container.grades()) {
+                all.append("\ngrade");
+                grade.outlines().forEach(outline -> append(all, outline));
+            }
+        }
+        return StoreKey.of(all.toString());
+    }
+
+    private static void append(StringBuilder all, PlacementRule rule) {
+        Orientation orientation = rule.orientation();
+        all.append("\nway ").append(orientation.turnDegrees()).append(orientation.isMirrored());
+        all.append(rule.container());
+        append(all, rule.across());
+        append(all, rule.along());
+    }
+
+    private static void append(StringBuilder all, AllowedPositions positions) {
+        for (double mm :
+                List.of(
+                        positions.leastMm(),
+                        positions.mostMm(),
+                        positions.fromMm(),
+                        positions.everyMm())) {
+            all.append(' ').append(number(mm));
+        }
+    }
+
+    private static void append(StringBuilder all, Outline outline) {
+        for (Point corner : outline.corners()) {
+            all.append(' ').append(Math.round(corner.xMm() * PARTS_A_MM));
+            all.append(',').append(Math.round(corner.yMm() * PARTS_A_MM));
+        }
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.4f", value + 0.0);
+    }
+
+    private static String write(Lay lay) {
+        StringBuilder text = new StringBuilder();
+        for (Placement placement : lay.placements()) {
+            text.append(write(placement)).append('\n');
+        }
+        return text.append(END).append('\n').toString();
+    }
+
+    private static String write(Placement placement) {
+        Orientation orientation = placement.orientation();
+        return placement.item()
+                + " "
+                + placement.container()
+                + " "
+                + orientation.isMirrored()
+                + " "
+                + orientation.turnDegrees()
+                + " "
+                + number(placement.acrossMm())
+                + " "
+                + number(placement.alongMm());
+    }
+
+    /** Nothing if the text is not whole. */
+    private static Optional<Lay> read(String text, int items) {
+        if (!text.endsWith(END + "\n")) {
+            return Optional.empty();
+        }
+        List<Placement> placements = new ArrayList<>();
+        List<Integer> left = new ArrayList<>(IntStream.range(0, items).boxed().toList());
+        try {
+            for (String line : text.lines().takeWhile(line -> !line.equals(END)).toList()) {
+                Placement one = placement(List.of(line.split(" ", -1)));
+                placements.add(one);
+                if (!left.remove(Integer.valueOf(one.item()))) {
+                    return Optional.empty();
+                }
+            }
+        } catch (NumberFormatException | IndexOutOfBoundsException e) {
+            return Optional.empty();
+        }
+        return Optional.of(new Lay(placements, left, true));
+    }
+
+    private static Placement placement(List<String> words) {
+        return new Placement(
+                Integer.parseInt(words.get(0)),
+                Integer.parseInt(words.get(1)),
+                new Orientation(Integer.parseInt(words.get(3)), Boolean.parseBoolean(words.get(2))),
+                Double.parseDouble(words.get(4)),
+                Double.parseDouble(words.get(5)));
+    }
+}

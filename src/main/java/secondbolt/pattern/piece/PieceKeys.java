@@ -1,0 +1,131 @@
+package secondbolt.pattern.piece;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.file.Fields;
+import secondbolt.file.Form;
+import secondbolt.file.Key;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.MapForm;
+import secondbolt.file.form.NamedForm;
+import secondbolt.file.value.LengthRange;
+import secondbolt.garment.Role;
+import secondbolt.measure.Length;
+
+/** How a piece is written. */
+public final class PieceKeys {
+    private static final Form<Piece.Cut> COUNT =
+            Forms.either(
+                    Forms.map(Forms.whole(1, 200), count -> new Piece.Cut(count, false)),
+                    Forms.word("pair", new Piece.Cut(2, true)));
+    private static final Key<Map<Role, Piece.Cut>> CUT =
+            Key.required(
+                    "cut",
+                    Forms.either(Forms.map(COUNT, cut -> Map.of(Role.MAIN, cut)), byCloth()),
+                    "How many are cut: a number, `pair` for one and its mirror image, or so many of"
+                            + " each cloth.",
+                    "pair");
+    private static final Key<String> FOLD =
+            Key.optional(
+                    "fold",
+                    Forms.text(60),
+                    "The edge that lies on the fold; the piece is then drawn half.",
+                    "centre back");
+    private static final Key<Piece.Grain> GRAIN =
+            Key.optional(
+                    "grain",
+                    Forms.choice(Piece.Grain.values(), Piece.Grain::word),
+                    "How its length lies to the grain; along if not told.",
+                    "along");
+    private static final Key<Piece.Seen> SEEN =
+            Key.optional(
+                    "seen",
+                    Forms.choice(Piece.Seen.values(), Piece.Seen::word),
+                    "Whether it is seen in wear; outside if not told.",
+                    "outside");
+    private static final Key<Map<String, Length>> ALLOWANCE =
+            Key.optional(
+                    "allowance",
+                    NamedForm.of("edge", Forms.length(LengthRange.of("0 mm", "15 cm"))),
+                    "Seam allowances that differ from the pattern's, by edge.",
+                    "{neckline: 0.6}");
+
+    public static final Form<Piece> FORM =
+            MapForm.of("a piece", keys(), fields -> new PieceReader(fields).piece());
+
+    private PieceKeys() {}
+
+    /** So many of each cloth, by the role it has. */
+    private static Form<Map<Role, Piece.Cut>> byCloth() {
+        Map<Role, Key<Piece.Cut>> keys = new EnumMap<>(Role.class);
+        for (Role role : Role.values()) {
+            keys.put(role, Key.optional(role.word(), COUNT, "How many of " + role + ".", "2"));
+        }
+        return MapForm.of(
+                "the cloths a piece is cut from",
+                List.copyOf(keys.values()),
+                fields -> {
+                    Map<Role, Piece.Cut> cuts = new LinkedHashMap<>();
+                    keys.forEach((role, key) -> fields.get(key).ifPresent(c -> cuts.put(role, c)));
+                    return Optional.of(cuts);
+                });
+    }
+
+    private static List<Key<?>> keys() {
+        List<Key<?>> keys = new ArrayList<>(List.of(CUT, FOLD, GRAIN, SEEN, LineKeys.LINES));
+        keys.addAll(ShapeKeys.ALL);
+        keys.add(ALLOWANCE);
+        keys.addAll(FeatureKeys.ALL);
+        keys.add(Key.later("holds", "What a pocket must hold."));
+        return keys;
+    }
+
+    /** Reads one piece; its name is set by the pattern. */
+    private record PieceReader(Fields fields) {
+        Optional<Piece> piece() {
+            return ShapeKeys.shape(fields, LineKeys.crosses(fields)).flatMap(this::piece);
+        }
+
+        private Optional<Piece> piece(PieceShape shape) {
+            boolean edgesAreThere = isEdge(shape, FOLD, fields.get(FOLD).stream().toList());
+            edgesAreThere &= isEdge(shape, ALLOWANCE, names(fields.get(ALLOWANCE)));
+            edgesAreThere &= LineKeys.areRight(fields, shape);
+            Optional<Piece.Features> features = FeatureKeys.features(fields, shape);
+            if (!edgesAreThere || features.isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(
+                    new Piece(
+                            "",
+                            fields.require(CUT),
+                            fields.get(FOLD),
+                            fields.get(GRAIN).orElse(Piece.Grain.ALONG),
+                            fields.get(SEEN).orElse(Piece.Seen.OUTSIDE),
+                            LineKeys.places(fields),
+                            shape,
+                            fields.get(ALLOWANCE).orElse(Map.of()),
+                            features.get()));
+        }
+
+        private static List<String> names(Optional<Map<String, Length>> map) {
+            return map.map(m -> List.copyOf(new LinkedHashMap<>(m).keySet())).orElse(List.of());
+        }
+
+        private boolean isEdge(PieceShape shape, Key<?> key, List<String> names) {
+            for (String name : names) {
+                if (!shape.edgeNames().contains(name)) {
+                    fields.tell(
+                            key,
+                            "`" + name + "`, which is no edge of the piece",
+                            "one of " + String.join(", ", shape.edgeNames()));
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package secondbolt.textile;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.file.value.Answer;
+import secondbolt.measure.Length;
+import secondbolt.textile.extent.Extent;
+import secondbolt.textile.extent.Flaw;
+import secondbolt.textile.extent.Sides;
+
+/**
+ * One cloth as the maker wrote it.
+ *
+ * @param textile what kind of cloth it is
+ * @param extent how large it is, before anything is trimmed or washed
+ * @param edging what its edges are, and what is cut away
+ * @param prewash how it changes in the wash, if written
+ * @param condition its flaws and features
+ */
+public record Cloth(
+        Textile textile,
+        Answer<Extent> extent,
+        Edging edging,
+        Optional<Prewash> prewash,
+        Condition condition) {
+    /**
+     * Its four edges.
+     *
+     * @param names what each is, such as a selvage, a hem or a cut edge
+     * @param trim what is cut away before anything else, zero or more, on the cloth as measured
+     */
+    public record Edging(Sides<Optional<String>> names, Sides<Length> trim) {}
+
+    /**
+     * How sound it is.
+     *
+     * @param survey how it was looked over, if written
+     * @param flaws in the order written, features after them
+     * @param clear what is kept clear round each of them, on the finished cloth, if written
+     */
+    public record Condition(Optional<Survey> survey, List<Flaw> flaws, Optional<Length> clear) {
+        /** Copies the flaws. */
+        public Condition {
+            flaws = List.copyOf(flaws);
+        }
+
+        /** What is kept clear, nothing if not written. */
+        public Length clearOrZero() {
+            return clear.orElse(Length.ZERO);
+        }
+    }
+}

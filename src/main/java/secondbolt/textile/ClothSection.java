@@ -1,0 +1,98 @@
+package secondbolt.textile;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.file.Fields;
+import secondbolt.file.Form;
+import secondbolt.file.Key;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.MapForm;
+import secondbolt.file.form.NamedForm;
+import secondbolt.file.value.Answer;
+import secondbolt.textile.extent.Alternatives;
+import secondbolt.textile.extent.Extent;
+import secondbolt.textile.extent.ExtentKeys;
+
+/** The {@code cloth} section of the project file: its keys, and how they are read. */
+public final class ClothSection {
+    private static final Key<String> LIKE =
+            Key.optional(
+                    NamedForm.LIKE,
+                    Forms.text(60),
+                    "The name of a cloth before it: the same but for what is written here.",
+                    "left curtain");
+
+    private static final Form<Cloth> FORM =
+            MapForm.of(
+                    "a cloth",
+                    List.of(
+                            LIKE,
+                            TextileKeys.ROLE,
+                            TextileKeys.FIBRE,
+                            TextileKeys.KNOWN_BY,
+                            TextileKeys.WEIGHT,
+                            TextileKeys.MASS,
+                            ExtentKeys.SIZE,
+                            ExtentKeys.OUTLINE,
+                            ExtentKeys.MEASURED,
+                            EdgingKeys.EDGES,
+                            EdgingKeys.TRIM,
+                            PrewashKeys.PREWASH,
+                            ConditionKeys.SURVEYED,
+                            TextileKeys.NAP,
+                            TextileKeys.REPEAT,
+                            ConditionKeys.FLAWS,
+                            ConditionKeys.FEATURES,
+                            ConditionKeys.CLEAR),
+                    ClothSection::cloth);
+
+    /** The section: cloths under names of the maker's own. */
+    public static final Key<Map<String, Cloth>> KEY =
+            Key.optional(
+                    "cloth",
+                    NamedForm.of("cloth", FORM),
+                    "The textiles to be used, each under a name of your own.",
+                    "{left curtain: {size: [132, 214], …}}");
+
+    private ClothSection() {}
+
+    private static Optional<Cloth> cloth(Fields fields) {
+        Optional<Textile> textile = TextileKeys.read(fields);
+        Optional<Answer<Extent>> extent = ExtentKeys.read(fields);
+        if (textile.isEmpty() || extent.isEmpty() || massOfAnother(fields, textile.get())) {
+            return Optional.empty();
+        }
+        boolean squareFits = PrewashKeys.liesOn(fields, extent.get());
+        Optional<Cloth.Edging> edging = EdgingKeys.read(fields, extent.get());
+        Optional<Cloth.Condition> condition = ConditionKeys.read(fields, extent.get());
+        if (!squareFits || edging.isEmpty() || condition.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Cloth(
+                        textile.get(),
+                        extent.get(),
+                        edging.get(),
+                        fields.get(PrewashKeys.PREWASH),
+                        condition.get()));
+    }
+
+    /** A cloth like another, but of another size, has not the other's mass. */
+    private static boolean massOfAnother(Fields fields, Textile textile) {
+        boolean own =
+                Alternatives.isOwn(TextileKeys.MASS, fields)
+                        || textile.mass().flatMap(Answer::toOptional).isEmpty();
+        boolean ownSize =
+                Alternatives.isOwn(ExtentKeys.SIZE, fields)
+                        || Alternatives.isOwn(ExtentKeys.OUTLINE, fields);
+        if (own || !ownSize) {
+            return false;
+        }
+        fields.tell(
+                Alternatives.isOwn(ExtentKeys.SIZE, fields) ? ExtentKeys.SIZE : ExtentKeys.OUTLINE,
+                "a size of its own with the `mass` of the cloth it is like",
+                "its own `mass`, or its `weight`");
+        return true;
+    }
+}

@@ -1,0 +1,109 @@
+package secondbolt.textile;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.file.Fields;
+import secondbolt.file.Form;
+import secondbolt.file.Key;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.ListForm;
+import secondbolt.file.form.MapForm;
+import secondbolt.file.value.AcrossAlong;
+import secondbolt.file.value.Answer;
+import secondbolt.file.value.LengthRange;
+import secondbolt.garment.Direction;
+import secondbolt.measure.Length;
+import secondbolt.measure.Share;
+import secondbolt.textile.extent.Extent;
+
+/** The key that says how a cloth changes in the wash. */
+final class PrewashKeys {
+    /** Woollens felt and crepes crimp, but none to less than half (common practice, no source). */
+    private static final Share LEAST_LEFT = Share.ofPercent(50);
+
+    private static final Share MOST_LEFT = Share.ofPercent(120);
+
+    private static final Key<AcrossAlong<Answer<Length>>> MARKED =
+            Key.required(
+                    "marked",
+                    square(),
+                    "A square before the wash, across and along; either may be unknown.",
+                    "[50, 50]");
+    private static final Key<AcrossAlong<Answer<Length>>> NOW =
+            Key.required(
+                    "now",
+                    square(),
+                    "The same square after the wash, dry; either may be unknown.",
+                    "[49.2, 48.0]");
+    static final Key<Prewash> PREWASH =
+            Key.optional(
+                    "prewash",
+                    Forms.either(
+                            Forms.either(
+                                    MapForm.of(
+                                            "a prewash", List.of(MARKED, NOW), PrewashKeys::marked),
+                                    Forms.word("done", new Prewash.Done())),
+                            Forms.word("unknown", new Prewash.NotKnown())),
+                    "What the wash does to it: a square marked before and measured after; done if"
+                            + " the cloth was washed before it was measured; or unknown.",
+                    "{marked: [50, 50], now: [49.2, 48.0]}");
+
+    private PrewashKeys() {}
+
+    private static Form<AcrossAlong<Answer<Length>>> square() {
+        return ListForm.acrossAlong(Forms.orUnknown(Forms.length(LengthRange.of("5 cm", "20 m"))));
+    }
+
+    private static Optional<Prewash> marked(Fields fields) {
+        Prewash.Marked marked = new Prewash.Marked(fields.require(MARKED), fields.require(NOW));
+        AcrossAlong<Optional<Share>> left = marked.left();
+        boolean across = isPlausible(fields, left.across(), Direction.ACROSS);
+        boolean along = isPlausible(fields, left.along(), Direction.ALONG);
+        return across && along ? Optional.of(marked) : Optional.empty();
+    }
+
+    private static boolean isPlausible(Fields fields, Optional<Share> left, Direction way) {
+        boolean plausible =
+                left.isEmpty()
+                        || (left.get().compareTo(LEAST_LEFT) >= 0
+                                && left.get().compareTo(MOST_LEFT) <= 0);
+        if (!plausible) {
+            fields.tell(
+                    NOW,
+                    "a square that is "
+                            + left.orElseThrow().percent(0)
+                            + " of what was marked "
+                            + way,
+                    "the same square measured again: 50 % to 120 % of it");
+        }
+        return plausible;
+    }
+
+    /** The square must lie on the cloth. */
+    static boolean liesOn(Fields fields, Answer<Extent> extent) {
+        Optional<AcrossAlong<Length>> size = extent.toOptional().map(Extent::size);
+        Optional<AcrossAlong<Optional<Length>>> square = fields.get(PREWASH).map(Prewash::square);
+        if (size.isEmpty() || square.isEmpty()) {
+            return true;
+        }
+        return fits(fields, square.get().across(), size.get().across(), Direction.ACROSS)
+                && fits(fields, square.get().along(), size.get().along(), Direction.ALONG);
+    }
+
+    private static boolean fits(
+            Fields fields, Optional<Length> marked, Length size, Direction way) {
+        Optional<Length> tooLong = marked.filter(m -> m.isLongerThan(size));
+        tooLong.ifPresent(
+                m ->
+                        fields.tell(
+                                PREWASH,
+                                "a marked square of "
+                                        + fields.tape().print(m)
+                                        + " on a cloth that is "
+                                        + fields.tape().print(size)
+                                        + " "
+                                        + way,
+                                "a square that lies on the cloth"));
+        return tooLong.isEmpty();
+    }
+}

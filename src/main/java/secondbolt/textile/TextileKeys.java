@@ -1,0 +1,133 @@
+package secondbolt.textile;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.file.Fields;
+import secondbolt.file.Form;
+import secondbolt.file.Key;
+import secondbolt.file.form.Forms;
+import secondbolt.file.form.ListForm;
+import secondbolt.file.form.MapForm;
+import secondbolt.file.form.NamedForm;
+import secondbolt.file.value.AcrossAlong;
+import secondbolt.file.value.Answer;
+import secondbolt.file.value.LengthRange;
+import secondbolt.garment.Role;
+import secondbolt.measure.ClothWeight;
+import secondbolt.measure.Length;
+import secondbolt.measure.Mass;
+import secondbolt.measure.Share;
+import secondbolt.textile.extent.Alternatives;
+
+/** The keys that say what kind of cloth it is. */
+final class TextileKeys {
+    private static final LengthRange REPEATS = LengthRange.of("1 mm", "2 m");
+
+    static final Key<Role> ROLE =
+            Key.optional(
+                    "role",
+                    Role.FORM,
+                    "What it is for; main if not told. Several cloths of one role are one stock.",
+                    "main");
+    static final Key<Answer<Fibre>> FIBRE =
+            Key.optional(
+                    "fibre",
+                    Forms.orUnknown(Forms.either(pure(), blend())),
+                    "What it is made of; a blend by its shares.",
+                    "{cotton: 65 %, polyester: 35 %}");
+    static final Key<Textile.KnownBy> KNOWN_BY =
+            Key.optional(
+                    "known by",
+                    Forms.choice(Textile.KnownBy.values(), Textile.KnownBy::word),
+                    "How the fibre is known.",
+                    "label");
+    static final Key<Answer<ClothWeight>> WEIGHT =
+            Key.optional(
+                    "weight",
+                    Forms.orUnknown(Forms.clothWeight()),
+                    "How heavy it is by area; or write its mass, and this follows.",
+                    "165 g/m2");
+    static final Key<Answer<Mass>> MASS =
+            Key.optional(
+                    "mass",
+                    Forms.orUnknown(Forms.mass()),
+                    "What the whole cloth weighs dry, untrimmed; or write its weight, and this"
+                            + " follows.",
+                    "656 g");
+    static final Key<Textile.Nap> NAP =
+            Key.optional(
+                    "nap",
+                    Forms.choice(Textile.Nap.values(), Textile.Nap::word),
+                    "Whether pieces may be turned upside down: they may if not told.",
+                    "none");
+    private static final Key<Length> ALONG =
+            Key.optional("along", Forms.length(REPEATS), "Lengthwise, from one to the next.", "12");
+    private static final Key<Length> ACROSS =
+            Key.optional("across", Forms.length(REPEATS), "Crosswise, from one to the next.", "12");
+    private static final Key<AcrossAlong<Length>> BEGINS =
+            Key.optional(
+                    "begins",
+                    ListForm.acrossAlong(Forms.length(LengthRange.of("0 mm", "20 m"))),
+                    "Where one of them begins, from the left edge and from the top of the cloth as"
+                            + " measured; needed where pieces of several cloths shall match.",
+                    "[3.5, 8]");
+    static final Key<Textile.Repeat> REPEAT =
+            Key.optional(
+                    "repeat",
+                    MapForm.of(
+                            "a repeat",
+                            List.of(ALONG, ACROSS, BEGINS),
+                            fields ->
+                                    Optional.of(
+                                            new Textile.Repeat(
+                                                    fields.get(ALONG),
+                                                    fields.get(ACROSS),
+                                                    fields.get(BEGINS)))),
+                    "The stripes or checks to match, on the cloth as measured; `lay` says which"
+                            + " seams match.",
+                    "{along: 12, across: 12}");
+
+    private TextileKeys() {}
+
+    private static Form<Fibre> pure() {
+        return Forms.map(Forms.text(60), Fibre::pure);
+    }
+
+    private static Form<Fibre> blend() {
+        return Forms.map(NamedForm.of("fibre", Forms.share()), Fibre::new);
+    }
+
+    static Optional<Textile> read(Fields fields) {
+        Optional<Fibre> fibre = fields.get(FIBRE).flatMap(Answer::toOptional);
+        if (fibre.isPresent() && !addsUp(fibre.get().shares(), fields)) {
+            return Optional.empty();
+        }
+        Optional<Key<?>> heaviness = Alternatives.of(WEIGHT, MASS).chosen(fields);
+        if (heaviness.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean byMass = heaviness.get().equals(MASS);
+        return Optional.of(
+                new Textile(
+                        fields.get(ROLE),
+                        fields.get(FIBRE),
+                        fields.get(KNOWN_BY),
+                        byMass ? Optional.empty() : fields.get(WEIGHT),
+                        byMass ? fields.get(MASS) : Optional.empty(),
+                        fields.get(NAP),
+                        fields.get(REPEAT).orElse(Textile.Repeat.NONE)));
+    }
+
+    private static boolean addsUp(Map<String, Share> shares, Fields fields) {
+        Share sum = shares.values().stream().reduce(Share::plus).orElse(Share.WHOLE);
+        if (sum.equals(Share.WHOLE)) {
+            return true;
+        }
+        fields.tell(
+                FIBRE,
+                "shares that add up to " + sum.percent(2),
+                "shares of all fibres on the label, adding up to 100 %");
+        return false;
+    }
+}

@@ -1,0 +1,216 @@
+package secondbolt.shape.cut;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.buffer.OffsetCurve;
+import secondbolt.shape.EdgeLine;
+import secondbolt.shape.Path;
+import secondbolt.shape.Point;
+
+/**
+ * Held against JTS, which moves the flattened edge aside, and against the cutting line, which finds
+ * the mirrored ends in another way.
+ */
+class TurnedEdgeTest {
+    /** JTS first drops bends of less than a hundredth of the distance. */
+    private static final double JTS_MM = 0.2;
+
+    private static final double CHORDS_MM = 0.05;
+
+    /**
+     * The cutting line mirrors at straight lines that stray up to 0.02 mm from the curve, and so by
+     * half a turn from one to the next: on a radius of 45 cm, at 35 mm, a third of a millimetre.
+     */
+    private static final double CUTTING_LINE_MM = 0.4;
+
+    /** A piece with a bulging or hollow hem of random shape below, its sides leaning. */
+    private static List<EdgeLine> piece(SplittableRandom random, boolean leaning) {
+        double bow = random.nextDouble(-25, 40);
+        double wide = random.nextDouble(220, 420);
+        List<Point> hem = new ArrayList<>();
+        hem.add(new Point(wide, 500));
+        hem.add(
+                new Point(
+                        wide * random.nextDouble(0.6, 0.7), 500 + bow * random.nextDouble(0.8, 1)));
+        hem.add(
+                new Point(
+                        wide * random.nextDouble(0.3, 0.4), 500 + bow * random.nextDouble(0.8, 1)));
+        hem.add(new Point(0, 500));
+        EdgeLine fold = EdgeLine.through(hem);
+        double left = leaning ? random.nextDouble(-60, 60) : 0;
+        double right = leaning ? random.nextDouble(-60, 60) : 0;
+        Point topLeft = new Point(left, 0);
+        Point topRight = new Point(wide + right, 0);
+        return List.of(
+                EdgeLine.straight(topLeft, topRight),
+                EdgeLine.straight(topRight, hem.get(0)),
+                fold,
+                EdgeLine.straight(hem.get(3), topLeft));
+    }
+
+    private static double besideMm(EdgeLine fold, double leftMm) {
+        Coordinate[] line =
+                fold.flattened(0.001).stream()
+                        .map(p -> new Coordinate(p.xMm(), p.yMm()))
+                        .toArray(Coordinate[]::new);
+        Geometry geometry = new GeometryFactory().createLineString(line);
+        return OffsetCurve.getCurve(
+                        geometry,
+                        leftMm,
+                        200,
+                        BufferParameters.JOIN_ROUND,
+                        BufferParameters.DEFAULT_MITRE_LIMIT)
+                .getLength();
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void agreesWithJtsWhereTheSidesStandSquare(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        EdgeLine fold = piece(random, false).get(2);
+        double depth = random.nextDouble(5, 40);
+        TurnedEdge turned = TurnedEdge.square(fold, 1, depth);
+        // JTS counts y upward, so which side is left differs; the longer one is on the bulge.
+        double one = besideMm(fold, depth);
+        double other = besideMm(fold, -depth);
+        boolean bulges = turned.surplusMm() > 0;
+        assertEquals(
+                bulges ? Math.max(one, other) : Math.min(one, other), turned.outerMm(), JTS_MM);
+        assertEquals(
+                bulges ? Math.min(one, other) : Math.max(one, other), turned.landingMm(), JTS_MM);
+        assertEquals(2 * depth * turned.turnsRadians(), turned.surplusMm(), 1e-6);
+    }
+
+    /** Each of many short chords moved aside by itself, and the gaps between them measured. */
+    private static double movedChordsMm(EdgeLine fold, double leftMm) {
+        List<Point> points = fold.flattened(0.00005);
+        List<Point> moved = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            Point a = points.get(i - 1);
+            Point b = points.get(i);
+            double x = (b.xMm() - a.xMm()) / a.distanceMm(b);
+            double y = (b.yMm() - a.yMm()) / a.distanceMm(b);
+            moved.add(a.moved(y * leftMm, -x * leftMm));
+            moved.add(b.moved(y * leftMm, -x * leftMm));
+        }
+        double length = 0;
+        for (int i = 1; i < moved.size(); i++) {
+            // Where the line is hollow on that side the chords overlap, and count back.
+            double step = moved.get(i - 1).distanceMm(moved.get(i));
+            boolean isChord = i % 2 == 1;
+            Point in = isChord ? moved.get(i) : moved.get(i - 1);
+            Point from = isChord ? moved.get(i - 1) : moved.get(i - 2);
+            double along =
+                    (in.xMm() - from.xMm()) * (moved.get(i).xMm() - moved.get(i - 1).xMm())
+                            + (in.yMm() - from.yMm())
+                                    * (moved.get(i).yMm() - moved.get(i - 1).yMm());
+            length += Math.copySign(step, along);
+        }
+        return length;
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void agreesWithChordsMovedAside(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        EdgeLine fold = piece(random, false).get(2);
+        double depth = random.nextDouble(5, 40);
+        TurnedEdge turned = TurnedEdge.square(fold, 1, depth);
+        // Below a piece the edge runs to the left, so outside lies to its left on paper.
+        assertEquals(movedChordsMm(fold, depth), turned.outerMm(), CHORDS_MM);
+        assertEquals(movedChordsMm(fold, -depth), turned.landingMm(), CHORDS_MM);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
+    void endsWhereTheCuttingLineMirrorsTheSides(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<EdgeLine> edges = piece(random, true);
+        double depth = random.nextDouble(10, 45);
+        TurnedEdge turned = TurnedEdge.of(edges, 2, depth, List.of(false, false, true, false));
+        Allowance none = Allowance.plain(0);
+        List<Point> cut =
+                CuttingLine.of(edges, List.of(none, none, Allowance.hem(depth), none))
+                        .outline()
+                        .corners();
+        List<Point> outer = turned.outer().get(0);
+        double along = 0;
+        Point last = null;
+        for (Point corner : cut) {
+            // The line outside is all that lies a full depth from the fold, below it.
+            boolean isDeep =
+                    Math.abs(edges.get(2).distanceMm(corner) - depth) < 0.05 && corner.yMm() > 470;
+            boolean isEnd =
+                    corner.distanceMm(outer.get(0)) < CUTTING_LINE_MM
+                            || corner.distanceMm(outer.get(outer.size() - 1)) < CUTTING_LINE_MM;
+            boolean isOuter = isDeep || isEnd;
+            if (isOuter && last != null) {
+                along += corner.distanceMm(last);
+            }
+            last = isOuter ? corner : null;
+        }
+        for (Point end : List.of(outer.get(0), outer.get(outer.size() - 1))) {
+            double off = cut.stream().mapToDouble(end::distanceMm).min().orElseThrow();
+            assertTrue(off < CUTTING_LINE_MM, "seed " + seed + ": off by " + off);
+        }
+        assertEquals(along, turned.outerMm(), 2 * CUTTING_LINE_MM);
+    }
+
+    /** A circle of radius R, a quarter: outside it is longer by d π/2, inside shorter. */
+    @Test
+    void knowsAnArc() {
+        EdgeLine arc = EdgeLine.arc(Point.ORIGIN, 300, 0, Math.PI / 2);
+        TurnedEdge turned = TurnedEdge.square(arc, 1, 20);
+        assertEquals(300, turned.radiusMm().orElseThrow(), 1e-4);
+        assertEquals(320 * Math.PI / 2, turned.outerMm(), 1e-4);
+        assertEquals(280 * Math.PI / 2, turned.landingMm(), 1e-4);
+        TurnedEdge other = TurnedEdge.square(arc, -1, 20);
+        assertEquals(280 * Math.PI / 2, other.outerMm(), 1e-4);
+    }
+
+    @Test
+    void seesThatACurveIsNoArc() {
+        EdgeLine curve =
+                EdgeLine.through(
+                        List.of(
+                                new Point(0, 0),
+                                new Point(100, 20),
+                                new Point(200, 20),
+                                new Point(300, -10)));
+        assertTrue(TurnedEdge.square(curve, 1, 20).radiusMm().isEmpty());
+    }
+
+    @Test
+    void seesThatItBendsMoreSharplyThanItIsDeep() {
+        EdgeLine arc = EdgeLine.arc(Point.ORIGIN, 30, 0, 1);
+        assertTrue(TurnedEdge.square(arc, 1, 31).isTooTight());
+        assertTrue(!TurnedEdge.square(arc, 1, 29).isTooTight());
+    }
+
+    /** A square corner within the edge: both lines end on the mitre, and nothing is eased. */
+    @Test
+    void endsItsPartsOnTheMitreOfACorner() {
+        EdgeLine bent =
+                new EdgeLine(
+                        new Point(0, 0),
+                        List.of(
+                                new Path.Straight(new Point(100, 0)),
+                                new Path.Straight(new Point(100, 100))));
+        TurnedEdge turned = TurnedEdge.square(bent, 1, 20);
+        assertEquals(160, turned.landingMm(), 1e-4);
+        assertEquals(160, turned.outerMm(), 1e-4);
+        assertEquals(1, turned.corners().size());
+        assertEquals(Math.PI / 2, turned.corners().get(0).turnsRadians(), 1e-9);
+    }
+}
