@@ -20,7 +20,8 @@ import org.junit.jupiter.api.Test;
 
 /** Holds the rooms of the house: who may use whom, which library lives where, what stays pure. */
 class ArchitectureTest {
-    private static final int CLASSES_AT_LEAST = 120;
+    private static final int CLASSES_AT_LEAST = 600;
+    private static final int MOST_TYPES = 15;
 
     private static final JavaClasses HOUSE =
             new ClassFileImporter()
@@ -606,6 +607,21 @@ class ArchitectureTest {
         Set<String> rooms = HOUSE.stream().map(ArchitectureTest::room).collect(Collectors.toSet());
         rooms.remove("");
         assertEquals(new TreeSet<>(MAY_USE.keySet()), new TreeSet<>(rooms));
+    }
+
+    /** More than a reader takes in at a glance is split by concept. */
+    @Test
+    void keepsEveryRoomToFifteenTypes() {
+        Map<String, Long> crowded =
+                HOUSE.stream()
+                        .filter(type -> type.getSimpleName().length() > 0)
+                        .filter(type -> !type.isNestedClass() && !type.isAnonymousClass())
+                        .filter(type -> !type.getSimpleName().equals("package-info"))
+                        .collect(
+                                Collectors.groupingBy(
+                                        ArchitectureTest::room, Collectors.counting()));
+        crowded.values().removeIf(types -> types <= MOST_TYPES);
+        assertEquals(Map.of(), crowded);
     }
 
     @Test

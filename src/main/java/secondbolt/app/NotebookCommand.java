@@ -130,7 +130,7 @@ final class NotebookCommand implements Callable<Integer> {
                 Kept.in(folder, made).stream()
                         .filter(
                                 one ->
-                                        standing.isEmpty() && workplace.isOneProject(projects)
+                                        workplace.isOneProject(projects)
                                                 || left.containsKey(one.shown().folder()))
                         .toList();
         List<SiteFile> site =

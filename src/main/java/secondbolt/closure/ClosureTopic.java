@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import secondbolt.closure.fastening.Machine;
 import secondbolt.closure.placket.Closure;
 import secondbolt.closure.placket.ClosureCheck;
@@ -18,6 +17,7 @@ import secondbolt.file.value.Trouble;
 import secondbolt.fit.FitTopic;
 import secondbolt.fit.result.FitCheck;
 import secondbolt.fit.result.FitResult;
+import secondbolt.hem.plan.HemSection;
 import secondbolt.hem.plan.TurnedUp;
 import secondbolt.pattern.AlterationSection;
 import secondbolt.pattern.EdgeSum;
@@ -34,17 +34,6 @@ import secondbolt.wearer.WearerTopic;
 public final class ClosureTopic implements Topic<List<ClosureResult>> {
     /** Its name; it comes to each closure whose length is known, in the maker's order. */
     public static final TopicName<List<ClosureResult>> NAME = new TopicName<>("closures");
-
-    private final Function<Bench, List<TurnedUp>> turned;
-
-    /**
-     * The topic.
-     *
-     * @param turned what the hems turn up, where a placket may end
-     */
-    public ClosureTopic(Function<Bench, List<TurnedUp>> turned) {
-        this.turned = turned;
-    }
 
     @Override
     public TopicName<List<ClosureResult>> name() {
@@ -75,7 +64,7 @@ public final class ClosureTopic implements Topic<List<ClosureResult>> {
             return Outcome.wrong(troubles);
         }
         Map<String, Closure> closures = new LinkedHashMap<>();
-        List<TurnedUp> hems = turned.apply(bench);
+        List<TurnedUp> hems = turnedUp(bench);
         written.get().forEach((name, closure) -> closures.put(name, closure.with(hems)));
         List<ClosureResult> results =
                 followed(
@@ -133,5 +122,14 @@ public final class ClosureTopic implements Topic<List<ClosureResult>> {
             }
         }
         return troubles;
+    }
+
+    /** What the hems turn up, where a placket may end. */
+    private static List<TurnedUp> turnedUp(Bench bench) {
+        List<TurnedUp> turned = new ArrayList<>();
+        bench.written(HemSection.KEY)
+                .orElse(Map.of())
+                .forEach((name, hem) -> turned.addAll(hem.turnedUp(name)));
+        return turned;
     }
 }

@@ -24,7 +24,7 @@ public sealed interface Figure {
         R text(Text text);
 
         /** Answers for a number without a unit. */
-        R number(Number number);
+        R number(Amount number);
 
         /** Answers for a claim. */
         R claim(Claim claim);
@@ -75,7 +75,7 @@ public sealed interface Figure {
      * @param value empty if it is open; a whole number is a count
      * @param ending what its key ends in, such as {@code _percent}; empty if nothing
      */
-    record Number(Optional<Double> value, String ending) implements Figure {
+    record Amount(Optional<Double> value, String ending) implements Figure {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.number(this);

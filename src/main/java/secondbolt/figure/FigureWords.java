@@ -45,7 +45,7 @@ public final class FigureWords implements Figure.Visitor<String> {
         return key.replace('_', ' ');
     }
 
-    static String plain(Figure.Number number) {
+    static String plain(Figure.Amount number) {
         return number.value().map(FigureWords::plain).orElse(OPEN);
     }
 
@@ -63,7 +63,7 @@ public final class FigureWords implements Figure.Visitor<String> {
     }
 
     @Override
-    public String number(Figure.Number number) {
+    public String number(Figure.Amount number) {
         String unit =
                 switch (number.ending()) {
                     case "_percent" -> " %";

@@ -40,7 +40,7 @@ public final class Figures {
 
     /** Puts a count. */
     public Figures count(String key, int value) {
-        return put(key, new Figure.Number(Optional.of((double) value), ""));
+        return put(key, new Figure.Amount(Optional.of((double) value), ""));
     }
 
     /** Puts a claim that is true or false. */
@@ -99,12 +99,12 @@ public final class Figures {
     public Figures change(String key, Optional<Share> left) {
         return put(
                 key,
-                new Figure.Number(left.map(share -> (share.fraction() - 1) * 100), "_percent"));
+                new Figure.Amount(left.map(share -> (share.fraction() - 1) * 100), "_percent"));
     }
 
     /** Puts a share, 0 to 1, rounded to a thousandth, under {@code key_share}. */
     public Figures share(String key, double share) {
-        return put(key, new Figure.Number(Optional.of(Math.rint(share * 1000) / 1000), "_share"));
+        return put(key, new Figure.Amount(Optional.of(Math.rint(share * 1000) / 1000), "_share"));
     }
 
     /** Puts a position or a size {@code [across, along]} under {@code key_mm}. */

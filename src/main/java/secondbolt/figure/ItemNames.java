@@ -91,7 +91,7 @@ record ItemNames(List<String> keys) {
         }
 
         @Override
-        public String number(Figure.Number number) {
+        public String number(Figure.Amount number) {
             return FigureWords.plain(number);
         }
 

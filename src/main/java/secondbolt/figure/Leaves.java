@@ -19,7 +19,7 @@ public class Leaves<R> implements Figure.Visitor<R> {
     }
 
     @Override
-    public R number(Figure.Number number) {
+    public R number(Figure.Amount number) {
         return answer;
     }
 

@@ -34,7 +34,7 @@ final class PlainFigures implements Figure.Visitor<Object> {
     }
 
     @Override
-    public Object number(Figure.Number number) {
+    public Object number(Figure.Amount number) {
         if (number.value().isEmpty()) {
             return null;
         }

@@ -84,7 +84,7 @@ public final class ReadFigures {
             return new Figure.Claim(claim);
         }
         return number(value)
-                .<Figure>map(n -> new Figure.Number(Optional.of(n), ending))
+                .<Figure>map(n -> new Figure.Amount(Optional.of(n), ending))
                 .orElseGet(() -> new Figure.Text(Optional.ofNullable(value).map(String::valueOf)));
     }
 

@@ -1,13 +1,15 @@
 package secondbolt.fit;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import secondbolt.file.Key;
 import secondbolt.file.value.Trouble;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitCheck;
 import secondbolt.fit.result.FitResult;
+import secondbolt.hem.plan.HemAllowances;
+import secondbolt.hem.plan.HemSection;
 import secondbolt.pattern.Alteration;
 import secondbolt.pattern.AlterationSection;
 import secondbolt.pattern.Pattern;
@@ -22,17 +24,6 @@ import secondbolt.wearer.WearerTopic;
 public final class FitTopic implements Topic<FitResult> {
     /** Its name. */
     public static final TopicName<FitResult> NAME = new TopicName<>("fit");
-
-    private final BiFunction<Pattern, Bench, Pattern> sewn;
-
-    /**
-     * The topic.
-     *
-     * @param sewn the pattern with what its hems take of allowances that its outlines include
-     */
-    public FitTopic(BiFunction<Pattern, Bench, Pattern> sewn) {
-        this.sewn = sewn;
-    }
 
     @Override
     public TopicName<FitResult> name() {
@@ -63,9 +54,15 @@ public final class FitTopic implements Topic<FitResult> {
             return Outcome.wrong(troubles);
         }
         FitResult result =
-                FitCalculation.work(sewn.apply(pattern.get(), bench), alterations, bench.tape());
+                FitCalculation.work(sewn(pattern.get(), bench), alterations, bench.tape());
         return Outcome.of(
                 result,
                 FitWorksheet.of(result, bench.came(WearerTopic.NAME), bench.tape()).worksheet());
+    }
+
+    /** With what its hems take of allowances that its outlines include. */
+    private static Pattern sewn(Pattern pattern, Bench bench) {
+        return HemAllowances.included(
+                pattern, bench.written(HemSection.KEY).orElse(Map.of()), bench.tape());
     }
 }

@@ -12,76 +12,62 @@ import java.util.stream.Stream;
  */
 public enum Serves {
     /** Down the side of the trunk. */
-    SIDE("side", List.of("side", "sides"), List.of()),
+    SIDE("side", "side, sides", ""),
     /** Down the middle of the front. */
-    CENTRE_FRONT(
-            "centre front",
-            List.of("centre front", "center front", "front centre", "front center"),
-            List.of()),
+    CENTRE_FRONT("centre front", "centre front, center front, front centre, front center", ""),
     /** Down the middle of the back. */
-    CENTRE_BACK(
-            "centre back",
-            List.of("centre back", "center back", "back centre", "back center"),
-            List.of()),
+    CENTRE_BACK("centre back", "centre back, center back, back centre, back center", ""),
     /** From the neck to the end of the shoulder. */
-    SHOULDER("shoulder", List.of("shoulder", "shoulders"), List.of()),
+    SHOULDER("shoulder", "shoulder, shoulders", ""),
     /** Round the neck. */
-    NECKLINE("neckline", List.of("neckline", "neck"), List.of()),
+    NECKLINE("neckline", "neckline, neck", ""),
     /** Round the arm, on the body of the garment. */
-    ARMHOLE("armhole", List.of("armhole", "arm hole", "armscye", "scye"), List.of()),
+    ARMHOLE("armhole", "armhole, arm hole, armscye, scye", ""),
     /** The head of a sleeve, which goes into the armhole. */
-    CAP("cap", List.of("cap", "sleeve head"), List.of()),
+    CAP("cap", "cap, sleeve head", ""),
     /** Down the sleeve, under the arm. */
-    UNDERARM(
-            "underarm",
-            List.of("underarm", "inside sleeve", "inner sleeve", "inside arm", "inner arm"),
-            List.of()),
+    UNDERARM("underarm", "underarm, inside sleeve, inner sleeve, inside arm, inner arm", ""),
     /** Round the wrist. */
-    WRIST("wrist", List.of("wrist"), List.of()),
+    WRIST("wrist", "wrist", ""),
     /** Round the waist; a line at its height, above which the body is lengthened. */
-    WAIST("waist", List.of("waist", "waistline"), List.of("waist", "waistline")),
+    WAIST("waist", "waist, waistline", "waist, waistline"),
     /** The edge that is turned up. */
-    HEM("hem", List.of("hem", "hemline"), List.of()),
+    HEM("hem", "hem, hemline", ""),
     /** Down the inside of a leg. */
-    INSEAM("inseam", List.of("inseam", "inside leg", "inner leg"), List.of()),
+    INSEAM("inseam", "inseam, inside leg, inner leg", ""),
     /** Down the outside of a leg, or of a sleeve in two parts. */
     OUTSEAM(
             "outseam",
-            List.of(
-                    "outseam",
-                    "outside leg",
-                    "outer leg",
-                    "outside sleeve",
-                    "outer sleeve",
-                    "outside arm",
-                    "outer arm"),
-            List.of()),
+            "outseam, outside leg, outer leg, outside sleeve, outer sleeve, outside arm,"
+                    + " outer arm",
+            ""),
     /** Between the legs. */
-    CROTCH("crotch", List.of("crotch", "crutch", "fork"), List.of()),
+    CROTCH("crotch", "crotch, crutch, fork", ""),
     /** A line between armhole and waist. */
-    BODY("body", List.of(), List.of("body", "bodice")),
+    BODY("body", "", "body, bodice"),
     /** A line between armhole and wrist. */
-    SLEEVE("sleeve", List.of(), List.of("sleeve", "arm")),
+    SLEEVE("sleeve", "", "sleeve, arm"),
     /** A line between waist and crotch. */
-    CROTCH_DEPTH(
-            "crotch depth",
-            List.of(),
-            List.of("crotch depth", "crutch depth", "crotch", "crutch", "rise", "seat")),
+    CROTCH_DEPTH("crotch depth", "", "crotch depth, crutch depth, crotch, crutch, rise, seat"),
     /** A line between crotch and hem. */
-    LEG("leg", List.of(), List.of("leg")),
+    LEG("leg", "", "leg"),
     /** A line at the height of the bust. */
-    BUST("bust", List.of(), List.of("bust")),
+    BUST("bust", "", "bust"),
     /** A line at the height of the hip. */
-    HIP("hip", List.of(), List.of("hip", "hips"));
+    HIP("hip", "", "hip, hips");
 
     private final String word;
-    private final List<String> ofEdges;
-    private final List<String> ofLines;
+    private final String ofEdges;
+    private final String ofLines;
 
-    Serves(String word, List<String> ofEdges, List<String> ofLines) {
+    Serves(String word, String ofEdges, String ofLines) {
         this.word = word;
         this.ofEdges = ofEdges;
         this.ofLines = ofLines;
+    }
+
+    private static List<String> phrases(String separatedByCommas) {
+        return separatedByCommas.isEmpty() ? List.of() : List.of(separatedByCommas.split(", ", -1));
     }
 
     /** As written. */
@@ -109,12 +95,12 @@ public enum Serves {
 
     /** What the name of an edge says in the trade's words; nothing if it says nothing. */
     public static Optional<Serves> edgeNamed(String name) {
-        return TradeName.of(name).read(serves -> serves.ofEdges);
+        return TradeName.of(name).read(serves -> phrases(serves.ofEdges));
     }
 
     /** What the name of a lengthen or shorten line says, likewise. */
     public static Optional<Serves> lineNamed(String name) {
-        return TradeName.of(name).read(serves -> serves.ofLines);
+        return TradeName.of(name).read(serves -> phrases(serves.ofLines));
     }
 
     /**
@@ -124,7 +110,7 @@ public enum Serves {
     public static List<String> strangeWords(String edge) {
         List<String> known =
                 edgeNamed(edge).stream()
-                        .flatMap(serves -> serves.ofEdges.stream())
+                        .flatMap(serves -> phrases(serves.ofEdges).stream())
                         .flatMap(phrase -> Stream.of(phrase.split(" ", -1)))
                         .toList();
         return TradeName.of(edge).words().stream()

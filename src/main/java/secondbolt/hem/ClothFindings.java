@@ -57,7 +57,7 @@ final class ClothFindings {
     private Optional<Finding> ridge(String name, Cloth cloth) {
         boolean twice = hem.turned() == Hem.Turned.TWICE || hem.turned() == Hem.Turned.NARROW;
         boolean woolly = isWoolly(cloth);
-        if (!twice || !woolly && !isHeavy(cloth)) {
+        if (!twice || (!woolly && !isHeavy(cloth))) {
             return Optional.empty();
         }
         return Optional.of(

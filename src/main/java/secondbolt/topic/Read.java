@@ -46,8 +46,9 @@ interface Read {
 
         /** The same object is compared at once, whatever it holds. */
         private static boolean isSame(Optional<?> now, Optional<?> before) {
-            return now.isPresent() && before.isPresent() && now.get() == before.get()
-                    || now.equals(before);
+            boolean isSameObject =
+                    now.isPresent() && before.isPresent() && now.get() == before.get();
+            return isSameObject || now.equals(before);
         }
     }
 

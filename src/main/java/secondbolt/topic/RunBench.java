@@ -54,7 +54,6 @@ final class RunBench implements Bench {
     }
 
     @Override
-    @SuppressWarnings("unchecked") // the name of a topic carries what it comes to
     public <R> Optional<R> came(TopicName<R> name) {
         boolean isSupposed = !more.values().isEmpty();
         Topic<?> asked =
@@ -65,7 +64,7 @@ final class RunBench implements Bench {
         if (!outcome.troubles().isEmpty() && !isSupposed) {
             throw new HeldBack(outcome.troubles());
         }
-        Optional<R> result = (Optional<R>) outcome.result();
+        Optional<R> result = name.in(outcome);
         reads.add(new Read.Result(more, asked, result));
         return result;
     }

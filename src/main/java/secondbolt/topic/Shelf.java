@@ -13,11 +13,7 @@ final class Shelf {
     private final Map<String, List<Kept>> kept = new HashMap<>();
     private final Set<Kept> used = new HashSet<>();
 
-    /**
-     * What a step came to.
-     *
-     * @param reads what it read, in order
-     */
+    /** What a step came to, and what it read, in order. */
     static final class Kept {
         private final List<Read> reads;
         private final Outcome<?> outcome;

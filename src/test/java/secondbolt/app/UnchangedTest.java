@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -51,7 +52,9 @@ class UnchangedTest {
         Map<String, String> texts = new TreeMap<>();
         try (Stream<Path> files = Files.walk(folder.resolve("site"))) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                texts.put(file.toString(), new String(Files.readAllBytes(file), "ISO-8859-1"));
+                texts.put(
+                        file.toString(),
+                        new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
             }
         }
         return texts;

@@ -40,7 +40,7 @@ class ReadFiguresTest {
                 new Figure.Size(Optional.of(Length.ofMillimetres(845))),
                 read.get("edge_length").figure());
         assertEquals(new Figure.Size(Optional.empty()), read.get("even_gap").figure());
-        assertEquals(new Figure.Number(Optional.of(0.813), "_share"), read.get("used").figure());
+        assertEquals(new Figure.Amount(Optional.of(0.813), "_share"), read.get("used").figure());
         assertEquals(ALL.entries().get("outline").figure(), read.get("outline").figure());
         assertEquals(ALL.entries().get("edges").figure(), read.get("edges").figure());
     }

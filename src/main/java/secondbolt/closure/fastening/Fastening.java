@@ -78,11 +78,11 @@ public record Fastening(
         LEVEL("level", "Buttons and Buttonholes, Extension Bulletin 576, 1965");
 
         private final String word;
-        private final Convention reach;
+        private final String source;
 
         Holes(String word, String source) {
             this.word = word;
-            this.reach = new Convention(Length.ofInches(1, 8), Length.ofMillimetres(3), source);
+            this.source = source;
         }
 
         /** As written. */
@@ -95,7 +95,7 @@ public record Fastening(
          * level.
          */
         public Convention reach() {
-            return reach;
+            return new Convention(Length.ofInches(1, 8), Length.ofMillimetres(3), source);
         }
     }
 

@@ -117,8 +117,10 @@ public final class NoFitRegion {
         double half = StrictMath.hypot(cellX, cellY) / 2 * 1.0001;
         double[] distance = new double[sx.length];
         for (int cell = 0; cell < mixed.length; cell++) {
-            double px = left + (cell % CELLS + 0.5) * cellX;
-            double py = low + (cell / CELLS + 0.5) * cellY;
+            int column = cell % CELLS;
+            int row = cell / CELLS;
+            double px = left + (column + 0.5) * cellX;
+            double py = low + (row + 0.5) * cellY;
             double least = distances(px, py, distance);
             mixed[cell] = least <= half;
             if (mixed[cell] || holds(px, py)) {

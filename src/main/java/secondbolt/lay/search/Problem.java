@@ -60,7 +60,7 @@ final class Problem {
     /** The options of all items, those that are the same once. */
     private static final class Options {
         private final NoFitCache noFits;
-        private final Map<ShapeImage, Integer> shapeNumbers = new IdentityHashMap<>();
+        private final IdentityHashMap<ShapeImage, Integer> shapeNumbers = new IdentityHashMap<>();
         private final Map<Map.Entry<Integer, PlacementRule>, Integer> numbers = new HashMap<>();
         private final List<ShapeImage> shapes = new ArrayList<>();
         private final List<PlacementOption> options = new ArrayList<>();
