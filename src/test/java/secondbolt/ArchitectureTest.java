@@ -42,6 +42,10 @@ class ArchitectureTest {
 
     private static final Set<String> PURE =
             Set.of(
+                    "closure.row",
+                    "closure.strip",
+                    "lay.kept",
+                    "lay.picture",
                     "shape.cut",
                     "draw.sheet",
                     "textile.extent",
@@ -291,6 +295,51 @@ class ArchitectureTest {
                         "hem.plan",
                         "closure.fastening"));
         rooms.put(
+                "closure.row",
+                Set.of(
+                        "measure",
+                        "file.value",
+                        "worksheet",
+                        "pattern",
+                        "fit.result",
+                        "closure.spacing",
+                        "closure.fastening",
+                        "closure.placket"));
+        rooms.put(
+                "closure.strip",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "garment",
+                        "draw",
+                        "worksheet",
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row"));
+        rooms.put(
+                "closure",
+                with(
+                        Set.of(),
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "wearer",
+                        "pattern",
+                        "fit.result",
+                        "fit",
+                        "hem.plan",
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row",
+                        "closure.strip"));
+        rooms.put(
                 "hem.turned",
                 Set.of(
                         "measure",
@@ -404,53 +453,6 @@ class ArchitectureTest {
                         "pattern.piece",
                         "cutting.line",
                         "lay.placement"));
-        rooms.put("disk", Set.of());
-        rooms.put("notebook.site", Set.of("file.json", "disk"));
-        rooms.put(
-                "closure.row",
-                Set.of(
-                        "measure",
-                        "file.value",
-                        "worksheet",
-                        "pattern",
-                        "fit.result",
-                        "closure.spacing",
-                        "closure.fastening",
-                        "closure.placket"));
-        rooms.put(
-                "closure.strip",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "garment",
-                        "draw",
-                        "worksheet",
-                        "closure.fastening",
-                        "closure.placket",
-                        "closure.row"));
-        rooms.put(
-                "closure",
-                with(
-                        Set.of(),
-                        "measure",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "garment",
-                        "draw",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "wearer",
-                        "pattern",
-                        "fit.result",
-                        "fit",
-                        "hem.plan",
-                        "closure.fastening",
-                        "closure.placket",
-                        "closure.row",
-                        "closure.strip"));
         rooms.put("lay.kept", Set.of("shape", "lay.placement", "lay.nofit", "lay.search"));
         rooms.put(
                 "lay.stock",
@@ -542,12 +544,14 @@ class ArchitectureTest {
                         "pattern",
                         "fit",
                         "hem.plan",
+                        "closure",
                         "hem",
                         "cutting",
                         "effect",
-                        "closure",
                         "lay.kept",
                         "lay"));
+        rooms.put("disk", Set.of());
+        rooms.put("notebook.site", Set.of("file.json", "disk"));
         rooms.put(
                 "notebook.paper",
                 Set.of(
@@ -574,8 +578,8 @@ class ArchitectureTest {
                         "figure",
                         "block",
                         "worksheet",
-                        "notebook.site",
                         "project",
+                        "notebook.site",
                         "notebook.paper"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;

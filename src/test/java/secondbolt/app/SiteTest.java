@@ -61,7 +61,7 @@ class SiteTest {
         desktop.with("projects/apron/project.yaml", Desktop.APRON.replace("last: 8", "last: 9"));
         desktop.run();
         assertTrue(desktop.out().contains("are stale"), desktop.out());
-        assertTrue(desktop.out().contains("from_top_mm: 320 -> 310"), desktop.out());
+        assertTrue(desktop.out().contains("from top: 32 cm -> 31 cm"), desktop.out());
         assertTrue(!desktop.out().contains("apron: cloth"), desktop.out());
     }
 

@@ -188,7 +188,7 @@ class StopsTest {
     }
 
     @Test
-    void aHemThatLeavesNothingToSewItToStopsItsGuideAndItsPiece() {
+    void aHemThatLeavesNothingToSewItToStopsItsPiece() {
         Workings deep =
                 workings(
                         """
@@ -211,16 +211,11 @@ class StopsTest {
                           flap facing: {on: [flap facing.bottom], depth: 4, turned: once}
                         """);
         assertTrue(codes(deep).contains("hem-no-room"), codes(deep).toString());
-        Set<String> stopped = stopped(deep);
-        assertTrue(stopped.containsAll(Set.of("hem-guide-flap", "piece-flap")), stopped.toString());
-        assertTrue(
-                !stopped.contains("hem-guide-flap-facing")
-                        && !stopped.contains("piece-flap-facing"),
-                stopped.toString());
+        assertEquals(Set.of("all-pieces", "cutting-plan-sheet", "piece-flap"), stopped(deep));
     }
 
     @Test
-    void aClothWithoutASoundPlaceStopsItsPlan() {
+    void aClothWithoutASoundPlaceStopsTheClothAndTheLayAndNoOtherCloth() {
         Workings worn =
                 workings(
                         """
@@ -231,10 +226,9 @@ class StopsTest {
                         """
                                 + PIECES
                                 + "    lining: {cut: {lining: 1}, rectangle: [30, 40]}\n");
-        assertTrue(codes(worn).contains("cloth-none-sound"), codes(worn).toString());
-        Set<String> stopped = stopped(worn);
-        assertTrue(stopped.contains("cutting-plan-sheeting"), stopped.toString());
-        assertTrue(!stopped.contains("cutting-plan-sheet"), stopped.toString());
+        assertEquals(Set.of("cloth-none-sound", "lay-no-sound-cloth"), codes(worn));
+        assertEquals(Set.of("cloth", "lay"), sections(worn));
+        assertEquals(Set.of(), stopped(worn), "nothing is laid on it, and the sheet is sound");
     }
 
     @Test
