@@ -233,6 +233,19 @@ class ArchitectureTest {
                         "fit.seam",
                         "fit.alter"));
         rooms.put(
+                "hem.plan",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern"));
+        rooms.put(
                 "fit",
                 with(
                         Set.of(),
@@ -252,20 +265,8 @@ class ArchitectureTest {
                         "fit.size",
                         "fit.seam",
                         "fit.alter",
-                        "fit.result"));
-        rooms.put(
-                "hem.plan",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "worksheet",
-                        "pattern.piece",
-                        "pattern"));
+                        "fit.result",
+                        "hem.plan"));
         rooms.put("closure.spacing", Set.of());
         rooms.put(
                 "closure.fastening",
@@ -333,8 +334,8 @@ class ArchitectureTest {
                         "wearer",
                         "pattern",
                         "fit.result",
-                        "fit",
                         "hem.plan",
+                        "fit",
                         "closure.fastening",
                         "closure.placket",
                         "closure.row",
@@ -384,8 +385,8 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern",
                         "fit.result",
-                        "fit",
                         "hem.plan",
+                        "fit",
                         "hem.turned",
                         "hem.guide"));
         rooms.put(
@@ -420,14 +421,13 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern",
                         "fit.result",
-                        "fit",
                         "hem.plan",
+                        "fit",
                         "cutting.line",
                         "cutting.sketch"));
         rooms.put("effect", Set.of("measure", "file", "figure", "block", "worksheet", "topic"));
         rooms.put("lay.placement", Set.of("shape"));
         rooms.put("lay.nofit", Set.of("shape", "lay.placement"));
-        rooms.put("lay.search", Set.of("shape", "lay.placement", "lay.nofit"));
         rooms.put(
                 "lay.plan",
                 with(
@@ -453,6 +453,10 @@ class ArchitectureTest {
                         "pattern.piece",
                         "cutting.line",
                         "lay.placement"));
+        rooms.put("disk", Set.of());
+        rooms.put("notebook.site", Set.of("file.json", "disk"));
+        rooms.put("parallel", Set.of());
+        rooms.put("lay.search", Set.of("shape", "lay.placement", "lay.nofit", "parallel"));
         rooms.put("lay.kept", Set.of("shape", "lay.placement", "lay.nofit", "lay.search"));
         rooms.put(
                 "lay.stock",
@@ -543,15 +547,12 @@ class ArchitectureTest {
                         "wearer",
                         "pattern",
                         "fit",
-                        "hem.plan",
                         "closure",
                         "hem",
                         "cutting",
                         "effect",
                         "lay.kept",
                         "lay"));
-        rooms.put("disk", Set.of());
-        rooms.put("notebook.site", Set.of("file.json", "disk"));
         rooms.put(
                 "notebook.paper",
                 Set.of(
@@ -578,8 +579,9 @@ class ArchitectureTest {
                         "figure",
                         "block",
                         "worksheet",
-                        "project",
                         "notebook.site",
+                        "parallel",
+                        "project",
                         "notebook.paper"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;

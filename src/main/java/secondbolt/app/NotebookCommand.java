@@ -13,11 +13,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.notebook.Changes;
 import secondbolt.notebook.Kept;
 import secondbolt.notebook.Notebook;
-import secondbolt.notebook.Workers;
+import secondbolt.parallel.Workers;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.site.Seal;
 import secondbolt.notebook.site.SiteFile;
@@ -182,9 +182,9 @@ final class NotebookCommand implements Callable<Integer> {
                 .println(
                         Workplace.name(out)
                                 + ": "
-                                + Counted.of(done.projects(), "project")
+                                + Plural.of(done.projects(), "project")
                                 + ", "
-                                + Counted.of(done.written(), "file")
+                                + Plural.of(done.written(), "file")
                                 + " written, "
                                 + done.unchanged()
                                 + " unchanged"

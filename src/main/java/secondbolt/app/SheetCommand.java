@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
 import secondbolt.disk.AtomicFile;
 import secondbolt.draw.paper.Paper;
 import secondbolt.file.source.Mistakes;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.notebook.PrintedSheet;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.paper.PaperChoice;
@@ -135,7 +135,7 @@ final class SheetCommand implements Callable<Integer> {
                     .println(
                             Workplace.name(asked)
                                     + ": "
-                                    + Counted.of(sheet.pages().size(), "page")
+                                    + Plural.of(sheet.pages().size(), "page")
                                     + ", code "
                                     + sheet.code());
         }

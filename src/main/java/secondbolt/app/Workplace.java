@@ -14,7 +14,7 @@ import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Place;
 import secondbolt.lay.kept.LayDesk;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.project.Project;
 import secondbolt.project.ProjectReader;
@@ -131,7 +131,7 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
     int refuse(Mistakes mistakes) {
         mistakes.inOrder().forEach(err::println);
         int count = mistakes.count();
-        err.println(Counted.of(count, "mistake"));
+        err.println(Plural.of(count, "mistake"));
         return Secondbolt.REFUSED;
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.closure.row.ClosureResult;
 import secondbolt.closure.row.PlacketChange;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
@@ -49,7 +49,7 @@ final class ClosureFindings {
                         : "; "
                                 + result.closure().fastening().kind().word()
                                 + " "
-                                + Counted.runs(change.moved())
+                                + Plural.runs(change.moved())
                                 + " moved";
         return change.before()
                 .map(

@@ -13,7 +13,7 @@ import secondbolt.closure.row.FastenerRow;
 import secondbolt.closure.row.OtherCount;
 import secondbolt.closure.strip.LapSides;
 import secondbolt.closure.strip.PlacketPicture;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Convention;
@@ -91,17 +91,17 @@ record ClosurePage(ClosureResult result) {
     private Fact toBuy() {
         Fastening.Kind kind = result.closure().fastening().kind();
         return kind == Fastening.Kind.TIES
-                ? Fact.of("To sew", Counted.of(result.toBuy(), "pair of ties", "pairs of ties"))
+                ? Fact.of("To sew", Plural.of(result.toBuy(), "pair of ties", "pairs of ties"))
                 : Fact.of(
                         "To buy",
-                        Counted.of(result.toBuy(), kind.one(), kind.word())
+                        Plural.of(result.toBuy(), kind.one(), kind.word())
                                 + ", and one to spare ("
                                 + Convention.COMMON_PRACTICE
                                 + ")");
     }
 
     private String holes() {
-        return Counted.of(result.marks().size(), "hole")
+        return Plural.of(result.marks().size(), "hole")
                 + ", "
                 + result.closure().fastening().holes().word()
                 + (result.closure().fastening().differing().isEmpty()
@@ -139,7 +139,7 @@ record ClosurePage(ClosureResult result) {
     private static String inTheWay(FastenerRow row) {
         List<String> conflicts = new ArrayList<>();
         if (!row.byHand().isEmpty()) {
-            conflicts.add(Counted.of(row.byHand().size(), "hole") + " on bulk");
+            conflicts.add(Plural.of(row.byHand().size(), "hole") + " on bulk");
         }
         row.unmet().forEach(spot -> conflicts.add("none at " + spot.why()));
         if (row.isSeenUneven()) {

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.measure.Tape;
 
 /** Prints figures and their differences for a maker, on her tape. */
@@ -107,7 +107,7 @@ public final class FigureWords implements Figure.Visitor<String> {
 
     @Override
     public String line(Figure.Line line) {
-        return Counted.of(line.points().size(), "point");
+        return Plural.of(line.points().size(), "point");
     }
 
     @Override
@@ -139,7 +139,7 @@ public final class FigureWords implements Figure.Visitor<String> {
         }
         int count = count(figures.get());
         return all > MOST_IN_FULL
-                ? "(" + Counted.of(count, "value") + ")"
+                ? "(" + Plural.of(count, "value") + ")"
                 : "(" + inFull(figures.get()) + ")";
     }
 
@@ -154,6 +154,6 @@ public final class FigureWords implements Figure.Visitor<String> {
 
     @Override
     public String items(Figure.Items items) {
-        return Counted.of(items.items().size(), "item");
+        return Plural.of(items.items().size(), "item");
     }
 }

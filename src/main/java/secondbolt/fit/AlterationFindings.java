@@ -10,7 +10,7 @@ import secondbolt.fit.alter.Altered;
 import secondbolt.fit.alter.WidenShare;
 import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Finding;
@@ -76,7 +76,7 @@ record AlterationFindings(FitResult result, Tape tape) {
                 altered,
                 "alteration-share-off-the-tape",
                 "Shared over "
-                        + Counted.of(share.cutEdges(), "cut edge")
+                        + Plural.of(share.cutEdges(), "cut edge")
                         + " ("
                         + String.join(", ", share.pieces())
                         + ") it is no mark of the tape on each.",
@@ -89,11 +89,11 @@ record AlterationFindings(FitResult result, Tape tape) {
         String lower = tape.printSmall(marks.lower());
         String upper = tape.printSmall(marks.upper());
         if (marks.atUpper() == 0) {
-            return Counted.of(marks.atLower(), "edge") + " at " + lower;
+            return Plural.of(marks.atLower(), "edge") + " at " + lower;
         }
         return marks.atLower() == 0
-                ? Counted.of(marks.atUpper(), "edge") + " at " + upper
-                : Counted.of(marks.atLower(), "edge")
+                ? Plural.of(marks.atUpper(), "edge") + " at " + upper
+                : Plural.of(marks.atLower(), "edge")
                         + " at "
                         + lower
                         + " and "

@@ -41,7 +41,7 @@ final class HemFindings {
                                         FullnessFindings.of(about),
                                         EndFindings.of(about),
                                         all.included().stream(),
-                                        ClothFindings.of(about, cloths))
+                                        HemClothFindings.of(about, cloths))
                                 .flatMap(some -> some);
         return Stream.of(all.open(), all.noRoom().stream(), turned, all.hang().stream())
                 .flatMap(some -> some)

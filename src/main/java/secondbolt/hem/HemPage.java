@@ -20,7 +20,7 @@ final class HemPage {
         blocks.add(new Block.Heading(hem.name()));
         mostChanged(hem.result()).map(edge -> picture(hem.name(), edge)).ifPresent(blocks::add);
         blocks.add(new Block.Facts(new HemFacts(hem.result(), tape).all()));
-        blocks.add(new Block.Rows(EdgeRow.onPage(hem.name(), hem.rows())));
+        blocks.add(new Block.Rows(HemEdgeRow.onPage(hem.name(), hem.rows())));
         hem.steps().map(Block.Steps::new).ifPresent(blocks::add);
         return blocks;
     }

@@ -55,7 +55,7 @@ record HemSheets(ShownHem hem, Tape tape) {
                 List.of(
                         new Block.Steps(hem.steps().orElseThrow()),
                         new Block.Warnings(warnings()),
-                        new Block.Rows(EdgeRow.onSheet(hem.rows()))));
+                        new Block.Rows(HemEdgeRow.onSheet(hem.rows()))));
     }
 
     private List<String> warnings() {

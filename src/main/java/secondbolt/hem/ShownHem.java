@@ -15,7 +15,7 @@ final class ShownHem {
     private final List<Finding> findings;
     private final Once<List<PressingCard>> cards;
     private final Once<List<String>> steps;
-    private final Once<List<EdgeRow>> rows;
+    private final Once<List<HemEdgeRow>> rows;
 
     ShownHem(HemResult result, List<Finding> findings, Tape tape) {
         this.result = result;
@@ -23,7 +23,7 @@ final class ShownHem {
         this.cards = new Once<>(() -> PressingCard.of(result));
         this.steps = new Once<>(() -> HemWords.pressing(result, cards.get(), tape));
         this.rows =
-                new Once<>(() -> result.edges().stream().map(e -> EdgeRow.of(e, tape)).toList());
+                new Once<>(() -> result.edges().stream().map(e -> HemEdgeRow.of(e, tape)).toList());
     }
 
     HemResult result() {
@@ -48,7 +48,7 @@ final class ShownHem {
         return result.hem().depth().map(depth -> steps.get());
     }
 
-    List<EdgeRow> rows() {
+    List<HemEdgeRow> rows() {
         return rows.get();
     }
 }

@@ -1,7 +1,7 @@
 /**
  * Cutting plans shown: which designs fit on the maker's cloths, what stays over, what helps where
  * they do not, and how long a cloth from the bolt would have to be. Start at {@link
- * secondbolt.lay.LayWords} for the words. This room uses {@code lay.design}, {@code lay.plan},
+ * secondbolt.lay.LayWords} for the words. This room uses {@code lay.kept}, {@code lay.design}, {@code lay.plan},
  * {@code lay.piece}, {@code lay.stock}, {@code lay.placement}, {@code cutting.line}, {@code cloth},
  * {@code cloth.yields}, {@code cutting}, {@code textile}, {@code pattern}, {@code pattern.piece}
  * and the rooms below the topics. The look of plans may be changed freely; a change of a piece's

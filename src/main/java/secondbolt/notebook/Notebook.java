@@ -15,6 +15,7 @@ import secondbolt.file.ProjectFileReader;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.notebook.site.Contents;
+import secondbolt.parallel.Workers;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Finding;

@@ -43,7 +43,7 @@ public final class Engine {
     public List<Outcome<?>> run(Fields sections) {
         worked.clear();
         shelf.begin();
-        Run run = new Run(this, sections);
+        WorkingOut run = new WorkingOut(this, sections);
         List<Outcome<?>> all =
                 topics.stream().<Outcome<?>>map(t -> run.outcome(t, Supposed.NOTHING)).toList();
         shelf.end();

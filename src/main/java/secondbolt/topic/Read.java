@@ -14,7 +14,7 @@ interface Read {
      * @param reader the topic that read it
      * @param supposed what the reader's bench supposes
      */
-    boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed);
+    boolean isAsBefore(Topic<?> reader, WorkingOut run, Supposed supposed);
 
     /**
      * What stood under a key.
@@ -23,7 +23,7 @@ interface Read {
      */
     record Section(Supposed more, Key<?> key, Optional<?> value) implements Read {
         @Override
-        public boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed) {
+        public boolean isAsBefore(Topic<?> reader, WorkingOut run, Supposed supposed) {
             return run.written(key, more.over(supposed)).equals(value);
         }
     }
@@ -31,7 +31,7 @@ interface Read {
     /** The tape the project is measured with, which every step may print on. */
     record OnTape(Tape tape) implements Read {
         @Override
-        public boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed) {
+        public boolean isAsBefore(Topic<?> reader, WorkingOut run, Supposed supposed) {
             return run.tape() == tape;
         }
     }
@@ -39,7 +39,7 @@ interface Read {
     /** What another topic came to; nothing if that had mistakes. */
     record Result(Supposed more, Topic<?> topic, Optional<?> value) implements Read {
         @Override
-        public boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed) {
+        public boolean isAsBefore(Topic<?> reader, WorkingOut run, Supposed supposed) {
             Optional<?> now = run.outcome(topic, more.over(supposed)).result();
             return isSame(now, value);
         }
@@ -55,7 +55,7 @@ interface Read {
     /** What a maker is told of all topics before. */
     record AllTold(Supposed more, Map<String, Figure> value) implements Read {
         @Override
-        public boolean isAsBefore(Topic<?> reader, Run run, Supposed supposed) {
+        public boolean isAsBefore(Topic<?> reader, WorkingOut run, Supposed supposed) {
             return run.told(reader, more.over(supposed)).equals(value);
         }
     }

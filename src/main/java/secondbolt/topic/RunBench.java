@@ -11,18 +11,18 @@ import secondbolt.measure.Tape;
 
 /** The bench of one step, noting what is read from it. */
 final class RunBench implements Bench {
-    private final Run run;
+    private final WorkingOut run;
     private final Topic<?> topic;
     private final Supposed supposed;
     private final Supposed more;
     private final List<Read> reads;
 
-    RunBench(Run run, Topic<?> topic, Supposed supposed) {
+    RunBench(WorkingOut run, Topic<?> topic, Supposed supposed) {
         this(run, topic, supposed, Supposed.NOTHING, new ArrayList<>());
         reads.add(new Read.OnTape(run.tape()));
     }
 
-    private RunBench(Run run, Topic<?> topic, Supposed supposed, Supposed more, List<Read> reads) {
+    private RunBench(WorkingOut run, Topic<?> topic, Supposed supposed, Supposed more, List<Read> reads) {
         this.run = run;
         this.topic = topic;
         this.supposed = supposed;

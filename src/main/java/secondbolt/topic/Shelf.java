@@ -41,7 +41,7 @@ final class Shelf {
     }
 
     /** What a topic came to when it read what it would read now. */
-    Optional<Outcome<?>> find(Topic<?> topic, Run run, Supposed supposed) {
+    Optional<Outcome<?>> find(Topic<?> topic, WorkingOut run, Supposed supposed) {
         for (Kept one : kept.getOrDefault(topic.name().word(), List.of())) {
             if (one.reads().stream().allMatch(read -> read.isAsBefore(topic, run, supposed))) {
                 used.add(one);

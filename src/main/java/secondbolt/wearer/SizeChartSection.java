@@ -13,7 +13,7 @@ import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.value.Placed;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.measure.Length;
 
 /**
@@ -179,8 +179,8 @@ public final class SizeChartSection {
         if (row.size() != labels.size()) {
             fields.tell(
                     ROWS.byMeasure().get(measure),
-                    "`" + measure.word() + "` of " + Counted.of(row.size(), "value"),
-                    Counted.of(labels.size(), "value") + ", one for each size");
+                    "`" + measure.word() + "` of " + Plural.of(row.size(), "value"),
+                    Plural.of(labels.size(), "value") + ", one for each size");
             return false;
         }
         for (int i = 1; i < row.size(); i++) {

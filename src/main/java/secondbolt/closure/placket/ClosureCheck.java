@@ -7,7 +7,7 @@ import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.file.source.Place;
 import secondbolt.file.value.Trouble;
 import secondbolt.fit.result.FitResult;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -154,7 +154,7 @@ public final class ClosureCheck {
                             + ", so that they"
                             + (closure.fastening().hasHoles() ? " or their holes" : "")
                             + " would overlap",
-                    "at most " + Counted.of(most, one) + " on this length");
+                    "at most " + Plural.of(most, one) + " on this length");
         }
     }
 

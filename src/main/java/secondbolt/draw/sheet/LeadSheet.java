@@ -6,7 +6,7 @@ import secondbolt.draw.Lettering;
 import secondbolt.draw.Sketch;
 import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.paper.Tiling;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 
@@ -167,7 +167,7 @@ final class LeadSheet {
                     : "The drawing is on one sheet.";
         }
         String left = printed == all ? "" : " Where the map shows a stroke, nothing is drawn.";
-        return Counted.of(printed, "sheet follows", "sheets follow")
+        return Plural.of(printed, "sheet follows", "sheets follow")
                 + ". Cut each one along the dotted lines at its top and left, lay it"
                 + " over the sheet above or to the left until lines and crosses meet, and tape."
                 + left;

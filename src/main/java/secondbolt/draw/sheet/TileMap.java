@@ -54,7 +54,7 @@ final class TileMap {
         }
         Box all = all(tiling);
         Point origin = corner.moved(-all.leftMm() * scale, -all.topMm() * scale);
-        boolean drawn = Reduced.cuttingLines(tiling.drawing(), sketch, scale, origin);
+        boolean drawn = ScaledDown.cuttingLines(tiling.drawing(), sketch, scale, origin);
         sketch.box(small(tiling.drawing().frame(), corner), drawn ? Pen.FINE : Pen.CUT);
     }
 

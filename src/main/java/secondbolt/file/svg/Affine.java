@@ -2,7 +2,7 @@ package secondbolt.file.svg;
 
 import java.util.ArrayList;
 import java.util.List;
-import secondbolt.measure.Counted;
+import secondbolt.measure.Plural;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Path;
 import secondbolt.shape.Point;
@@ -111,7 +111,7 @@ record Affine(double a, double b, double c, double d, double e, double f) {
             default ->
                     throw new Slip(
                             at,
-                            "the transform `" + word + "` with " + Counted.of(n.size(), "number"),
+                            "the transform `" + word + "` with " + Plural.of(n.size(), "number"),
                             "matrix with 6 numbers, translate or scale with 1 or 2, rotate with"
                                     + " 1 or 3, skewX or skewY with 1");
         };

@@ -30,14 +30,14 @@ public final class SvgDrawing {
     private static final Set<String> REFUSED = Set.of("circle", "ellipse", "use");
     private static final String DRAWING = "an SVG drawing: an `svg` element with edges in it";
 
-    private final SvgText text;
+    private final SvgSource text;
     private final Mistakes mistakes;
     private final Deque<Level> levels = new ArrayDeque<>();
     private final List<TracedEdge> edges = new ArrayList<>();
     private final int mistakesBefore;
 
     private SvgDrawing(SourceFile source, Mistakes mistakes) {
-        this.text = new SvgText(source);
+        this.text = new SvgSource(source);
         this.mistakes = mistakes;
         this.mistakesBefore = mistakes.count();
     }

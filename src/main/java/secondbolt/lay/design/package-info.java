@@ -1,7 +1,7 @@
 /**
  * What is laid for each design: on the maker's cloths, or on a length from the bolt, and what helps
  * where a design does not fit. Start at {@link secondbolt.lay.design.LayCalculation}. This room
- * uses {@code lay.plan}, {@code lay.piece}, {@code lay.stock}, {@code lay.placement}, {@code
+ * uses {@code worksheet}, {@code lay.kept}, {@code lay.plan}, {@code lay.piece}, {@code lay.stock}, {@code lay.placement}, {@code
  * cutting.line}, {@code cloth.yields}, {@code textile}, {@code pattern.piece}, {@code garment},
  * {@code file.value}, {@code shape} and {@code measure}. Which remedies are tried may be changed
  * freely; a change of the order in which designs are laid changes which cloth each comes from. How

@@ -15,6 +15,7 @@ import secondbolt.lay.placement.Effort;
 import secondbolt.lay.placement.Lay;
 import secondbolt.lay.placement.PackingItem;
 import secondbolt.lay.placement.Placement;
+import secondbolt.parallel.Workers;
 
 /**
  * Lays items on containers: all of them if they can be laid, on as few containers as it takes, the
@@ -79,14 +80,14 @@ public final class LaySearch {
             long effort,
             int cores,
             SearchObserver observer) {
-        try (WorkerPool pool = WorkerPool.of(Math.min(cores, WORKERS) - 1)) {
+        try (Workers pool = new Workers(Math.max(1, Math.min(cores, WORKERS) - 1))) {
             Lay found = new LaySearch(items, containers, noFits, effort, observer).lay(pool);
             observer.goOn(1, 0);
             return found;
         }
     }
 
-    private Lay lay(WorkerPool pool) {
+    private Lay lay(Workers pool) {
         Problem problem =
                 Problem.of(
                         items, PlaneContainer.sideBySide(containers, noFits.toleranceMm()), noFits);
@@ -127,7 +128,7 @@ public final class LaySearch {
         }
     }
 
-    private Solution solve(Problem problem, List<Integer> wanted, WorkerPool pool) {
+    private Solution solve(Problem problem, List<Integer> wanted, Workers pool) {
         for (int count = 1; count < containers.size(); count++) {
             if (mayDo(problem, wanted, count)) {
                 StripSearch search = search(problem, wanted, count, pool);
@@ -158,14 +159,14 @@ public final class LaySearch {
     }
 
     private StripSearch search(
-            Problem problem, List<Integer> chosen, int containerCount, WorkerPool pool) {
+            Problem problem, List<Integer> chosen, int containerCount, Workers pool) {
         spent.set(0);
         return new StripSearch(problem.only(chosen), containerCount, WORKERS, SEED, pool);
     }
 
     /** On as little as can be found of the last container, or on fewer containers. */
     private Solution shortened(
-            Problem problem, List<Integer> chosen, StripSearch search, int count, WorkerPool pool) {
+            Problem problem, List<Integer> chosen, StripSearch search, int count, Workers pool) {
         long left = Math.max(0, effort - used.get() - search.steps());
         boolean fewer = count > 1 && mayDo(problem, chosen, count - 1);
         long turn = effort - (fewer ? left * 6 / 10 : left * 2 / 10);
@@ -201,7 +202,7 @@ public final class LaySearch {
     }
 
     /** One after the other, the worthiest first; what finds no room is left out. */
-    private Solution best(Problem problem, List<Integer> wanted, WorkerPool pool) {
+    private Solution best(Problem problem, List<Integer> wanted, Workers pool) {
         List<Integer> worthiest = new ArrayList<>(wanted);
         worthiest.sort(Comparator.comparingDouble((Integer i) -> -items.get(i).worth()));
         Solution best = new Solution(List.of(), new Arrangement(0));

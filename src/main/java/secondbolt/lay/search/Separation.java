@@ -1,5 +1,7 @@
 package secondbolt.lay.search;
 
+import secondbolt.parallel.Workers;
+
 /**
  * Moves items off each other until nothing overlaps, or until nothing more helps.
  *
@@ -18,7 +20,7 @@ final class Separation {
     private final OverlapScorer[] workers;
     private final PositionSearch[] searches;
     private final SeededRandom[] randoms;
-    private final WorkerPool pool;
+    private final Workers pool;
     private final Arrangement best;
     private double bestTotal;
     private long runs;
@@ -30,7 +32,7 @@ final class Separation {
             double[] limit,
             int workers,
             long seed,
-            WorkerPool pool) {
+            Workers pool) {
         this.pool = pool;
         this.workers = new OverlapScorer[workers];
         this.searches = new PositionSearch[workers];

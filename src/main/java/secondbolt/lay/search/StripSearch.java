@@ -3,6 +3,7 @@ package secondbolt.lay.search;
 import java.util.function.LongToDoubleFunction;
 import secondbolt.lay.nofit.InnerFit;
 import secondbolt.lay.nofit.PlaneContainer;
+import secondbolt.parallel.Workers;
 
 /**
  * Makes a lay shorter and shorter: in long strides first, then in short ones. Where a stride fails,
@@ -25,7 +26,7 @@ final class StripSearch {
      *     them is shortened
      * @param workers how many searches run side by side, one or more
      */
-    StripSearch(Problem problem, int containers, int workers, long seed, WorkerPool pool) {
+    StripSearch(Problem problem, int containers, int workers, long seed, Workers pool) {
         this.problem = problem;
         this.containers = containers;
         this.shrinking = containers - 1;

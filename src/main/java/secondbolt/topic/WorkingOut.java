@@ -11,7 +11,7 @@ import secondbolt.measure.Tape;
 import secondbolt.worksheet.Worksheet;
 
 /** One working out of a project as it is written now. */
-final class Run {
+final class WorkingOut {
     private final Engine engine;
     private final Fields sections;
     private final Map<Asked, Outcome<?>> outcomes = new HashMap<>();
@@ -19,7 +19,7 @@ final class Run {
     /** A topic, and what is supposed when it is asked for. */
     private record Asked(String topic, Supposed supposed) {}
 
-    Run(Engine engine, Fields sections) {
+    WorkingOut(Engine engine, Fields sections) {
         this.engine = engine;
         this.sections = sections;
     }

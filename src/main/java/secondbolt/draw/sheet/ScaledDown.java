@@ -8,14 +8,14 @@ import secondbolt.draw.Sketch;
 import secondbolt.shape.Point;
 
 /** Draws the cutting lines of a drawing small, for a map. */
-final class Reduced implements Mark.Visitor<Boolean> {
+final class ScaledDown implements Mark.Visitor<Boolean> {
     private static final Pen LINE = new Pen(0.3, List.of());
 
     private final Sketch sketch;
     private final double scale;
     private final Point origin;
 
-    private Reduced(Sketch sketch, double scale, Point origin) {
+    private ScaledDown(Sketch sketch, double scale, Point origin) {
         this.sketch = sketch;
         this.scale = scale;
         this.origin = origin;
@@ -28,7 +28,7 @@ final class Reduced implements Mark.Visitor<Boolean> {
      * @return whether there was one
      */
     static boolean cuttingLines(Drawing drawing, Sketch sketch, double scale, Point origin) {
-        return new Reduced(sketch, scale, origin).all(drawing);
+        return new ScaledDown(sketch, scale, origin).all(drawing);
     }
 
     private boolean all(Drawing drawing) {
@@ -64,6 +64,6 @@ final class Reduced implements Mark.Visitor<Boolean> {
                 origin.moved(
                         (window.at().xMm() - window.view().leftMm()) * scale,
                         (window.at().yMm() - window.view().topMm()) * scale);
-        return new Reduced(sketch, scale, inner).all(window.drawing());
+        return new ScaledDown(sketch, scale, inner).all(window.drawing());
     }
 }

@@ -7,11 +7,11 @@ import secondbolt.file.source.Place;
 import secondbolt.file.source.SourceFile;
 
 /** The text of a drawing, and where things stand in it. */
-final class SvgText {
+final class SvgSource {
     private final SourceFile source;
     private final String text;
 
-    SvgText(SourceFile source) {
+    SvgSource(SourceFile source) {
         this.source = source;
         this.text = String.join("\n", source.lines());
     }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Counts and numbers of things in words: {@code 1 edge}, {@code 2 edges}; {@code 2 to 13}. */
-public final class Counted {
+public final class Plural {
     /** From so many numbers in a row on they are told as a run. */
     private static final int RUN = 3;
 
-    private Counted() {}
+    private Plural() {}
 
     /**
      * So many things, for a word that adds an s in the plural.

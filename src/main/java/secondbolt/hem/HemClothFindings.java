@@ -16,7 +16,7 @@ import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 
 /** Whether a hem suits the cloth it is turned of. */
-final class ClothFindings {
+final class HemClothFindings {
     private static final List<String> WOOLLY =
             List.of("wool", "mohair", "cashmere", "alpaca", "angora");
 
@@ -32,7 +32,7 @@ final class ClothFindings {
     private final AboutHem about;
     private final Hem hem;
 
-    private ClothFindings(AboutHem about) {
+    private HemClothFindings(AboutHem about) {
         this.about = about;
         this.hem = about.result().hem();
     }
@@ -43,7 +43,7 @@ final class ClothFindings {
      * @param cloths by name
      */
     static Stream<Finding> of(AboutHem about, Map<String, Cloth> cloths) {
-        ClothFindings all = new ClothFindings(about);
+        HemClothFindings all = new HemClothFindings(about);
         return cloths.entrySet().stream()
                 .filter(cloth -> all.isCutOf(cloth.getValue()))
                 .flatMap(

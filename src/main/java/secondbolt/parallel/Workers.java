@@ -1,9 +1,12 @@
-package secondbolt.notebook;
+package secondbolt.parallel;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 
 /**
@@ -12,9 +15,21 @@ import java.util.function.Supplier;
  * changes.
  */
 public final class Workers implements AutoCloseable {
-    private final ExecutorService pool =
-            Executors.newFixedThreadPool(
-                    Runtime.getRuntime().availableProcessors(), Workers::thread);
+    private final ExecutorService pool;
+
+    /** One thread on each processor. */
+    public Workers() {
+        this(Runtime.getRuntime().availableProcessors());
+    }
+
+    /**
+     * So many threads.
+     *
+     * @param threads 1 or more
+     */
+    public Workers(int threads) {
+        this.pool = Executors.newFixedThreadPool(threads, Workers::thread);
+    }
 
     private static Thread thread(Runnable work) {
         Thread thread = new Thread(work, "worker");
@@ -30,6 +45,25 @@ public final class Workers implements AutoCloseable {
     public <T> Supplier<T> begin(Supplier<T> task) {
         Future<T> begun = pool.submit(task::get);
         return () -> result(begun);
+    }
+
+    /**
+     * Does the work with every number from 0 to below the count, one of them on the thread that
+     * asks, and waits for all; what any of them throws is thrown here.
+     */
+    public void all(int count, IntConsumer work) {
+        List<Supplier<Integer>> others = new ArrayList<>();
+        for (int i = 1; i < count; i++) {
+            int number = i;
+            others.add(
+                    begin(
+                            () -> {
+                                work.accept(number);
+                                return number;
+                            }));
+        }
+        work.accept(0);
+        others.forEach(Supplier::get);
     }
 
     private static <T> T result(Future<T> begun) {

@@ -20,17 +20,17 @@ import secondbolt.measure.Tape;
  * @param measured its fold, the edge that is sewn down, the line it lands on, how much longer the
  *     first is than the second, each once, and what is done with it
  */
-record EdgeRow(String edge, String shape, int times, List<Cell> measured) {
+record HemEdgeRow(String edge, String shape, int times, List<Cell> measured) {
     private static final String UNKNOWN = "not known";
     private static final List<String> MEASURED =
             List.of("Fold", "Turned edge", "Lands on", "Longer by", "What to do");
 
-    EdgeRow {
+    HemEdgeRow {
         measured = List.copyOf(measured);
     }
 
-    static EdgeRow of(HemEdge edge, Tape tape) {
-        return new EdgeRow(
+    static HemEdgeRow of(HemEdge edge, Tape tape) {
+        return new HemEdgeRow(
                 edge.edge().toString(),
                 HemWords.shape(edge, tape),
                 edge.times(),
@@ -54,7 +54,7 @@ record EdgeRow(String edge, String shape, int times, List<Cell> measured) {
     }
 
     /** The table of a hem's page. */
-    static Table onPage(String hem, List<EdgeRow> edges) {
+    static Table onPage(String hem, List<HemEdgeRow> edges) {
         return new Table(
                 "Edges of " + hem,
                 "Each edge once, as drawn: the edge that is turned up beside the line it lands on, "
@@ -73,7 +73,7 @@ record EdgeRow(String edge, String shape, int times, List<Cell> measured) {
     }
 
     /** The table of its sheets, where there is less room. */
-    static Table onSheet(List<EdgeRow> edges) {
+    static Table onSheet(List<HemEdgeRow> edges) {
         return new Table(
                 "",
                 "",

@@ -1,4 +1,4 @@
-package secondbolt.notebook;
+package secondbolt.parallel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
