@@ -17,11 +17,11 @@ import secondbolt.measure.Plural;
 import secondbolt.notebook.Changes;
 import secondbolt.notebook.Kept;
 import secondbolt.notebook.Notebook;
-import secondbolt.parallel.Workers;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.site.Seal;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.notebook.site.SiteWriter;
+import secondbolt.parallel.Workers;
 import secondbolt.project.Workings;
 
 /** Makes or remakes the notebook. */

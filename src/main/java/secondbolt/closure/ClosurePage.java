@@ -13,8 +13,8 @@ import secondbolt.closure.row.FastenerRow;
 import secondbolt.closure.row.OtherCount;
 import secondbolt.closure.strip.LapSides;
 import secondbolt.closure.strip.PlacketPicture;
-import secondbolt.measure.Plural;
 import secondbolt.measure.Length;
+import secondbolt.measure.Plural;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Convention;
 

@@ -52,18 +52,15 @@ public final class Workers implements AutoCloseable {
      * asks, and waits for all; what any of them throws is thrown here.
      */
     public void all(int count, IntConsumer work) {
-        List<Supplier<Integer>> others = new ArrayList<>();
+        List<Future<?>> others = new ArrayList<>();
         for (int i = 1; i < count; i++) {
             int number = i;
-            others.add(
-                    begin(
-                            () -> {
-                                work.accept(number);
-                                return number;
-                            }));
+            others.add(pool.submit(() -> work.accept(number)));
         }
         work.accept(0);
-        others.forEach(Supplier::get);
+        for (Future<?> other : others) {
+            result(other);
+        }
     }
 
     private static <T> T result(Future<T> begun) {

@@ -22,7 +22,8 @@ final class RunBench implements Bench {
         reads.add(new Read.OnTape(run.tape()));
     }
 
-    private RunBench(WorkingOut run, Topic<?> topic, Supposed supposed, Supposed more, List<Read> reads) {
+    private RunBench(
+            WorkingOut run, Topic<?> topic, Supposed supposed, Supposed more, List<Read> reads) {
         this.run = run;
         this.topic = topic;
         this.supposed = supposed;

@@ -13,8 +13,8 @@ import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.value.Placed;
-import secondbolt.measure.Plural;
 import secondbolt.measure.Length;
+import secondbolt.measure.Plural;
 
 /**
  * The keys of the {@code pattern} section that tell of its sizes: {@code sizes}, {@code size} and

@@ -7,8 +7,8 @@ import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.file.source.Place;
 import secondbolt.file.value.Trouble;
 import secondbolt.fit.result.FitResult;
-import secondbolt.measure.Plural;
 import secondbolt.measure.Length;
+import secondbolt.measure.Plural;
 import secondbolt.measure.Tape;
 
 /** Checks that the fasteners of a closure fit between its ends without touching. */

@@ -6,8 +6,8 @@ import secondbolt.draw.Lettering;
 import secondbolt.draw.Sketch;
 import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.paper.Tiling;
-import secondbolt.measure.Plural;
 import secondbolt.measure.Length;
+import secondbolt.measure.Plural;
 import secondbolt.shape.Box;
 
 /**

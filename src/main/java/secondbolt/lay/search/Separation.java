@@ -27,12 +27,7 @@ final class Separation {
     private long passes;
 
     Separation(
-            Problem problem,
-            int containers,
-            double[] limit,
-            int workers,
-            long seed,
-            Workers pool) {
+            Problem problem, int containers, double[] limit, int workers, long seed, Workers pool) {
         this.pool = pool;
         this.workers = new OverlapScorer[workers];
         this.searches = new PositionSearch[workers];

@@ -18,10 +18,10 @@ import secondbolt.lay.placement.Lay;
 import secondbolt.lay.placement.PackingItem;
 import secondbolt.lay.placement.Placement;
 import secondbolt.lay.placement.PlacementRule;
+import secondbolt.parallel.Workers;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
-import secondbolt.parallel.Workers;
 
 /**
  * Lays the public garment instances of the EURO Special Interest Group on Cutting and Packing on a
@@ -134,7 +134,7 @@ public final class LayBenchmark {
         double longest = instance.area() / instance.width() / 0.6;
         PlaneContainer strip = PlaneContainer.rectangle(instance.width(), longest);
         Problem problem = Problem.of(instance.items(), List.of(strip), new NoFitCache(0, 0));
-        try (Workers pool = new Workers(Math.max(1, WORKERS - 1)) {
+        try (Workers pool = new Workers(Math.max(1, WORKERS - 1))) {
             StripSearch search = new StripSearch(problem, 1, WORKERS, 1, pool);
             long end = began + (long) (seconds * 1e9);
             long turn = began + (long) (seconds * 0.8e9);
