@@ -65,7 +65,7 @@ final class ClosureFigures {
                 .list("marks", result.marks().stream().map(mark -> of(result, mark)).toList())
                 .listLater(
                         "counts",
-                        () -> result.others().list().stream().map(ClosureFigures::of).toList());
+                        () -> result.advice().counts().stream().map(ClosureFigures::of).toList());
     }
 
     /** Of the last one a maker is told when it moves: it tells how the others do. */

@@ -33,7 +33,7 @@ record ClosurePage(ClosureResult result) {
                         seen() + " A picture, not for measuring: mark from the printed strip."));
         blocks.add(new Block.Facts(facts()));
         blocks.add(new Block.Rows(new MarkTable(result).onPage()));
-        if (!result.others().list().isEmpty()) {
+        if (!result.advice().counts().isEmpty()) {
             blocks.add(new Block.Rows(counts()));
         }
         return blocks;
@@ -121,7 +121,7 @@ record ClosurePage(ClosureResult result) {
                 "Other counts for " + result.name(),
                 "Fewer or more, between the same ends." + usual,
                 List.of("Count", "Gap, in the mean", "A gap differs by", "In the way"),
-                result.others().list().stream().map(this::count).toList());
+                result.advice().counts().stream().map(this::count).toList());
     }
 
     private List<Table.Cell> count(OtherCount other) {

@@ -10,6 +10,7 @@ import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Notes;
+import secondbolt.worksheet.Once;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Worksheet;
 
@@ -28,15 +29,20 @@ record ClosureWorksheet(
         Tape tape) {
     /** Its page, sheets and figures. */
     Worksheet worksheet() {
-        List<Finding> findings =
-                results.stream().flatMap(r -> ClosureFindings.of(r, age).stream()).toList();
-        return Worksheet.of("closures", "Closures", new Notes(findings, assumed(), open()))
+        Once<List<Finding>> findings =
+                new Once<>(
+                        () ->
+                                results.stream()
+                                        .flatMap(r -> ClosureFindings.of(r, age).stream())
+                                        .toList());
+        return Worksheet.of(
+                        "closures", "Closures", () -> new Notes(findings.get(), assumed(), open()))
                 .showing(
                         () ->
                                 results.stream()
                                         .flatMap(r -> new ClosurePage(r).blocks().stream())
                                         .toList())
-                .printing(() -> new ClosureSheets(results, findings).sheets())
+                .printing(() -> new ClosureSheets(results, findings.get()).sheets())
                 .telling(() -> ClosureFigures.of(closures.keySet(), results));
     }
 

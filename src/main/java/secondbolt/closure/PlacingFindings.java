@@ -27,7 +27,7 @@ final class PlacingFindings {
         this.result = result;
         this.fastening = result.closure().fastening();
         this.tape = result.tape();
-        this.remedy = String.join(" ", result.remedies());
+        this.remedy = String.join(" ", result.advice().remedies());
     }
 
     List<Finding> findings() {

@@ -18,7 +18,7 @@ import secondbolt.worksheet.Worksheet;
 record ClothWorksheet(List<ClothResult> results, Tape tape) {
     Worksheet worksheet() {
         List<ClothStock> stocks = ClothStock.of(results);
-        return Worksheet.of("cloth", "The cloth", notes())
+        return Worksheet.of("cloth", "The cloth", this::notes)
                 .showing(() -> new ClothPage(tape).blocks(results, stocks))
                 .telling(() -> figures(stocks));
     }

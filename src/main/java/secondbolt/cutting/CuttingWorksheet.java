@@ -24,7 +24,8 @@ import secondbolt.worksheet.Worksheet;
 public record CuttingWorksheet(CuttingResult result, Tape tape) {
     /** Its page, sheets and figures. */
     public Worksheet worksheet() {
-        return Worksheet.of("cutting", "The pieces", new Notes(findings(), assumed(), List.of()))
+        return Worksheet.of(
+                        "cutting", "The pieces", () -> new Notes(findings(), assumed(), List.of()))
                 .showing(() -> new CuttingPage(result, tape).blocks())
                 .printing(this::sheets)
                 .telling(() -> CuttingFigures.of(result));

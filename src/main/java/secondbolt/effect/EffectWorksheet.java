@@ -25,7 +25,7 @@ record EffectWorksheet(List<AlterationEffects> effects, Tape tape) {
     private static final List<String> HEAD = List.of("What", "Before", "After", "Change");
 
     Worksheet worksheet() {
-        return Worksheet.of("effects", "What follows from the alterations", Notes.NONE)
+        return Worksheet.of("effects", "What follows from the alterations", () -> Notes.NONE)
                 .showing(this::blocks)
                 .telling(this::figures);
     }

@@ -46,7 +46,7 @@ public record FitWorksheet(
 
     /** Its page and figures; it has no sheet of its own. */
     public Worksheet worksheet() {
-        return Worksheet.of("fit", "Fit and seams", notes())
+        return Worksheet.of("fit", "Fit and seams", this::notes)
                 .showing(this::blocks)
                 .telling(() -> FitFigures.of(result, size));
     }

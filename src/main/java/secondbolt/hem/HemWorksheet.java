@@ -6,6 +6,7 @@ import secondbolt.block.Block;
 import secondbolt.hem.turned.HemResult;
 import secondbolt.measure.Tape;
 import secondbolt.textile.Cloth;
+import secondbolt.worksheet.Once;
 import secondbolt.worksheet.Worksheet;
 
 /**
@@ -17,10 +18,10 @@ import secondbolt.worksheet.Worksheet;
  */
 record HemWorksheet(List<HemResult> results, Map<String, Cloth> cloths, Tape tape) {
     Worksheet worksheet() {
-        List<ShownHem> hems = results.stream().map(this::shown).toList();
-        return Worksheet.of("hems", "Hems", HemNotes.of(hems, tape))
-                .showing(() -> blocks(hems))
-                .printing(() -> HemSheets.of(hems, tape))
+        Once<List<ShownHem>> hems = new Once<>(() -> results.stream().map(this::shown).toList());
+        return Worksheet.of("hems", "Hems", () -> HemNotes.of(hems.get(), tape))
+                .showing(() -> blocks(hems.get()))
+                .printing(() -> HemSheets.of(hems.get(), tape))
                 .telling(() -> HemFigures.of(results));
     }
 

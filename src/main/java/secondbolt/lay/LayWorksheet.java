@@ -17,7 +17,7 @@ import secondbolt.worksheet.Worksheet;
 record LayWorksheet(LayResult result, CuttingResult cutting, Tape tape) {
     Worksheet worksheet() {
         List<CuttingPlan> plans = CuttingPlan.of(result.made(), tape);
-        return Worksheet.of("lay", "The lay", new LayNotes(result, cutting, tape).notes())
+        return Worksheet.of("lay", "The lay", new LayNotes(result, cutting, tape)::notes)
                 .showing(new LayPage(result, plans, tape)::blocks)
                 .printing(new LaySheets(result, plans, tape)::sheets)
                 .telling(new LayFigures(result, tape)::figures);

@@ -8,13 +8,13 @@ import secondbolt.block.Block;
 import secondbolt.figure.Figures;
 
 /**
- * One topic worked out: what its page shows, what its sheets print, what other programs read. What
- * is shown, printed and told is made when it is first asked for, once.
+ * One topic worked out: what is to be read, what its page shows, what its sheets print, what other
+ * programs read. All of it is made when it is first asked for, once.
  */
 public final class Worksheet {
     private final String name;
     private final String title;
-    private final Notes notes;
+    private final Supplier<Notes> notes;
     private final Supplier<List<Block>> blocks;
     private final Supplier<List<Sheet>> sheets;
     private final Supplier<Figures> figures;
@@ -23,7 +23,7 @@ public final class Worksheet {
     private Worksheet(
             String name,
             String title,
-            Notes notes,
+            Supplier<Notes> notes,
             Supplier<List<Block>> blocks,
             Supplier<List<Sheet>> sheets,
             Supplier<Figures> figures,
@@ -44,8 +44,9 @@ public final class Worksheet {
      * @param title the heading of its page, in the trade's words
      * @param notes what the maker should read
      */
-    public static Worksheet of(String name, String title, Notes notes) {
-        return new Worksheet(name, title, notes, List::of, List::of, Figures::new, Gives.NOTHING);
+    public static Worksheet of(String name, String title, Supplier<Notes> notes) {
+        return new Worksheet(
+                name, title, new Once<>(notes), List::of, List::of, Figures::new, Gives.NOTHING);
     }
 
     /** The same with what its page shows. */
@@ -80,22 +81,22 @@ public final class Worksheet {
 
     /** What the maker should read. */
     public Notes notes() {
-        return notes;
+        return notes.get();
     }
 
     /** What the maker should know before she cuts. */
     public List<Finding> findings() {
-        return notes.findings();
+        return notes().findings();
     }
 
     /** What was not written and therefore assumed. */
     public List<Assumed> assumed() {
-        return notes.assumed();
+        return notes().assumed();
     }
 
     /** What stays open because she does not know it yet. */
     public List<Open> open() {
-        return notes.open();
+        return notes().open();
     }
 
     /** What its page shows, in order. */

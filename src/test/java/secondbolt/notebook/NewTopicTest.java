@@ -64,7 +64,7 @@ class NewTopicTest {
 
         private static Worksheet sheet(Length loop, Bench bench) {
             Length cut = loop.plus(Length.ofMillimetres(30));
-            return Worksheet.of("loop", "The hanging loop", Notes.NONE)
+            return Worksheet.of("loop", "The hanging loop", () -> Notes.NONE)
                     .showing(
                             () ->
                                     List.of(

@@ -50,7 +50,7 @@ record SampleWorksheet(String title, int edgeMm, List<Finding> findings) {
     }
 
     Worksheet worksheet() {
-        return Worksheet.of("sample", title, new Notes(findings, assumed(), open()))
+        return Worksheet.of("sample", title, () -> new Notes(findings, assumed(), open()))
                 .showing(this::blocks)
                 .printing(this::sheets)
                 .telling(this::figures);

@@ -79,10 +79,15 @@ public final class ClosureCalculation {
                 row,
                 IntStream.range(0, count).mapToObj(i -> mark(i, row)).toList(),
                 closure.spread().count().map(told -> count - told).orElse(0),
-                row.isClean()
-                        ? List.of()
-                        : new FastenerRemedies(spacing, count, row, input.tape()).words(),
-                new OtherCounts(input, count, () -> counts(count)),
+                new Advice(
+                        input,
+                        count,
+                        () ->
+                                row.isClean()
+                                        ? List.of()
+                                        : new FastenerRemedies(spacing, count, row, input.tape())
+                                                .words(),
+                        () -> counts(count)),
                 change);
     }
 

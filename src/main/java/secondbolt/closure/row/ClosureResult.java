@@ -14,8 +14,7 @@ import secondbolt.measure.Tape;
  * @param row where the fasteners come
  * @param marks a mark for each fastener, from the top
  * @param added how many more than told the largest gap asked for
- * @param remedies what would meet all that is asked, where something is not met
- * @param others how other counts would come out
+ * @param advice what would help, and how other counts would come out
  * @param change what the alterations did to it
  */
 public record ClosureResult(
@@ -23,19 +22,17 @@ public record ClosureResult(
         FastenerRow row,
         List<FastenerMark> marks,
         int added,
-        List<String> remedies,
-        OtherCounts others,
+        Advice advice,
         PlacketChange change) {
     /** Copies the lists. */
     public ClosureResult {
         marks = List.copyOf(marks);
-        remedies = List.copyOf(remedies);
     }
 
     /** The same, with what lies elsewhere than in the one worked out without the alterations. */
     public ClosureResult movedFrom(ClosureResult unaltered) {
         PlacketChange moved = change.moved(unaltered.marks, marks, input);
-        return new ClosureResult(input, row, marks, added, remedies, others, moved);
+        return new ClosureResult(input, row, marks, added, advice, moved);
     }
 
     /** The maker's name for it. */

@@ -162,7 +162,7 @@ class ClosureCalculationTest {
                         .result();
         assertEquals(List.of(10.0, 90.0, 170.0, 250.0, 340.0, 430.0, 520.0, 610.0), places(result));
         assertEquals(Optional.of("fullest bust"), result.marks().get(3).why());
-        assertTrue(result.remedies().isEmpty());
+        assertTrue(result.advice().remedies().isEmpty());
     }
 
     /**
@@ -205,7 +205,9 @@ class ClosureCalculationTest {
                         .result();
         assertEquals(List.of(1), result.row().byHand());
         assertTrue(result.marks().get(1).byHand());
-        assertTrue(result.remedies().get(0).contains("by hand"), result.remedies()::toString);
+        assertTrue(
+                result.advice().remedies().get(0).contains("by hand"),
+                result.advice().remedies()::toString);
     }
 
     @Test
@@ -220,8 +222,9 @@ class ClosureCalculationTest {
                         .bulk(Written.spot(100, "waist seam"))
                         .result();
         assertTrue(
-                result.remedies().stream().anyMatch(r -> r.startsWith("With 4 instead of 3")),
-                result.remedies()::toString);
+                result.advice().remedies().stream()
+                        .anyMatch(r -> r.startsWith("With 4 instead of 3")),
+                result.advice().remedies()::toString);
     }
 
     @Test
@@ -233,7 +236,7 @@ class ClosureCalculationTest {
                         .meet(Written.spot(200, "fullest bust"))
                         .result();
         assertEquals("fullest bust", result.row().unmet().get(0).why());
-        assertTrue(result.remedies().get(0).startsWith("With 3 instead of 2"));
+        assertTrue(result.advice().remedies().get(0).startsWith("With 3 instead of 2"));
     }
 
     @Test
