@@ -21,11 +21,12 @@ public final class WearerSection {
 
     private static final Key<Answer<Wearer.Age>> AGE =
             Key.optional(
-                    "age",
-                    new AgeForm(),
-                    "Adult, or completed years (0 for under one): it decides cautions. Never taken"
-                            + " as adult if not told.",
-                    ADULT);
+                            "age",
+                            new AgeForm(),
+                            "Adult, or completed years (0 for under one): it decides cautions. Never taken"
+                                    + " as adult if not told.",
+                            ADULT)
+                    .kept();
     private static final MeasureKeys<Answer<Length>> MEASURES =
             MeasureKeys.of(
                     measure -> Forms.orUnknown(Forms.length(measure.range())),
@@ -34,21 +35,24 @@ public final class WearerSection {
                     BodyMeasure::example);
     private static final Key<Map<BodyMeasure, Answer<Length>>> MEASUREMENTS =
             Key.optional(
-                    "measurements",
-                    MapForm.of(
-                            "the measurements",
-                            MEASURES.keys(),
-                            fields -> Optional.of(MEASURES.read(fields))),
-                    "The body's measurements, over the underwear worn with the garment.",
-                    "{bust: 96, waist: 80, hip: 104}");
+                            "measurements",
+                            MapForm.of(
+                                    "the measurements",
+                                    MEASURES.keys(),
+                                    fields -> Optional.of(MEASURES.read(fields))),
+                            "The body's measurements, over the underwear worn with the garment.",
+                            "{bust: 96, waist: 80, hip: 104}")
+                    .kept();
 
     /** The section. */
     public static final Key<Wearer> KEY =
             Key.optional(
-                    "wearer",
-                    MapForm.of("a wearer", List.of(AGE, MEASUREMENTS), WearerSection::wearer),
-                    "Who wears it: age and measurements.",
-                    "{age: adult, measurements: {bust: 96, hip: 104}}");
+                            "wearer",
+                            MapForm.of(
+                                    "a wearer", List.of(AGE, MEASUREMENTS), WearerSection::wearer),
+                            "Who wears it: age and measurements.",
+                            "{age: adult, measurements: {bust: 96, hip: 104}}")
+                    .kept();
 
     private WearerSection() {}
 

@@ -91,10 +91,11 @@ public final class LaySection {
                     "width", Forms.length(LengthRange.of("20 cm", "4 m")), "Of the bolt.", "150");
     private static final Key<BigDecimal> PRICE =
             Key.optional(
-                    "price",
-                    Forms.number("0", "100000"),
-                    "Of a metre; of a yard where the units are inches.",
-                    "14.90");
+                            "price",
+                            Forms.number("0", "100000"),
+                            "Of a metre; of a yard where the units are inches.",
+                            "14.90")
+                    .kept();
     private static final Key<NewCloth> NEW_CLOTH =
             Key.optional(
                     "new cloth",
