@@ -41,8 +41,12 @@ class StopsTest {
     private static final String CLOTH = "cloth: {sheet: {size: [260, 300], prewash: done}}\n";
 
     private static Workings workings(String text) {
+        return workings(text, LayDesk.inMemory());
+    }
+
+    private static Workings workings(String text, LayDesk desk) {
         Mistakes mistakes = new Mistakes();
-        return new Workshop(Topics.all(LayDesk.inMemory()))
+        return new Workshop(Topics.all(desk))
                 .work(
                         SourceFile.of("project.yaml", "title: Smock\nunits: cm\n" + text),
                         "smock",
@@ -245,5 +249,15 @@ class StopsTest {
         assertEquals(Set.of("lay-no-room"), codes(tight));
         assertEquals(Set.of("cutting-plan-sheet"), stopped(tight));
         assertEquals(Set.of("lay"), sections(tight));
+    }
+
+    /** Whoever presses Ctrl-C at once has a plan on which pieces are missing. */
+    @Test
+    void aSearchThatWasStoppedTooEarlyStopsItsPlan() {
+        LayDesk stopping = new LayDesk(LayDesk.inMemory().store(), 1, (share, bestMm) -> false);
+        String tight = "cloth: {sheet: {size: [98, 108], prewash: done}}\n";
+        Workings early = workings(tight + PIECES, stopping);
+        assertEquals(Set.of("lay-search-stopped-early"), codes(early));
+        assertEquals(Set.of("cutting-plan-sheet"), stopped(early));
     }
 }
