@@ -67,8 +67,7 @@ record ClosurePage(ClosureResult result) {
             facts.add(Fact.of("The gap that differs most, by", tape, result.row().uneven()));
         }
         if (fastening.hasHoles()) {
-            facts.add(
-                    small("Buttonhole, between its bars", result.hole().roundedUpTo(tape.mark())));
+            facts.add(small("Buttonhole, between its bars", result.hole()));
         }
         if (result.closure().isLapped()) {
             facts.add(small("Centre line to finished edge", overlap.extension()));
@@ -117,9 +116,17 @@ record ClosurePage(ClosureResult result) {
 
     private Table counts() {
         String usual = result.closure().isLapped() ? " " + UsualGap.sentence(result.tape()) : "";
+        String ends =
+                "Fewer or more, between the same ends"
+                        + result.closure()
+                                .spread()
+                                .largestGap()
+                                .map(gap -> ", no gap wider than " + result.tape().print(gap))
+                                .orElse("")
+                        + ".";
         return new Table(
                 "Other counts for " + result.name(),
-                "Fewer or more, between the same ends." + usual,
+                ends + usual,
                 List.of("Count", "Gap, in the mean", "A gap differs by", "In the way"),
                 result.advice().counts().stream().map(this::count).toList());
     }

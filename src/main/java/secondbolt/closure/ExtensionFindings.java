@@ -51,6 +51,8 @@ final class ExtensionFindings {
         Length wanted = half.plus(BEYOND_THE_BUTTON);
         Overlap overlap = result.closure().overlap();
         Length has = overlap.extension().minus(overlap.rowOut());
+        // What there is down to the mark, what is wanted up to it: their difference is what lacks.
+        Length seen = has.roundedDownTo(tape.mark());
         if (has.isShorterThan(half)) {
             tell(
                     "extension-too-narrow",
@@ -58,28 +60,28 @@ final class ExtensionFindings {
                     "The "
                             + fastening.kind().one()
                             + " reaches past the finished edge: half of it is "
-                            + tape.printSmall(half)
+                            + tape.printSmall(half.roundedUpTo(tape.mark()))
                             + ", "
                             + room()
-                            + " only "
-                            + tape.printSmall(has)
-                            + ".",
-                    widen(wanted, has));
+                            + (seen.isPositive()
+                                    ? " only " + tape.printSmall(seen) + "."
+                                    : " nothing."),
+                    widen(wanted, seen));
         } else if (has.isShorterThan(wanted)) {
             tell(
                     "extension-narrow",
                     Level.CAUTION,
                     PageWords.capital(room())
                             + " of "
-                            + tape.printSmall(has)
+                            + tape.printSmall(seen)
                             + " is narrow for this "
                             + fastening.kind().one()
                             + ": half its diameter and "
                             + tape.printSmall(BEYOND_THE_BUTTON)
                             + " make "
-                            + tape.printSmall(wanted)
+                            + tape.printSmall(wanted.roundedUpTo(tape.mark()))
                             + ".",
-                    widen(wanted, has));
+                    widen(wanted, seen));
         }
     }
 
@@ -91,7 +93,7 @@ final class ExtensionFindings {
 
     private String widen(Length wanted, Length has) {
         return "Widen the extension by "
-                + tape.printSmall(wanted.minus(has))
+                + tape.printSmall(wanted.roundedUpTo(tape.mark()).minus(has))
                 + " on both sides, and facing and interfacing with it, which takes more cloth; or"
                 + " take a smaller "
                 + fastening.kind().one()

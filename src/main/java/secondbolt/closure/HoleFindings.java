@@ -53,7 +53,7 @@ final class HoleFindings {
         boolean isOne = result.marks().size() == 1;
         Length lacking = roomNeeded().minus(result.length());
         if (lacking.isPositive()) {
-            tooShort(lacking);
+            tooShort(lacking, isCutThrough(first, last));
         } else {
             topAndFoot(first, last, isOne);
         }
@@ -73,21 +73,32 @@ final class HoleFindings {
                 .plus(isUpright ? result.hole() : Length.ZERO);
     }
 
+    /** Whether a hole would be cut through an end of the placket. */
+    private boolean isCutThrough(FastenerMark first, FastenerMark last) {
+        return !above(first).isPositive() || !below(last).isPositive();
+    }
+
+    /** The cloth left between the top edge and a hole; negative past it. */
+    private static Length above(FastenerMark mark) {
+        return mark.isUpright() ? mark.start() : mark.fromTop();
+    }
+
+    /** The cloth left between a hole and the bottom edge; negative past it. */
+    private Length below(FastenerMark mark) {
+        return result.length().minus(mark.isUpright() ? mark.end() : mark.fromTop());
+    }
+
     /** No place suits: to move a hole away from one end would bring it nearer to the other. */
-    private void tooShort(Length lacking) {
+    private void tooShort(Length lacking, boolean isCutThrough) {
         boolean isOne = result.marks().size() == 1;
         boolean isUpright = result.closure().isUpright();
         tell(
                 "placket-too-short",
-                result.hole().isShorterThan(result.length()) && isOne
-                        ? Level.CAUTION
-                        : Level.WARNING,
+                isCutThrough ? Level.STOP : isOne ? Level.CAUTION : Level.WARNING,
                 (isOne ? "The " : result.marks().size() + " ")
                         + (isUpright ? "" : "level ")
                         + (isOne ? "hole" : "holes")
-                        + (isUpright
-                                ? " of " + tape.printSmall(result.hole().roundedUpTo(tape.mark()))
-                                : "")
+                        + (isUpright ? " of " + tape.printSmall(result.hole()) : "")
                         + (isOne ? " does" : " do")
                         + " not fit between the ends of a placket of "
                         + tape.printSmall(result.length())
@@ -97,7 +108,7 @@ final class HoleFindings {
                         + tape.printSmall(lacking.roundedUpTo(tape.mark()))
                         + " are lacking.",
                 (isUpright ? "Work a level hole, take " : "Take ")
-                        + (isOne ? "" : "fewer buttons or ")
+                        + (isOne || !result.mayHaveFewer() ? "" : "fewer buttons or ")
                         + "a smaller button, or make the placket "
                         + tape.printSmall(lacking.roundedUpTo(tape.mark()))
                         + " longer.");
@@ -107,12 +118,12 @@ final class HoleFindings {
         near(
                 isOne ? "The hole" : "The first hole",
                 "top edge",
-                first.isUpright() ? first.start() : first.fromTop(),
+                above(first),
                 "Set the button lower: a `first` larger by ");
         near(
                 isOne ? "The hole" : "The last hole",
                 "bottom edge",
-                result.length().minus(last.isUpright() ? last.end() : last.fromTop()),
+                below(last),
                 isOne
                         ? "Set the button higher: a `first` smaller by "
                         : "Set the last button higher: a `last` larger by ");
@@ -128,7 +139,7 @@ final class HoleFindings {
                         + " by ");
     }
 
-    /** A hole that ends less than the usual distance inside an edge. */
+    /** A hole that ends less than the usual distance inside an edge; past it nothing is cut. */
     private void near(String hole, String edge, Length left, String remedy) {
         if (!left.isShorterThan(usual)) {
             return;
@@ -136,19 +147,31 @@ final class HoleFindings {
         boolean isCut = !left.isLongerThan(Length.ZERO);
         String text =
                 !isCut
-                        ? hole + " leaves only " + tape.printSmall(left) + " of cloth to the "
+                        ? hole + " leaves " + cloth(left) + " of cloth to the "
                         : left.isNegative()
-                                ? hole + " would run " + tape.printSmall(left.size()) + " past the "
+                                ? hole + " would run " + past(left) + " past the "
                                 : hole + " would cut into the ";
         tell(
                 isCut ? "buttonhole-past-edge" : "buttonhole-near-edge",
-                isCut ? Level.WARNING : Level.CAUTION,
+                isCut ? Level.STOP : Level.CAUTION,
                 text + edge + ".",
                 remedy
                         + tape.printSmall(usual.minus(left).roundedUpTo(tape.mark()))
                         + " leaves the usual "
                         + tape.printSmall(usual)
                         + ".");
+    }
+
+    /** Down to the mark, so that with what is lacking, up to one, it makes the whole. */
+    private String cloth(Length left) {
+        Length seen = left.roundedDownTo(tape.mark());
+        return seen.isPositive()
+                ? "only " + tape.printSmall(seen)
+                : left.isPositive() ? "less than " + tape.printSmall(tape.mark()) : "no";
+    }
+
+    private String past(Length left) {
+        return tape.printSmall(left.size().roundedUpTo(tape.mark()));
     }
 
     private void closeHoles() {
@@ -165,10 +188,11 @@ final class HoleFindings {
             tell(
                     "buttonholes-close",
                     Level.CAUTION,
-                    "Only "
-                            + tape.printSmall(between.get())
+                    PageWords.capital(cloth(between.get()))
                             + " of cloth is left between one hole and the next.",
-                    "Take fewer buttons, or work the holes level.");
+                    result.mayHaveFewer()
+                            ? "Take fewer buttons, or work the holes level."
+                            : "Take smaller buttons, or work the holes level.");
         }
     }
 
@@ -177,7 +201,7 @@ final class HoleFindings {
                 "buttonhole-trial",
                 Level.NOTE,
                 "The hole of "
-                        + tape.printSmallBoth(result.hole().roundedUpTo(tape.mark()))
+                        + tape.printSmallBoth(result.hole())
                         + " is what the button needs to pass, between the bars"
                         + (fastening.ease().isPresent() ? ", with your working ease." : "."),
                 "Work a trial hole on a scrap with the same layers and interfacing, open it, and"

@@ -48,13 +48,16 @@ final class PlacingFindings {
 
     private void tooLong(Machine machine) {
         if (!machine.stitches(result.hole())) {
+            String hole = tape.printSmall(result.hole());
+            String longest = tape.printSmall(machine.longestHole().orElseThrow());
             tell(
                     "buttonhole-too-long",
                     Level.WARNING,
                     "The holes of "
-                            + tape.printSmall(result.hole().roundedUpTo(tape.mark()))
+                            + (hole.equals(longest) ? "a little more than " : "")
+                            + hole
                             + " are longer than the machine stitches, "
-                            + tape.printSmall(machine.longestHole().orElseThrow())
+                            + longest
                             + ".",
                     "Work them by hand, or take a smaller button.");
         }
@@ -90,7 +93,11 @@ final class PlacingFindings {
                         + unmet.why()
                         + ", "
                         + tape.print(unmet.at())
-                        + " from the top: the others leave no room for it.",
+                        + " from the top: the others"
+                        + (result.closure().spread().largestGap().isPresent()
+                                ? ", and the largest gap between them,"
+                                : "")
+                        + " leave no room for it.",
                 remedy);
     }
 
@@ -148,15 +155,31 @@ final class PlacingFindings {
 
     private void added() {
         if (result.added() > 0) {
+            String largest = tape.print(result.closure().spread().largestGap().orElseThrow());
             tell(
                     "fastener-count-raised",
                     Level.NOTE,
                     result.added()
-                            + " more than told, so that no gap is wider than "
-                            + tape.print(result.closure().spread().largestGap().orElseThrow())
+                            + " more than told, so that "
+                            + (keptAsTold()
+                                    ? "all are clear and no gap is wider than "
+                                    : "no gap is wider than ")
+                            + largest
                             + ".",
-                    "Buy " + result.toBuy() + " in all, or allow a wider gap.");
+                    "Buy "
+                            + result.toBuy()
+                            + " in all, or "
+                            + (keptAsTold()
+                                    ? "leave `largest gap` out to keep to the count."
+                                    : "allow a wider gap."));
         }
+    }
+
+    /** Whether the count told keeps the largest gap, but with something in the way. */
+    private boolean keptAsTold() {
+        int told = result.marks().size() - result.added();
+        return result.advice().counts().stream()
+                .anyMatch(c -> c.count() == told && c.row().unmet().isEmpty());
     }
 
     private String bulkThere(List<Integer> blocked) {

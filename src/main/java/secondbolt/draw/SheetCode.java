@@ -6,10 +6,10 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 
 /**
- * Six characters that stand for the content of a drawing, so that paper on the wall can be told
- * current or stale.
+ * Six characters that stand for all that is printed on a sheet, so that paper on the wall can be
+ * told current or stale.
  *
- * <p>The same drawing has the same code on any paper and any printer. Two drawings share a code
+ * <p>A sheet that says the same has the same code on any machine. Two that differ share a code
  * about once in 191 million. Of characters that look alike (0 O, 1 I L, 2 Z, 5 S, 8 B, U V) the
  * alphabet has one at most, and it has no vowels, so that no code spells a word.
  *
@@ -38,9 +38,19 @@ public record SheetCode(String text) {
         return text.length() == LENGTH && text.chars().allMatch(c -> ALPHABET.indexOf(c) >= 0);
     }
 
-    /** The code of a drawing: from the SHA-256 of its {@link CanonicalText}. */
-    public static SheetCode of(Drawing drawing) {
-        byte[] bytes = CanonicalText.of(drawing).getBytes(StandardCharsets.UTF_8);
+    /**
+     * The code of a sheet: from the SHA-256 of its drawing's {@link CanonicalText} and of all else
+     * that is printed.
+     *
+     * @param words all that stands beside the drawing, and what it is printed on, in a fixed order
+     */
+    public static SheetCode of(Drawing drawing, String... words) {
+        StringBuilder content = new StringBuilder(CanonicalText.of(drawing));
+        for (String word : words) {
+            // The length stands before the text, so that no text can pass for what follows it.
+            content.append(word.length()).append(' ').append(word).append('\n');
+        }
+        byte[] bytes = content.toString().getBytes(StandardCharsets.UTF_8);
         BigInteger left = new BigInteger(1, sha256(bytes));
         BigInteger base = BigInteger.valueOf(ALPHABET.length());
         StringBuilder code = new StringBuilder();

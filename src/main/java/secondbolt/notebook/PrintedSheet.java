@@ -69,15 +69,15 @@ public record PrintedSheet(
     /** Lays a sheet out. */
     public static PrintedSheet of(Asked asked) {
         Sheet sheet = asked.sheet();
-        SheetCode code = SheetCode.of(sheet.drawing());
-        SheetText text = SheetBlocks.text(asked.heading(), sheet, code, asked.reasons());
         Paper paper = asked.choice().of(sheet);
         PrintCorrection correction = asked.choice().correctionOf(paper);
+        SheetText text =
+                SheetBlocks.text(asked.heading(), sheet, paper, correction, asked.reasons());
         List<Page> pages =
                 sheet.size() == Sheet.Size.PICTURE
                         ? SheetPages.ofPicture(sheet.drawing(), text, paper, correction)
                         : SheetPages.of(sheet.drawing(), text, paper, correction);
-        return new PrintedSheet(sheet, code, paper, pages, !asked.reasons().isEmpty());
+        return new PrintedSheet(sheet, text.code(), paper, pages, !asked.reasons().isEmpty());
     }
 
     /**

@@ -46,12 +46,12 @@ class ClosureFindingsTest {
     }
 
     @Test
-    void warnsOfUprightHolesThatCutTheEnds() {
+    void stopsUprightHolesThatCutTheEnds() {
         assertEquals(
                 List.of(
-                        "WARNING The first hole would cut into the top edge. Set the button lower:"
+                        "STOP The first hole would cut into the top edge. Set the button lower:"
                                 + " a `first` larger by ¼ in leaves the usual ¼ in.",
-                        "WARNING The last hole would run ⅜ in past the bottom edge. Set the last"
+                        "STOP The last hole would run ⅜ in past the bottom edge. Set the last"
                                 + " button higher: a `last` larger by ⅝ in leaves the usual ¼ in."),
                 ends(Fastening.Holes.UPRIGHT, 6, 1, 1));
     }
@@ -73,7 +73,7 @@ class ClosureFindingsTest {
     void tellsOnceThatAPlacketIsTooShortForItsHole() {
         assertEquals(
                 List.of(
-                        "CAUTION The hole of ⅝ in does not fit between the ends of a placket of ¾"
+                        "STOP The hole of ⅝ in does not fit between the ends of a placket of ¾"
                                 + " in: with the usual ¼ in of cloth to each end ⅜ in are lacking."
                                 + " Work a level hole, take a smaller button, or make the placket ⅜"
                                 + " in longer."),
@@ -116,12 +116,12 @@ class ClosureFindingsTest {
     }
 
     @Test
-    void warnsOfLevelHolesOnTheEdges() {
+    void stopsLevelHolesOnTheEdges() {
         assertEquals(
                 List.of(
-                        "WARNING The first hole would cut into the top edge. Set the button lower:"
+                        "STOP The first hole would cut into the top edge. Set the button lower:"
                                 + " a `first` larger by ¼ in leaves the usual ¼ in.",
-                        "WARNING Each level hole would run ⅛ in past the finished edge. Widen the"
+                        "STOP Each level hole would run ⅛ in past the finished edge. Widen the"
                                 + " extension on both sides, and the facing with it: an extension"
                                 + " larger by ⅜ in leaves the usual ¼ in."),
                 ends(Fastening.Holes.LEVEL, 0, 0, 8));

@@ -67,6 +67,20 @@ class ClosureSectionTest {
                 .get(0);
     }
 
+    /** Hand-worked: holes of 18 mm on 60 mm leave 3 gaps at the most, of 20 mm; 16 never do. */
+    @Test
+    void refusesALargestGapThatNoCountKeeps() {
+        List<String> told = new ArrayList<>();
+        String placket = "length: 10, last: 2, " + BUTTONS + ", largest gap: ";
+        read(placket + "1.6", told);
+        assertEquals(1, told.size(), told::toString);
+        assertTrue(told.get(0).contains("a largest gap of 1.6 cm"), told::toString);
+        assertTrue(told.get(0).contains("`largest gap` of at least 2 cm"), told::toString);
+        told.clear();
+        assertTrue(read(placket + "2", told).isPresent(), told::toString);
+        assertEquals(4, result(placket + "2").marks().size());
+    }
+
     private static List<Double> places(List<PlacketSpot> spots) {
         return spots.stream()
                 .map(spot -> Math.round(spot.at().millimetres() * 100) / 100.0)

@@ -79,6 +79,11 @@ public final class Written {
         return this;
     }
 
+    public Written uncounted() {
+        count = Optional.empty();
+        return this;
+    }
+
     public Written largestGap(int mm) {
         largest = Optional.of(Length.ofMillimetres(mm));
         return this;

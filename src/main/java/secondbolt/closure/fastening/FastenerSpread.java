@@ -24,6 +24,9 @@ public record FastenerSpread(
         Optional<EndRange> last,
         List<WrittenSpot> meets,
         List<WrittenSpot> bulks) {
+    /** As many as a closure can have. */
+    public static final int MOST = 60;
+
     /** What stays free beside a seam or other bulk where nothing is told. */
     public static final Convention USUAL_CLEAR =
             Convention.common(Length.ofInches(1, 4), Length.ofMillimetres(6));
@@ -37,6 +40,21 @@ public record FastenerSpread(
         }
     }
 
+    /** The same with so many told. */
+    public FastenerSpread counting(int told) {
+        return new FastenerSpread(Optional.of(told), largestGap, first, last, meets, bulks);
+    }
+
+    /** The same with the first one there. */
+    public FastenerSpread beginning(EndRange at) {
+        return new FastenerSpread(count, largestGap, at, last, meets, bulks);
+    }
+
+    /** The same with the last one there. */
+    public FastenerSpread ending(EndRange at) {
+        return new FastenerSpread(count, largestGap, first, Optional.of(at), meets, bulks);
+    }
+
     /**
      * A length, or any from one to another.
      *
@@ -47,6 +65,11 @@ public record FastenerSpread(
         /** One length alone. */
         public static EndRange of(Length length) {
             return new EndRange(length, length);
+        }
+
+        /** Both larger by as much; smaller if it is negative. */
+        public EndRange plus(Length more) {
+            return new EndRange(from.plus(more), to.plus(more));
         }
 
         /** Halfway between the two. */

@@ -29,6 +29,12 @@ public record Fastening(
             new Convention(
                     Length.ofInches(1, 8), Length.ofMillimetres(3), "Extension Bulletin 576");
 
+    /**
+     * A level hole as it is worked, or half of it and what an upright one below it reaches up:
+     * common practice, no source.
+     */
+    private static final Length LEVEL_APART = Length.ofMillimetres(6);
+
     /** Copies the map. */
     public Fastening {
         differing = Collections.unmodifiableMap(new LinkedHashMap<>(differing));
@@ -122,8 +128,15 @@ public record Fastening(
     /** How far apart two must be at least, so that neither they nor their holes touch. */
     public Length apart() {
         Length width = width().orElse(hole());
-        return hasHoles() && holes() == Holes.UPRIGHT
-                ? width.orLonger(hole())
-                : width.orLonger(Length.ofMillimetres(1));
+        if (!hasHoles()) {
+            return width.orLonger(Length.ofMillimetres(1));
+        }
+        Length apart = width.orLonger(LEVEL_APART);
+        return hasAnyUpright() ? apart.orLonger(hole()) : apart;
+    }
+
+    /** Whether any hole but the last may run down toward the next one. */
+    private boolean hasAnyUpright() {
+        return holes == Holes.UPRIGHT || differing.containsValue(Holes.UPRIGHT);
     }
 }

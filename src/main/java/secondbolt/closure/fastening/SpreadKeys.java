@@ -18,12 +18,11 @@ import secondbolt.measure.Length;
 /** How the count of a closure and its places are written. */
 public final class SpreadKeys {
     private static final LengthRange ALONG = LengthRange.of("0 mm", "3 m");
-    private static final int MOST = 60;
     private static final int MOST_SPOTS = 8;
 
     private static final Map<Fastening.Kind, Key<Integer>> COUNTS = counts();
 
-    private static final Key<Length> LARGEST =
+    public static final Key<Length> LARGEST =
             Key.optional(
                     "largest gap",
                     Forms.length(LengthRange.of("5 mm", "1 m")),
@@ -135,7 +134,7 @@ public final class SpreadKeys {
                     kind,
                     Key.optional(
                             kind.word(),
-                            Forms.whole(1, MOST),
+                            Forms.whole(1, FastenerSpread.MOST),
                             "How many "
                                     + kind.word()
                                     + ", if it closes with them; or `largest gap`, or both.",

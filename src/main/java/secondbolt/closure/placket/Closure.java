@@ -48,6 +48,11 @@ public record Closure(
         return new Closure(placket.with(turned), fastening, spread, overlap, places);
     }
 
+    /** The same closure with its fasteners spread otherwise. */
+    public Closure with(FastenerSpread other) {
+        return new Closure(placket, fastening, other, overlap, places);
+    }
+
     /** From the centre line to the finished edge. */
     public Length extension() {
         return overlap.extension();

@@ -3,6 +3,7 @@ package secondbolt.closure.placket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.file.source.Place;
 import secondbolt.file.value.Trouble;
@@ -122,6 +123,45 @@ public final class ClosureCheck {
             return;
         }
         haveRoom(lastFromTop.minus(first.from()), count);
+        Length shortest = length.minus(last.to()).minus(first.to());
+        keepsTheLargestGap(lastFromTop.minus(first.from()), shortest, count);
+    }
+
+    /**
+     * A largest gap that no count keeps, however the ends are moved.
+     *
+     * @param longest from the first to the last at the most
+     * @param shortest at the least
+     */
+    private void keepsTheLargestGap(Length longest, Length shortest, int count) {
+        Optional<Length> largest = closure.spread().largestGap();
+        Length need = closure.fastening().apart();
+        if (largest.isEmpty() || need.times(count - 1L).isLongerThan(longest)) {
+            return;
+        }
+        boolean isKept =
+                IntStream.range(Math.max(1, count - 1), FastenerSpread.MOST)
+                        .filter(gaps -> !need.times(gaps).isLongerThan(longest))
+                        .anyMatch(gaps -> !largest.get().times(gaps).isShorterThan(shortest));
+        if (!isKept) {
+            int most =
+                    (int)
+                            Math.min(
+                                    FastenerSpread.MOST - 1L,
+                                    longest.millimetres() / need.millimetres());
+            Length least = need.orLonger(shortest.dividedBy(most)).roundedUpTo(tape.mark());
+            String word = closure.fastening().kind().word();
+            tell(
+                    closure.places().count(),
+                    "a largest gap of "
+                            + print(largest.get())
+                            + ", which no number of "
+                            + word
+                            + (closure.fastening().hasHoles()
+                                    ? " keeps without their holes overlapping"
+                                    : " keeps without overlapping"),
+                    "`largest gap` of at least " + print(least));
+        }
     }
 
     private void oneAlone(Length length, FastenerSpread.EndRange last) {

@@ -103,7 +103,8 @@ public final class ClosureSection {
     }
 
     private static Closure.Places places(Fields fields, Fastening.Kind kind) {
-        Place count = fields.place(SpreadKeys.count(kind));
+        boolean isCounted = fields.get(SpreadKeys.count(kind)).isPresent();
+        Place count = fields.place(isCounted ? SpreadKeys.count(kind) : SpreadKeys.LARGEST);
         return new Closure.Places(
                 count, fields.place(SpreadKeys.FIRST), fields.place(SpreadKeys.LAST));
     }

@@ -18,11 +18,6 @@ import secondbolt.measure.Tape;
  * Decides how many fasteners a closure has, where they come and where their holes begin and end.
  */
 public final class ClosureCalculation {
-    private static final int MOST = 60;
-
-    /** How many counts are tried for one that leaves no hole to be worked by hand. */
-    private static final int CHOICE = 3;
-
     /** How many more and how many fewer are tried beside the count taken. */
     private static final int BESIDE = 3;
 
@@ -65,7 +60,7 @@ public final class ClosureCalculation {
     }
 
     private ClosureResult result(PlacketChange change) {
-        int count = count();
+        int count = new FastenerCount(closure.spread(), spacing).taken();
         FastenerRow row =
                 spacing.solve(count)
                         .orElseThrow(
@@ -85,29 +80,9 @@ public final class ClosureCalculation {
                         () ->
                                 row.isClean()
                                         ? List.of()
-                                        : new FastenerRemedies(spacing, count, row, input.tape())
-                                                .words(),
+                                        : new FastenerRemedies(input, count, row).words(),
                         () -> counts(count)),
                 change);
-    }
-
-    /** As told; more where the largest gap asks for it; the fewest that keep it if none is told. */
-    private int count() {
-        int told = closure.spread().count().orElse(2);
-        Optional<Length> largest = closure.spread().largestGap();
-        if (largest.isEmpty()) {
-            return told;
-        }
-        List<Integer> possible =
-                IntStream.rangeClosed(Math.max(2, told), MOST)
-                        .filter(count -> spacing.isPossible(count, largest.get()))
-                        .limit(CHOICE)
-                        .boxed()
-                        .toList();
-        return possible.stream()
-                .filter(count -> spacing.isClear(count, largest.get()))
-                .findFirst()
-                .orElse(possible.isEmpty() ? told : possible.get(0));
     }
 
     private FastenerMark mark(int index, FastenerRow row) {
@@ -132,6 +107,7 @@ public final class ClosureCalculation {
                 .findFirst();
     }
 
+    /** Of those that keep the largest gap. */
     private List<OtherCount> counts(int taken) {
         if (taken < 2) {
             return List.of();

@@ -1,5 +1,6 @@
 package secondbolt.closure.row;
 
+import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.closure.fastening.Machine;
 import secondbolt.closure.placket.Closure;
 import secondbolt.closure.placket.PlacketPlan;
@@ -15,4 +16,9 @@ import secondbolt.measure.Tape;
  * @param tape the maker's
  */
 public record ClosureInput(
-        String name, Closure closure, PlacketPlan plan, Machine machine, Tape tape) {}
+        String name, Closure closure, PlacketPlan plan, Machine machine, Tape tape) {
+    /** The same with the fasteners spread otherwise. */
+    ClosureInput with(FastenerSpread spread) {
+        return new ClosureInput(name, closure.with(spread), plan, machine, tape);
+    }
+}

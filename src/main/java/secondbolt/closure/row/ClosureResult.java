@@ -70,6 +70,12 @@ public record ClosureResult(
         return closure().fastening().hole();
     }
 
+    /** Whether fewer would keep the largest gap, too; so wherever none is told. */
+    public boolean mayHaveFewer() {
+        return closure().spread().largestGap().isEmpty()
+                || advice.counts().stream().anyMatch(other -> other.count() < marks.size());
+    }
+
     /** How many there are in all, to buy. */
     public int toBuy() {
         return marks.size() * (closure().overlap().rowsApart().isPresent() ? 2 : 1);

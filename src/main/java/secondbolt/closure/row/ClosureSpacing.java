@@ -1,6 +1,7 @@
 package secondbolt.closure.row;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +10,6 @@ import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.closure.fastening.Fastening;
 import secondbolt.closure.placket.PlacketPlan;
 import secondbolt.closure.placket.PlacketSpot;
-import secondbolt.closure.spacing.Spacing;
 import secondbolt.closure.spacing.SpacingProblem;
 import secondbolt.closure.spacing.SpacingSolver;
 import secondbolt.closure.spacing.Zone;
@@ -25,8 +25,6 @@ import secondbolt.worksheet.Convention;
  * top anew, so that roundings never add up.
  */
 final class ClosureSpacing {
-    private static final int NO_LIMIT = 1_000_000;
-
     /** The steps that places are counted in. */
     private static final Convention GRID =
             new Convention(
@@ -34,71 +32,89 @@ final class ClosureSpacing {
                     Length.ofMillimetres(1).dividedBy(2),
                     "our own choice, no coarser than the marks of a tape");
 
-    private final Fastening fastening;
     private final FastenerSpread spread;
     private final PlacketPlan plan;
     private final HoleRoom room;
     private final Length step;
+    private final GapBounds bounds;
 
     ClosureSpacing(ClosureInput input) {
-        this.fastening = input.closure().fastening();
+        Fastening fastening = input.closure().fastening();
         this.spread = input.closure().spread();
         this.plan = input.plan();
         this.room = new HoleRoom(fastening, input.machine().footRoom(input.tape()), input.tape());
         this.step = GRID.on(input.tape());
+        this.bounds = new GapBounds(fastening.apart(), spread.largestGap(), step);
     }
 
-    /** Whether so many leave no hole by hand, every place met and no gap wider than the largest. */
-    boolean isClear(int count, Length largestGap) {
-        SpacingProblem problem = problem(count, plan.meets(), last(), steps(largestGap));
-        return SpacingSolver.isClear(problem, 1);
+    /** Whether so many, one at each of these places, can keep the bounds of their gaps. */
+    boolean isPossible(int count, List<PlacketSpot> meets) {
+        return isAllowed(count)
+                && SpacingSolver.isPossible(problem(count, meets, GapBounds.Care.LOOSE))
+                && (SpacingSolver.isPossible(problem(count, meets, GapBounds.Care.SAFE))
+                        || solve(count, meets).isPresent());
+    }
+
+    /** Whether they leave no hole by hand as well. */
+    boolean isClear(int count, List<PlacketSpot> meets) {
+        return SpacingSolver.isClear(problem(count, meets, GapBounds.Care.SAFE), 1)
+                || (SpacingSolver.isClear(problem(count, meets, GapBounds.Care.LOOSE), 1)
+                        && solve(count, meets).filter(r -> r.byHand().isEmpty()).isPresent());
     }
 
     /** Whether so many can be placed {@linkplain FastenerRow#isClean cleanly}. */
-    boolean isClean(int count, Zone first, Zone last) {
-        return SpacingSolver.isClear(
-                problem(count, plan.meets(), first, last, NO_LIMIT), FastenerRow.SEEN_PART);
+    boolean isClean(int count) {
+        return count > 1
+                && isAllowed(count)
+                && SpacingSolver.isClear(
+                        problem(count, plan.meets(), GapBounds.Care.LOOSE), FastenerRow.SEEN_PART)
+                && solve(count).filter(FastenerRow::isClean).isPresent();
     }
 
-    /** Whether so many can be placed at all with no gap wider. */
-    boolean isPossible(int count, Length largestGap) {
-        return SpacingSolver.isPossible(problem(count, plan.meets(), last(), steps(largestGap)));
-    }
-
-    /** So many as well as they can be placed; a place that cannot be met is left out. */
+    /**
+     * So many as well as they can be placed, every gap within its bounds; a place that cannot be
+     * met is left out.
+     */
     Optional<FastenerRow> solve(int count) {
-        return solve(count, last());
+        return fewestLeftOut().stream()
+                .map(meets -> solve(count, meets))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
-    /** The same with the last one elsewhere. */
-    Optional<FastenerRow> solve(int count, Zone last) {
-        for (List<PlacketSpot> meets : fewestLeftOut(plan.meets())) {
-            Optional<FastenerRow> solved = solve(count, meets, last, NO_LIMIT);
-            if (solved.isPresent()) {
-                return solved;
-            }
-        }
-        return Optional.empty();
+    /** Whether so many gaps can keep their bounds between the ends, whatever lies there. */
+    private boolean isAllowed(int count) {
+        FastenerSpread.EndRange last = lastFromTop();
+        return bounds.allow(
+                count - 1,
+                last.to().minus(spread.first().from()),
+                last.from().minus(spread.first().to()));
+    }
+
+    private FastenerSpread.EndRange lastFromTop() {
+        FastenerSpread.EndRange reach = spread.last().orElse(spread.first());
+        return new FastenerSpread.EndRange(
+                plan.length().minus(reach.to()), plan.length().minus(reach.from()));
     }
 
     /** Where the last one may be, from the top. */
-    Zone last() {
-        FastenerSpread.EndRange reach = spread.last().orElse(spread.first());
-        int from = steps(plan.length().minus(reach.to()));
-        return new Zone(from, Math.max(from, steps(plan.length().minus(reach.from()))));
+    private Zone last() {
+        FastenerSpread.EndRange last = lastFromTop();
+        int from = steps(last.from());
+        return new Zone(from, Math.max(from, steps(last.to())));
+    }
+
+    /** Where the first may be, from the top. */
+    private Zone first() {
+        return new Zone(steps(spread.first().from()), steps(spread.first().to()));
     }
 
     /** Whether the last hole, with room for the foot, ends above the placket's foot. */
-    boolean keepsOnThePlacket(int count, Zone last) {
-        return length(last.to()).plus(room.below(count)).compareTo(plan.length()) <= 0;
+    boolean keepsOnThePlacket(int count) {
+        return lastFromTop().to().plus(room.below(count)).compareTo(plan.length()) <= 0;
     }
 
-    /** The same with the last one moved down by so many steps, up if negative. */
-    Zone lastMoved(int steps) {
-        return last().moved(steps);
-    }
-
-    Length length(int steps) {
+    private Length length(int steps) {
         return step.times(steps);
     }
 
@@ -106,8 +122,9 @@ final class ClosureSpacing {
         return (int) Math.round(length.millimetres() / step.millimetres());
     }
 
-    /** All subsets, the whole first, then those with one left out, and so on. */
-    private static List<List<PlacketSpot>> fewestLeftOut(List<PlacketSpot> meets) {
+    /** The places to meet: all of them first, then those with one left out, and so on. */
+    List<List<PlacketSpot>> fewestLeftOut() {
+        List<PlacketSpot> meets = plan.meets();
         return IntStream.range(0, 1 << meets.size())
                 .boxed()
                 .sorted(Comparator.comparingInt(Integer::bitCount))
@@ -120,35 +137,44 @@ final class ClosureSpacing {
                 .toList();
     }
 
-    private Optional<FastenerRow> solve(int count, List<PlacketSpot> meets, Zone last, int widest) {
+    private Optional<FastenerRow> solve(int count, List<PlacketSpot> meets) {
         if (count == 1) {
             return one(meets);
         }
-        SpacingProblem problem = problem(count, meets, last, widest);
-        return SpacingSolver.solve(problem).map(found -> solved(found, problem, meets));
+        if (!isAllowed(count)) {
+            return Optional.empty();
+        }
+        for (GapBounds.Care care : GapBounds.Care.values()) {
+            Optional<FastenerRow> row = solved(problem(count, meets, care), meets);
+            if (row.isPresent()) {
+                return row;
+            }
+        }
+        // To keep off the bulk leaves no gap right: what lies on it is then worked by hand.
+        Optional<FastenerRow> row = solved(passing(count, meets), meets);
+        return row.isEmpty() && meets.isEmpty() ? Optional.of(evenly(count)) : row;
     }
 
-    private SpacingProblem problem(int count, List<PlacketSpot> meets, Zone last, int widest) {
-        return problem(count, meets, first(), last, widest);
+    private SpacingProblem problem(int count, List<PlacketSpot> meets, GapBounds.Care care) {
+        return problem(
+                meets, care, IntStream.rangeClosed(1, count).mapToObj(this::blocked).toList());
+    }
+
+    /** The same with nothing kept clear. */
+    private SpacingProblem passing(int count, List<PlacketSpot> meets) {
+        return problem(meets, GapBounds.Care.LOOSE, Collections.nCopies(count, List.of()));
     }
 
     private SpacingProblem problem(
-            int count, List<PlacketSpot> meets, Zone first, Zone last, int widest) {
-        // A step less than needed, so that the rounding of the ends never forbids what fits.
-        int least = (int) (fastening.apart().millimetres() / step.millimetres()) - 1;
+            List<PlacketSpot> meets, GapBounds.Care care, List<List<Zone>> blocked) {
         return new SpacingProblem(
-                count,
-                first,
-                last,
-                Math.max(1, least),
-                widest,
+                blocked.size(),
+                first(),
+                last(),
+                bounds.narrowest(care),
+                bounds.widest(care),
                 meets.stream().map(m -> steps(m.at())).toList(),
-                IntStream.rangeClosed(1, count).mapToObj(this::blocked).toList());
-    }
-
-    /** Where the first may be, from the top. */
-    Zone first() {
-        return new Zone(steps(spread.first().from()), steps(spread.first().to()));
+                blocked);
     }
 
     /** One alone goes where it must, else as near the middle of its range as a hole can be. */
@@ -211,8 +237,19 @@ final class ClosureSpacing {
         return told.stream().filter(t -> steps(t) == place).findFirst().orElse(length(place));
     }
 
-    private FastenerRow solved(Spacing spacing, SpacingProblem problem, List<PlacketSpot> met) {
-        List<Length> places = new EvenRuns(problem, spacing).lengths(this::exact);
+    /** The best row there is, if its gaps keep their bounds as lengths, too. */
+    private Optional<FastenerRow> solved(SpacingProblem problem, List<PlacketSpot> met) {
+        return SpacingSolver.solve(problem)
+                .map(found -> new EvenRuns(problem, found).lengths(this::exact))
+                .filter(bounds::hold)
+                .map(places -> row(places, met));
+    }
+
+    private FastenerRow evenly(int count) {
+        return row(bounds.evenly(count - 1, spread.first(), lastFromTop()), List.of());
+    }
+
+    private FastenerRow row(List<Length> places, List<PlacketSpot> met) {
         int gaps = places.size() - 1;
         Length gap = places.get(gaps).minus(places.get(0)).dividedBy(gaps);
         Length uneven = Length.ZERO;
@@ -220,7 +257,11 @@ final class ClosureSpacing {
             Length off = places.get(i).minus(places.get(i - 1)).minus(gap).size();
             uneven = uneven.orLonger(off);
         }
-        List<Integer> byHand = problem.blockedAt(places.stream().map(this::steps).toList());
+        List<Integer> byHand =
+                IntStream.rangeClosed(0, gaps)
+                        .filter(i -> isIn(blocked(i + 1), steps(places.get(i))))
+                        .boxed()
+                        .toList();
         return new FastenerRow(places, byHand, Optional.of(gap), uneven, unmet(met));
     }
 }

@@ -4,25 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import secondbolt.closure.spacing.Zone;
+import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
 
 /**
- * What would meet all that is asked of a closure.
+ * What would meet all that is asked of a closure. Each is tried as the maker would write it: by
+ * marks of her tape, with the count that her file then comes to, and within the largest gap.
  *
- * @param spacing places its fasteners
- * @param count how many it has
+ * @param input what the closure is worked out from
+ * @param count how many fasteners it has
  * @param row how they lie now
- * @param tape the maker's
  */
-record FastenerRemedies(ClosureSpacing spacing, int count, FastenerRow row, Tape tape) {
+record FastenerRemedies(ClosureInput input, int count, FastenerRow row) {
     private static final int FURTHEST_COUNT = 6;
 
-    /** Looked for in steps of two: a millimetre, or a thirty-second of an inch. */
-    private static final int STRIDE = 2;
+    /** Coarse enough to be written and measured. */
+    private static final Convention STRIDE =
+            Convention.common(Length.ofInches(1, 16), Length.ofMillimetres(1));
 
-    private static final int FURTHEST_STEPS = 240;
+    private static final Convention FURTHEST =
+            Convention.common(Length.ofInches(15, 4), Length.ofMillimetres(120));
 
     /** One sentence for each, the one that changes least first. */
     List<String> words() {
@@ -44,62 +47,91 @@ record FastenerRemedies(ClosureSpacing spacing, int count, FastenerRow row, Tape
         return words;
     }
 
+    private FastenerSpread spread() {
+        return input.closure().spread();
+    }
+
     private Optional<Integer> nearestCount() {
         return IntStream.rangeClosed(1, FURTHEST_COUNT)
                 .flatMap(far -> IntStream.of(count + far, count - far))
-                .filter(other -> other >= 2)
-                .filter(other -> spacing.isClean(other, spacing.first(), spacing.last()))
+                .filter(this::isTaken)
+                .filter(other -> serves(spread().counting(other), other))
                 .boxed()
                 .findFirst();
     }
 
-    private Optional<String> shift() {
-        return count < 2
-                ? Optional.empty()
-                : IntStream.rangeClosed(1, FURTHEST_STEPS / STRIDE)
-                        .map(i -> i * STRIDE)
-                        .flatMap(steps -> IntStream.of(-steps, steps))
-                        .filter(this::isCleanWhenMoved)
-                        .boxed()
-                        .findFirst()
-                        .map(this::moved);
+    /** Whether the file may say so many: two need two ends, and a hole that differs its button. */
+    private boolean isTaken(int other) {
+        return other >= 2
+                && other <= FastenerSpread.MOST
+                && spread().last().isPresent()
+                && input.closure().fastening().differing().keySet().stream()
+                        .allMatch(number -> number <= other);
     }
 
-    private boolean isCleanWhenMoved(int steps) {
-        Zone last = spacing.lastMoved(steps);
-        return last.from() > 0
-                && spacing.keepsOnThePlacket(count, last)
-                && spacing.isClean(count, spacing.first(), last);
+    /** Whether a spread comes to so many, and they lie cleanly. */
+    private boolean serves(FastenerSpread other, int asked) {
+        ClosureSpacing spacing = new ClosureSpacing(input.with(other));
+        return new FastenerCount(other, spacing).taken() == asked && spacing.isClean(asked);
+    }
+
+    /** All ways to move an end by, the shortest first. */
+    private List<Length> strides() {
+        Length stride = STRIDE.on(input.tape());
+        int most = (int) (FURTHEST.on(input.tape()).millimetres() / stride.millimetres());
+        return IntStream.rangeClosed(1, most).mapToObj(stride::times).toList();
+    }
+
+    private Optional<String> shift() {
+        Optional<FastenerSpread.EndRange> last = spread().last();
+        if (count < 2 || last.isEmpty()) {
+            return Optional.empty();
+        }
+        for (Length by : strides()) {
+            if (servesEnding(last.get().plus(by))) {
+                return Optional.of(moved(by, "higher", "larger"));
+            }
+            if (servesEnding(last.get().plus(Length.ZERO.minus(by)))) {
+                return Optional.of(moved(by, "lower", "smaller"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean servesEnding(FastenerSpread.EndRange last) {
+        if (last.from().isNegative() || !last.to().isShorterThan(input.plan().length())) {
+            return false;
+        }
+        FastenerSpread other = spread().ending(last);
+        return new ClosureSpacing(input.with(other)).keepsOnThePlacket(count)
+                && serves(other, count);
     }
 
     /** A first one in bulk at the top is out of it lower down. */
     private Optional<String> lowerFirst() {
         return count < 2
                 ? Optional.empty()
-                : IntStream.rangeClosed(1, FURTHEST_STEPS / STRIDE)
-                        .map(i -> i * STRIDE)
-                        .filter(
-                                steps ->
-                                        spacing.isClean(
-                                                count,
-                                                spacing.first().moved(steps),
-                                                spacing.last()))
-                        .boxed()
+                : strides().stream()
+                        .filter(by -> serves(spread().beginning(spread().first().plus(by)), count))
                         .findFirst()
                         .map(
-                                steps ->
+                                by ->
                                         "With the first "
-                                                + tape.printSmall(spacing.length(steps))
+                                                + tape().printSmall(by)
                                                 + " lower (`first` larger by as much) too.");
     }
 
-    private String moved(int steps) {
-        Length by = spacing.length(Math.abs(steps));
+    private String moved(Length by, String way, String size) {
         return "With the last "
-                + tape.printSmall(by)
-                + (steps < 0 ? " higher" : " lower")
+                + tape().printSmall(by)
+                + " "
+                + way
                 + " (`last` "
-                + (steps < 0 ? "larger" : "smaller")
+                + size
                 + " by as much) too.";
+    }
+
+    private Tape tape() {
+        return input.tape();
     }
 }

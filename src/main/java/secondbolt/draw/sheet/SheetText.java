@@ -9,7 +9,7 @@ import secondbolt.measure.Tape;
  *
  * @param projectTitle the project's title
  * @param sheetTitle the sheet's title
- * @param code the code of its drawing
+ * @param code the code of all that is printed on it
  * @param instructions what to do, in order; without numbers, which are put before them
  * @param warnings each is boxed; one that says {@code DO NOT} is bold
  * @param table rows of cells, the first row being the head; may be empty

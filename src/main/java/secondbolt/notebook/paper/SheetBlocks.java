@@ -6,6 +6,8 @@ import secondbolt.block.Block;
 import secondbolt.block.Fact;
 import secondbolt.block.Table;
 import secondbolt.draw.SheetCode;
+import secondbolt.draw.paper.Paper;
+import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.sheet.SheetText;
 import secondbolt.project.Heading;
 import secondbolt.worksheet.Sheet;
@@ -20,21 +22,40 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
     private SheetBlocks() {}
 
     /**
-     * The text of a sheet.
+     * The text of a sheet, with the code of all that will be printed on it.
      *
+     * @param paper what it is laid out for
+     * @param correction for the printer of that paper
      * @param reasons why nothing may be cut by it, which come behind its own warnings
      */
     public static SheetText text(
-            Heading heading, Sheet sheet, SheetCode code, List<String> reasons) {
+            Heading heading,
+            Sheet sheet,
+            Paper paper,
+            PrintCorrection correction,
+            List<String> reasons) {
         SheetBlocks laid = new SheetBlocks();
         sheet.blocks().forEach(block -> block.accept(laid));
         laid.warnings.addAll(reasons);
+        List<String> instructions = onPaper(laid.instructions);
+        List<String> warnings = onPaper(laid.warnings);
+        SheetCode code =
+                new PrintedWords()
+                        .line(heading.title())
+                        .line(sheet.title())
+                        .line(heading.units().symbol())
+                        .lines(instructions)
+                        .lines(warnings)
+                        .rows(laid.rows)
+                        .items(laid.items)
+                        .on(paper, correction, sheet.size())
+                        .code(sheet.drawing());
         return new SheetText(
                 heading.title(),
                 sheet.title(),
                 code,
-                onPaper(laid.instructions),
-                onPaper(laid.warnings),
+                instructions,
+                warnings,
                 laid.rows,
                 laid.items,
                 heading.units());

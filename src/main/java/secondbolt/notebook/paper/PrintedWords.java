@@ -1,0 +1,60 @@
+package secondbolt.notebook.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import secondbolt.draw.Drawing;
+import secondbolt.draw.SheetCode;
+import secondbolt.draw.paper.Paper;
+import secondbolt.draw.paper.PrintCorrection;
+import secondbolt.draw.sheet.SheetText;
+import secondbolt.worksheet.Sheet;
+
+/**
+ * All that is printed on a sheet beside its drawing, word by word, so that its code covers it. How
+ * many there are stands before what belongs together, so that nothing can pass from one part of a
+ * sheet to the next unseen.
+ */
+final class PrintedWords {
+    private final List<String> words = new ArrayList<>();
+
+    PrintedWords line(String line) {
+        words.add(line);
+        return this;
+    }
+
+    private PrintedWords count(List<?> parts) {
+        return line(Integer.toString(parts.size()));
+    }
+
+    PrintedWords lines(List<String> lines) {
+        count(lines);
+        words.addAll(lines);
+        return this;
+    }
+
+    PrintedWords rows(List<List<String>> rows) {
+        count(rows);
+        rows.forEach(this::lines);
+        return this;
+    }
+
+    PrintedWords items(List<SheetText.Item> items) {
+        count(items);
+        items.forEach(item -> line(item.title()).lines(item.notes()).rows(item.rows()));
+        return this;
+    }
+
+    /** What it is printed on and how: tiles and their true size hang on it. */
+    PrintedWords on(Paper paper, PrintCorrection correction, Sheet.Size size) {
+        return line(paper.name())
+                .line(paper.across().toString())
+                .line(paper.along().toString())
+                .line(correction.words())
+                .line(size.name());
+    }
+
+    /** The code of a sheet that says all this beside its drawing. */
+    SheetCode code(Drawing drawing) {
+        return SheetCode.of(drawing, words.toArray(String[]::new));
+    }
+}
