@@ -121,7 +121,9 @@ public final class PieceKeys {
                     fields.tell(
                             key,
                             "`" + name + "`, which is no edge of the piece",
-                            "one of " + String.join(", ", shape.edgeNames()));
+                            shape.edgeNames().isEmpty()
+                                    ? "its length as well, as `edges: {" + name + ": …}`"
+                                    : "one of " + String.join(", ", shape.edgeNames()));
                     return false;
                 }
             }
