@@ -38,9 +38,14 @@ public record CuttingWorksheet(CuttingResult result, Tape tape) {
     }
 
     private List<Finding> findings() {
-        return result.pieces().stream()
-                .flatMap(piece -> piece.crossing().map(at -> crossing(piece, at)).stream())
-                .toList();
+        List<Finding> findings = new ArrayList<>();
+        result.pieces()
+                .forEach(
+                        piece ->
+                                piece.crossing()
+                                        .ifPresent(at -> findings.add(crossing(piece, at))));
+        result.oneHand().forEach(piece -> findings.add(HandFinding.of(piece)));
+        return List.copyOf(findings);
     }
 
     private Finding crossing(CutPiece piece, Point at) {

@@ -9,6 +9,7 @@ import secondbolt.figure.Figures;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.SeamCheck;
+import secondbolt.fit.seam.SewnLengths;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.measure.Length;
 import secondbolt.pattern.piece.Piece;
@@ -23,7 +24,12 @@ final class FitFigures {
         Figures pieces = new Figures();
         for (int i = 0; i < result.pieces().size(); i++) {
             Piece piece = result.pieces().get(i);
-            pieces.inside(piece.name(), figures(result.pattern().pieces().get(i), piece));
+            pieces.inside(
+                    piece.name(),
+                    figures(
+                            new SewnLengths(result.pattern().allowance()),
+                            result.pattern().pieces().get(i),
+                            piece));
         }
         return size.addTo(new Figures())
                 .inside("pieces", pieces)
@@ -33,15 +39,15 @@ final class FitFigures {
                         result.altered().stream().flatMap(FitFigures::followers).toList());
     }
 
-    private static Figures figures(Piece drawn, Piece piece) {
+    private static Figures figures(SewnLengths lines, Piece drawn, Piece piece) {
         Figures figures = new Figures();
         Optional<PieceShape.Drawn> shape = piece.shape().asDrawn();
         if (shape.isPresent()) {
             figures.points("outline", ShapeKeys.points(shape.get()));
         }
-        Map<String, Length> known = new LinkedHashMap<>(piece.shape().edgeLengths());
+        Map<String, Length> known = new LinkedHashMap<>(lines.of(piece));
         known.keySet().removeIf(piece.shape()::isOpen);
-        return figures.lengths("edges", known).lengths("edges_before", drawn.shape().edgeLengths());
+        return figures.lengths("edges", known).lengths("edges_before", lines.of(drawn));
     }
 
     private static Figures figures(SeamCheck check) {

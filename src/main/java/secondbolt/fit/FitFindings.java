@@ -3,9 +3,11 @@ package secondbolt.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.TapedGaps;
+import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.piece.Piece;
@@ -29,6 +31,7 @@ final class FitFindings {
         findings.addAll(alterations.shares());
         StretchingWaist.in(result).forEach(w -> findings.add(w.finding(result.pattern())));
         result.pattern().pieces().stream().flatMap(FitFindings::points).forEach(findings::add);
+        result.pieces().stream().flatMap(p -> taken(result, p, tape)).forEach(findings::add);
         rights(result.pattern()).ifPresent(findings::add);
         openings.forEach(check -> opening.of(check).ifPresent(findings::add));
         return List.copyOf(findings);
@@ -51,6 +54,30 @@ final class FitFindings {
                         + stray.edge()
                         + " leaves the line of its neighbours.",
                 "Look at the picture of the piece; if it is mistyped, correct it.");
+    }
+
+    /** Edges of which darts and pleats leave nothing, as after a narrowing. */
+    private static Stream<Finding> taken(FitResult result, Piece piece, Tape tape) {
+        return piece.shape().edgeNames().stream()
+                .filter(edge -> piece.takenFrom(edge).isPositive())
+                .map(edge -> new PieceEdge(piece.name(), edge))
+                .filter(edge -> !result.after().edge(edge).orElseThrow().isPositive())
+                .map(edge -> taken(piece, edge, tape));
+    }
+
+    private static Finding taken(Piece piece, PieceEdge edge, Tape tape) {
+        return new Finding(
+                "edge-all-taken-up",
+                new Subject.Edges(edge.piece() + ", " + edge.edge(), Set.of(edge)),
+                Level.STOP,
+                "Darts and pleats take up "
+                        + tape.printBoth(piece.takenFrom(edge.edge()))
+                        + " of "
+                        + edge.piece()
+                        + ", "
+                        + edge.edge()
+                        + ": where it is sewn, nothing is left of it.",
+                "Let them take up less, or make the edge longer.");
     }
 
     private static Optional<Finding> rights(Pattern pattern) {

@@ -69,6 +69,7 @@ public record FitWorksheet(
         assumed.addAll(meanings.assumed());
         assumed.addAll(taped.assumed());
         assumed.addAll(tolerances());
+        OpeningCheck.drawnIn(result).ifPresent(assumed::add);
         List<Open> open = new ArrayList<>(taped.open());
         open.addAll(meanings.open());
         openings.forEach(check -> check.unknown().ifPresent(open::add));

@@ -100,8 +100,8 @@ final class HemFindings {
                         Level.CAUTION,
                         "The outlines include the allowances, so the fold is taken to lie "
                                 + about.print(result.turnedUp())
-                                + " inside them; whether the pattern mirrors the ends of its hem is"
-                                + " not known.",
+                                + " inside them, and the ends of the hem to be cut as they are"
+                                + " drawn.",
                         "Measure on the pattern that so much is left below its hem line, and fold"
                                 + " the paper there: its sides must lie on themselves."));
     }

@@ -42,6 +42,13 @@ public final class Written {
                 .toList();
     }
 
+    /** What was found, and what would be right. */
+    static List<String> answers(String... lines) {
+        Mistakes mistakes = new Mistakes();
+        read("cm", mistakes, lines);
+        return mistakes.inOrder().stream().map(m -> m.found() + " | " + m.right()).toList();
+    }
+
     private static Optional<CuttingResult> read(String units, Mistakes mistakes, String... lines) {
         List<String> all = new ArrayList<>(List.of("units: " + units));
         all.addAll(List.of(lines));

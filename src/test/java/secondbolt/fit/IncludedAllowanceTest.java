@@ -106,4 +106,20 @@ class IncludedAllowanceTest {
         assertEquals(420, row.carried(Length.ofMillimetres(400)).millimetres(), WITHIN_MM);
         assertEquals(200 - 15, row.level("front", "bust").orElseThrow().millimetres(), WITHIN_MM);
     }
+
+    /** What an alteration changes is told on the sewing line: 50 − 3 and 52 − 3. */
+    @Test
+    void tellsWhatFollowsOnTheSewingLine() {
+        WrittenPattern pattern =
+                WrittenPattern.cm(
+                        """
+                        pattern:
+                          seam allowance: {of: 1.5, included: true}
+                          pieces: {front: {cut: pair, rectangle: [30, 50], lines: {body: 30}}}
+                        alterations: [{lengthen: body, by: 2}]
+                        """);
+        var change = pattern.sound().altered().get(0).changes().get(0);
+        assertEquals(470, change.before().millimetres(), WITHIN_MM);
+        assertEquals(490, change.after().millimetres(), WITHIN_MM);
+    }
 }

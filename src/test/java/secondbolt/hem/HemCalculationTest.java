@@ -95,7 +95,63 @@ class HemCalculationTest {
         assertEquals(750, edge.turned().orElseThrow().radiusMm().orElseThrow(), 0.05);
         double foldMm = Math.PI / 2 * 750 - 30;
         assertEquals(foldMm, edge.fold().millimetres(), 0.1);
-        assertEquals(2 * 44 * foldMm / 750, edge.surplus().orElseThrow().millimetres(), 0.05);
+        // Its seams run beside its straight sides: what is sewn down has the radius 79.4 cm, what
+        // it
+        // lands on 70.6 cm, and both lose a seam at either end.
+        assertEquals(Math.PI / 2 * 88, edge.surplus().orElseThrow().millimetres(), 0.1);
+    }
+
+    /**
+     * A gore of 14 to 50 cm over 80 cm leans 18 in 80, 0.225. Its fold lies 5 cm above the cut
+     * edge: 50 − 2 · 5 · 0.225 − 2 · 1.5 · √(1 + 0.225²) = 44.675 cm; what is turned up is 2 · 5 ·
+     * 0.225 longer than the fold, what it lands on as much shorter: 4.5 cm to ease in.
+     */
+    @Test
+    void measuresAnIncludedHemBetweenItsSeams() {
+        HemEdge edge =
+                Written.of(
+                                "cm",
+                                "pattern:",
+                                "  seam allowance: {of: 1.5, included: true}",
+                                "  pieces: {gore: {cut: 6, panel: {top: 14, bottom: 50, along:"
+                                        + " 80}}}",
+                                "hems: {hem: {on: [gore.hem], depth: 5, turned: once}}")
+                        .results()
+                        .get(0)
+                        .edges()
+                        .get(0);
+        double foldMm = 500 - 100 * 0.225 - 30 * Math.hypot(1, 0.225);
+        assertEquals(446.75, foldMm, 0.01);
+        assertEquals(foldMm, edge.fold().millimetres(), 0.02);
+        assertEquals(foldMm + 22.5, edge.cutEdge().orElseThrow().millimetres(), 0.02);
+        assertEquals(foldMm - 22.5, edge.landsOn().orElseThrow().millimetres(), 0.02);
+        assertEquals(45, edge.surplus().orElseThrow().millimetres(), 0.02);
+        assertEquals(HemEdge.Handling.TOO_FULL, edge.handling());
+    }
+
+    /**
+     * Narrowing to its hem, and drawn half: the seam at one side only, and what is sewn is short.
+     */
+    @Test
+    void measuresAnIncludedHemOfANarrowingHalf() {
+        HemEdge edge =
+                Written.of(
+                                "cm",
+                                "pattern:",
+                                "  seam allowance: {of: 1.5, included: true}",
+                                "  pieces:",
+                                "    leg: {cut: 2, fold: centre, outline: [{start: [0, 0]}, {edge:"
+                                        + " top, to: [30, 0]}, {edge: side, to: [20, 50]}, {edge:"
+                                        + " hem, to: [0, 50]}, {edge: centre, to: start}]}",
+                                "hems: {hem: {on: [leg.hem], depth: 4, turned: once}}")
+                        .results()
+                        .get(0)
+                        .edges()
+                        .get(0);
+        double foldMm = 200 + 40 * 0.2 - 15 * Math.hypot(1, 0.2);
+        assertEquals(foldMm, edge.fold().millimetres(), 0.02);
+        assertEquals(-16, edge.surplus().orElseThrow().millimetres(), 0.02);
+        assertEquals(HemEdge.Handling.SHORT, edge.handling());
     }
 
     /** 4-H bulletin L-87: every 3 in; a fold of 489.7 cm takes 66 marks 7.5 cm apart. */

@@ -115,15 +115,11 @@ public record CutPiece(
         piece.cuts()
                 .forEach(
                         (role, cut) -> {
-                            String one = words.isEmpty() ? cut.words() : plain(cut);
+                            String one = words.isEmpty() ? cut.words() : cut.amount();
                             words.append(words.isEmpty() ? "" : ", ");
                             words.append(one).append(" of ").append(role);
                         });
         return words + (piece.fold().isPresent() ? ", on the fold" : "");
-    }
-
-    private static String plain(Piece.Cut cut) {
-        return cut.mirrored() ? "a pair" : Integer.toString(cut.count());
     }
 
     /** How many are cut in all. */

@@ -55,7 +55,25 @@ public final class CuttingCalculation {
         }
         Pattern pattern = fit.pattern();
         return new CuttingResult(
-                pattern.rights(), allowance(), pattern.allowance().isEmpty(), pieces, taped);
+                pattern.rights(),
+                allowance(),
+                pattern.allowance().isEmpty(),
+                pieces,
+                taped,
+                oneHand(pieces, taped));
+    }
+
+    private List<Piece> oneHand(List<CutPiece> drawn, List<Piece> taped) {
+        List<Piece> oneHand = new ArrayList<>();
+        drawn.stream()
+                .filter(cut -> Handed.isAsked(cut.piece()))
+                .filter(cut -> cut.crossing().isEmpty() && Handed.is(cut))
+                .forEach(cut -> oneHand.add(cut.piece()));
+        taped.stream()
+                .filter(piece -> Handed.isAsked(piece))
+                .filter(piece -> Handed.is(piece, fit.pattern().meanings()))
+                .forEach(oneHand::add);
+        return oneHand;
     }
 
     private Length allowance() {

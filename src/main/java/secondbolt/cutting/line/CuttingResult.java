@@ -13,16 +13,20 @@ import secondbolt.pattern.piece.Piece;
  * @param isAssumed whether that was not told
  * @param pieces the drawn ones, in her order
  * @param taped those known by tape only, which have no cutting line
+ * @param oneHand those of which several are cut as drawn, though they are not their own mirror
+ *     image
  */
 public record CuttingResult(
         Pattern.Rights rights,
         Length allowance,
         boolean isAssumed,
         List<CutPiece> pieces,
-        List<Piece> taped) {
+        List<Piece> taped,
+        List<Piece> oneHand) {
     /** Copies the lists. */
     public CuttingResult {
         pieces = List.copyOf(pieces);
         taped = List.copyOf(taped);
+        oneHand = List.copyOf(oneHand);
     }
 }

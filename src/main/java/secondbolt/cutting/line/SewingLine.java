@@ -17,25 +17,30 @@ public final class SewingLine {
 
     /** One path or more for every edge that is sewn or turned. */
     public static List<Path> of(CutPiece piece) {
-        List<Path> lines = piece.isIncluded() ? inside(piece) : drawn(piece);
-        return IntStream.range(0, lines.size())
-                .filter(i -> piece.edges().get(i).kind() != Allowance.Kind.FOLD)
-                .filter(i -> piece.widthMm(i) > 0 && !lines.get(i).steps().isEmpty())
-                .mapToObj(lines::get)
-                .toList();
+        return piece.isIncluded() ? inside(piece) : drawn(piece);
     }
 
     private static List<Path> drawn(CutPiece piece) {
-        return numbers(piece).mapToObj(i -> piece.edge(i).path()).toList();
+        return sewn(piece).mapToObj(i -> piece.edge(i).path()).toList();
     }
 
+    /** An edge of which its neighbours' allowances leave nothing has no line. */
     private static List<Path> inside(CutPiece piece) {
-        return SewnEdges.of(
+        List<SewnEdges.Sewn> edges =
+                SewnEdges.of(
                         numbers(piece).mapToObj(piece::edge).toList(),
-                        numbers(piece).mapToObj(piece::widthMm).toList())
-                .stream()
+                        numbers(piece).mapToObj(piece::widthMm).toList());
+        return sewn(piece)
+                .mapToObj(edges::get)
+                .filter(edge -> !edge.line().isEmpty())
                 .map(edge -> path(edge.line()))
                 .toList();
+    }
+
+    private static IntStream sewn(CutPiece piece) {
+        return numbers(piece)
+                .filter(i -> piece.edges().get(i).kind() != Allowance.Kind.FOLD)
+                .filter(i -> piece.widthMm(i) > 0);
     }
 
     private static IntStream numbers(CutPiece piece) {

@@ -137,6 +137,23 @@ public final class Forms {
     }
 
     /**
+     * Words with a number perhaps, to be one of several forms; a text without a letter is
+     * another's.
+     *
+     * @param words what is right
+     * @param letters all that it takes, as a pattern of JSON Schema
+     * @param parse reads it, or says what would be right
+     */
+    public static <T> Form<T> phrase(
+            String words, String letters, Function<String, Parsed<T>> parse) {
+        Map<String, Object> schema = Schemas.ofType("string");
+        schema.put("pattern", "^" + letters + "$");
+        return new NarrowForm<>(
+                new TextForm<>(words, schema, (text, reading) -> parse.apply(text)),
+                text -> text.codePoints().anyMatch(Character::isLetter));
+    }
+
+    /**
      * The path of another file in the project's folder.
      *
      * @param words what is right

@@ -8,6 +8,7 @@ import secondbolt.fit.alter.PieceChanges;
 import secondbolt.fit.alter.TapedGap;
 import secondbolt.fit.seam.Lengths;
 import secondbolt.fit.seam.SeamCheck;
+import secondbolt.fit.seam.SewnLengths;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -26,12 +27,15 @@ public final class FitCalculation {
     public static FitResult work(Pattern pattern, List<Alteration> alterations, Tape tape) {
         List<Altered> altered = new ArrayList<>();
         PieceChanges changes = PieceChanges.NONE;
+        SewnLengths lines = new SewnLengths(pattern.allowance());
         List<Piece> pieces = pattern.pieces();
         for (Alteration alteration : alterations) {
             PieceChanges asked = PieceChanges.of(alteration, pattern);
             changes = changes.and(asked);
             List<Piece> now = altered(pattern, pieces, asked, changes);
-            altered.add(new Altered(alteration, changed(pieces, now), asked.open(pattern), asked));
+            altered.add(
+                    new Altered(
+                            alteration, changed(lines, pieces, now), asked.open(pattern), asked));
             pieces = now;
         }
         Lengths before = Lengths.of(pattern);
@@ -62,22 +66,22 @@ public final class FitCalculation {
         return now;
     }
 
-    private static List<Altered.Change> changed(List<Piece> before, List<Piece> after) {
+    private static List<Altered.Change> changed(
+            SewnLengths lines, List<Piece> before, List<Piece> after) {
         List<Altered.Change> changed = new ArrayList<>();
         for (int i = 0; i < before.size(); i++) {
-            changed.addAll(changed(before.get(i), after.get(i)));
+            changed.addAll(changed(lines, before.get(i), after.get(i)));
         }
         return changed;
     }
 
-    private static List<Altered.Change> changed(Piece before, Piece after) {
+    private static List<Altered.Change> changed(SewnLengths lines, Piece before, Piece after) {
         List<Altered.Change> changed = new ArrayList<>();
         if (before.shape().equals(after.shape())) {
             return changed;
         }
-        Map<String, Length> now = after.shape().edgeLengths();
-        before.shape()
-                .edgeLengths()
+        Map<String, Length> now = lines.of(after);
+        lines.of(before)
                 .forEach(
                         (edge, was) -> {
                             Length is = now.get(edge);

@@ -19,7 +19,7 @@ import secondbolt.shape.cut.SewnEdges;
  */
 public record SewnLengths(Optional<Pattern.Allowance> allowance) {
     /** By edge, in drawing order. */
-    Map<String, Length> of(Piece piece) {
+    public Map<String, Length> of(Piece piece) {
         Optional<PieceShape.Drawn> shape = setIn(piece);
         if (shape.isEmpty()) {
             return piece.shape().edgeLengths();

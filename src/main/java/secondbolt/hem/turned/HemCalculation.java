@@ -15,7 +15,6 @@ import secondbolt.pattern.piece.NamedEdge;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.pattern.piece.PieceShape;
 import secondbolt.shape.EdgeLine;
-import secondbolt.shape.cut.Parallel;
 import secondbolt.shape.cut.TurnedEdge;
 import secondbolt.worksheet.Convention;
 
@@ -109,7 +108,7 @@ public final class HemCalculation {
                                         drawn.map(
                                                 shape ->
                                                         included
-                                                                ? inside(hem, piece, shape, edge)
+                                                                ? inside(piece, shape, edge)
                                                                 : asDrawn(hem, shape, edge)));
         Length fold =
                 turned.filter(t -> included)
@@ -191,27 +190,32 @@ public final class HemCalculation {
 
     /**
      * Where the outline is the cutting line, the fold lies inside it by all that is turned up, and
-     * ends where the seams at its ends are sewn. How its printed ends lean is not known.
+     * ends where the seams at its ends are sewn, which run on past it as drawn.
      */
-    private TurnedEdge inside(Hem hem, Piece piece, PieceShape.Drawn shape, PieceEdge edge) {
-        TurnedEdge cut = asDrawn(hem, shape, edge);
-        HemEdge.Ends ends = ends(piece, shape, edge);
-        EdgeLine fold = Parallel.edge(cut.fold(), -cut.way() * hem.turnedUp(tape).millimetres());
-        double from = allowanceMm(piece, ends.start().name());
-        double to = fold.lengthMm() - allowanceMm(piece, ends.end().name());
-        return TurnedEdge.square(
-                to - from > 1 ? fold.part(from, to) : fold,
-                cut.way(),
-                hem.depth().orElseThrow().millimetres());
+    private TurnedEdge inside(Piece piece, PieceShape.Drawn shape, PieceEdge edge) {
+        return TurnedEdge.within(
+                shape.edges().stream().map(NamedEdge::line).toList(),
+                number(shape, edge),
+                shape.edges().stream().map(e -> included(piece, e.name())).toList());
     }
 
-    private double allowanceMm(Piece piece, String edge) {
-        if (piece.fold().filter(edge::equals).isPresent()) {
-            return 0;
-        }
-        return Optional.ofNullable(piece.allowances().get(edge))
-                .or(() -> fit.pattern().allowance().map(Pattern.Allowance::of))
-                .orElse(Length.ZERO)
-                .millimetres();
+    private TurnedEdge.Included included(Piece piece, String edge) {
+        PieceEdge of = new PieceEdge(piece.name(), edge);
+        return hems.stream()
+                .filter(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(of))
+                .findFirst()
+                .map(
+                        hem ->
+                                new TurnedEdge.Included(
+                                        hem.turnedUp(tape).millimetres(),
+                                        hem.depth().orElseThrow().millimetres()))
+                .orElseGet(
+                        () ->
+                                new TurnedEdge.Included(
+                                        piece.allowance(edge, allowance()).millimetres(), 0));
+    }
+
+    private Length allowance() {
+        return fit.pattern().allowance().map(Pattern.Allowance::of).orElse(Length.ZERO);
     }
 }

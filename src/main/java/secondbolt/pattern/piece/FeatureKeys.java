@@ -124,36 +124,34 @@ final class FeatureKeys {
             sound &= isOn(fields, NOTCHES, shape, notch.edge(), notch.at());
         }
         for (Piece.Dart dart : features.darts()) {
-            sound &=
-                    isOn(
-                            fields,
-                            DARTS,
-                            shape,
-                            dart.edge(),
-                            dart.at().plus(dart.takes().dividedBy(2)));
+            sound &= hasEdge(fields, DARTS, shape, dart.edge());
         }
         for (Piece.Dart pleat : features.pleats()) {
-            sound &=
-                    isOn(
-                            fields,
-                            PLEATS,
-                            shape,
-                            pleat.edge(),
-                            pleat.at().plus(pleat.takes().dividedBy(2)));
+            sound &= hasEdge(fields, PLEATS, shape, pleat.edge());
         }
+        sound = sound && TakenUp.areRight(fields, shape, features);
         return sound ? Optional.of(features) : Optional.empty();
+    }
+
+    private static boolean hasEdge(Fields fields, Key<?> key, PieceShape shape, String edge) {
+        if (shape.edgeNames().contains(edge)) {
+            return true;
+        }
+        fields.tell(
+                key,
+                "`" + edge + "`, which is no edge of the piece",
+                shape.edgeNames().isEmpty()
+                        ? "its length first, as `edges: {" + edge + ": …}`"
+                        : "one of " + String.join(", ", shape.edgeNames()));
+        return false;
     }
 
     private static boolean isOn(
             Fields fields, Key<?> key, PieceShape shape, String edge, Length at) {
-        Length length = shape.edgeLengths().get(edge);
-        if (length == null) {
-            fields.tell(
-                    key,
-                    "`" + edge + "`, which is no edge of the piece",
-                    "one of " + String.join(", ", shape.edgeNames()));
+        if (!hasEdge(fields, key, shape, edge)) {
             return false;
         }
+        Length length = shape.edgeLengths().get(edge);
         if (at.isLongerThan(length)) {
             fields.tell(
                     key,

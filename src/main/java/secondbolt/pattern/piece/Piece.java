@@ -81,16 +81,44 @@ public record Piece(
         }
     }
 
+    /** Which hands the copies of a piece are for. */
+    public enum Hands {
+        /** Not told: all are cut as drawn. */
+        NOT_TOLD,
+        /** All as drawn, on purpose. */
+        ALIKE,
+        /** Every other one is the mirror image. */
+        MIRRORED
+    }
+
     /**
      * How many are cut.
      *
      * @param count in all
-     * @param mirrored whether every other one is the mirror image
+     * @param hands whether every other one is the mirror image
      */
-    public record Cut(int count, boolean mirrored) {
+    public record Cut(int count, Hands hands) {
+        /** So many pairs, one of each being the mirror image. */
+        public static Cut pairs(int pairs) {
+            return new Cut(2 * pairs, Hands.MIRRORED);
+        }
+
+        /** Whether every other one is the mirror image. */
+        public boolean mirrored() {
+            return hands == Hands.MIRRORED;
+        }
+
+        /** How many, in words: {@code 3}, {@code a pair}, {@code 2 pairs}. */
+        public String amount() {
+            if (!mirrored()) {
+                return Integer.toString(count);
+            }
+            return count == 2 ? "a pair" : count / 2 + " pairs";
+        }
+
         /** As a sheet says it. */
         public String words() {
-            return mirrored ? "cut a pair" : "cut " + count;
+            return "cut " + amount();
         }
     }
 

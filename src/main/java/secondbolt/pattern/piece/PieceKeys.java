@@ -18,16 +18,14 @@ import secondbolt.measure.Length;
 
 /** How a piece is written. */
 public final class PieceKeys {
-    private static final Form<Piece.Cut> COUNT =
-            Forms.either(
-                    Forms.map(Forms.whole(1, 200), count -> new Piece.Cut(count, false)),
-                    Forms.word("pair", new Piece.Cut(2, true)));
     private static final Key<Map<Role, Piece.Cut>> CUT =
             Key.required(
                     "cut",
-                    Forms.either(Forms.map(COUNT, cut -> Map.of(Role.MAIN, cut)), byCloth()),
-                    "How many are cut: a number, `pair` for one and its mirror image, or so many of"
-                            + " each cloth.",
+                    Forms.either(
+                            Forms.map(CutForm.COUNT, cut -> Map.of(Role.MAIN, cut)), byCloth()),
+                    "How many are cut: a number, `pair` for one and its mirror image, `2 pairs`,"
+                            + " `2 alike` for two of one hand on purpose, or so many of each"
+                            + " cloth.",
                     "pair");
     private static final Key<String> FOLD =
             Key.optional(
@@ -63,7 +61,9 @@ public final class PieceKeys {
     private static Form<Map<Role, Piece.Cut>> byCloth() {
         Map<Role, Key<Piece.Cut>> keys = new EnumMap<>(Role.class);
         for (Role role : Role.values()) {
-            keys.put(role, Key.optional(role.word(), COUNT, "How many of " + role + ".", "2"));
+            keys.put(
+                    role,
+                    Key.optional(role.word(), CutForm.COUNT, "How many of " + role + ".", "2"));
         }
         return MapForm.of(
                 "the cloths a piece is cut from",
@@ -121,7 +121,9 @@ public final class PieceKeys {
                     fields.tell(
                             key,
                             "`" + name + "`, which is no edge of the piece",
-                            "one of " + String.join(", ", shape.edgeNames()));
+                            shape.edgeNames().isEmpty()
+                                    ? "its length as well, as `edges: {" + name + ": …}`"
+                                    : "one of " + String.join(", ", shape.edgeNames()));
                     return false;
                 }
             }

@@ -26,6 +26,13 @@ record CutCorner(double leaveMm, List<Point> between, double enterMm) {
 
     private static final double DUST_MM = 1e-6;
 
+    /**
+     * An edge without an allowance ends all that is cut beside it, unless its neighbour runs on
+     * nearly as it does: a seam allowance cut off along it would then be lost for more than this
+     * many times its width. Common practice, no source.
+     */
+    private static final double CUT_OFF_LIMIT = 2;
+
     /** A curved hem's end is mirrored in so many steps. */
     private static final int HEM_STEPS = 16;
 
@@ -44,6 +51,29 @@ record CutCorner(double leaveMm, List<Point> between, double enterMm) {
             corners.add(between(parts.get(i), parts.get((i + 1) % parts.size()), way));
         }
         return List.copyOf(corners);
+    }
+
+    /**
+     * The corners of a sewing line inside an outline: each where its two lines cross.
+     *
+     * @param way 1 if what lies outside the line is to its right, -1 if to its left
+     */
+    static List<CutCorner> crossing(List<CutEdge> parts, int way) {
+        List<CutCorner> corners = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            CutEdge first = parts.get(i);
+            CutEdge second = parts.get((i + 1) % parts.size());
+            corners.add(where(first, second).orElseGet(() -> between(first, second, way)));
+        }
+        return List.copyOf(corners);
+    }
+
+    private static Optional<CutCorner> where(CutEdge first, CutEdge second) {
+        double farthest = MITRE_LIMIT * Math.max(first.widthMm(), second.widthMm());
+        return first.cut()
+                .meeting(second.cut(), farthest)
+                .filter(m -> first.cut().at(m.firstMm()).distanceMm(corner(first)) <= farthest)
+                .map(m -> new CutCorner(m.firstMm(), List.of(), m.secondMm()));
     }
 
     /**
@@ -79,7 +109,8 @@ record CutCorner(double leaveMm, List<Point> between, double enterMm) {
         double farthest = MITRE_LIMIT * Math.max(first.widthMm(), second.widthMm());
         Optional<Run.Meeting> meeting = a.meeting(b, farthest);
         boolean fold = first.is(Allowance.Kind.FOLD) || second.is(Allowance.Kind.FOLD);
-        if (meeting.isPresent() && isMitre(meeting.get(), a, corner(first), farthest, fold)) {
+        boolean ends = fold || meeting.filter(m -> endsAtBareEdge(m, first, second)).isPresent();
+        if (meeting.isPresent() && isMitre(meeting.get(), a, corner(first), farthest, ends)) {
             return new CutCorner(meeting.get().firstMm(), List.of(), meeting.get().secondMm());
         }
         double turn = way * turn(a.trail(), b.lead());
@@ -88,19 +119,30 @@ record CutCorner(double leaveMm, List<Point> between, double enterMm) {
                 : stepped(first, second, Math.max(turn, -Math.PI / 3));
     }
 
+    /** Whether one of them has no allowance, as a kept edge, and cuts the other's off near by. */
+    private static boolean endsAtBareEdge(Run.Meeting meeting, CutEdge first, CutEdge second) {
+        double wider = Math.max(first.widthMm(), second.widthMm());
+        double off = first.cut().at(meeting.firstMm()).distanceMm(corner(first));
+        return Math.min(first.widthMm(), second.widthMm()) <= DUST_MM
+                && off <= CUT_OFF_LIMIT * wider + DUST_MM;
+    }
+
     private static Point corner(CutEdge first) {
         return first.sewn().at(first.sewn().lengthMm());
     }
 
-    /** Both lines run on, or both are shortened; a fold is met wherever it runs. */
+    /**
+     * Both lines run on, or both are shortened; a fold, or an edge without an allowance, is met
+     * wherever it runs.
+     */
     private static boolean isMitre(
-            Run.Meeting meeting, Run a, Point corner, double farthest, boolean fold) {
+            Run.Meeting meeting, Run a, Point corner, double farthest, boolean ends) {
         double on = meeting.firstMm() - a.lengthMm();
         double back = -meeting.secondMm();
         boolean shortened = on <= DUST_MM && back <= DUST_MM;
         boolean longer = on >= -DUST_MM && back >= -DUST_MM;
         boolean near = a.at(meeting.firstMm()).distanceMm(corner) <= farthest + DUST_MM;
-        return shortened || ((longer || fold) && near);
+        return shortened || ((longer || ends) && near);
     }
 
     private static double turn(Point in, Point out) {

@@ -95,6 +95,18 @@ record CutEdge(Allowance allowance, Run sewn, Run cut) {
         return stretch.at(share).moved(direction.yMm() * out, -direction.xMm() * out);
     }
 
+    /**
+     * Whether its cutting line runs back, since it bends more sharply than its allowance is wide.
+     */
+    boolean isTurnedBack() {
+        Point a = sewn.at(0);
+        Point b = sewn.at(sewn.lengthMm());
+        Point c = cut.at(0);
+        Point d = cut.at(cut.lengthMm());
+        return (b.xMm() - a.xMm()) * (d.xMm() - c.xMm()) + (b.yMm() - a.yMm()) * (d.yMm() - c.yMm())
+                < 0;
+    }
+
     CutEdge reversed() {
         return new CutEdge(allowance, sewn.reversed(), cut.reversed());
     }

@@ -15,8 +15,10 @@ import secondbolt.shape.Stretch;
  * <p>Two neighbouring cutting lines run out, or are shortened, to where they meet (a mitre); past
  * four times the wider allowance the point is cut off squarely. Where allowances of different
  * widths follow each other in nearly the same direction, the wider ends squarely at the corner. A
- * fold runs straight on to the cutting line of its neighbour. The ends of a hem are the sides of
- * the piece mirrored at the turn, so that the turned hem lies flat on the piece.
+ * fold, or an edge without an allowance, runs straight on to the cutting line of its neighbour. A
+ * part too short or too hollow for its allowance is passed over where its neighbours' lines go on
+ * without crossing, as at the tip of a godet. The ends of a hem are the sides of the piece mirrored
+ * at the turn, so that the turned hem lies flat on the piece.
  *
  * <p>Source for the mirrored hem: derived, since folding mirrors each point at the fold; for the
  * mitre and the step, common practice, no source.
@@ -79,6 +81,39 @@ public final class CuttingLine {
     }
 
     private static CuttingLine joined(List<EdgeLine> edges, List<CutEdge> parts, int way) {
+        CuttingLine whole = through(edges, parts, way);
+        if (whole.crossing().isEmpty()) {
+            return whole;
+        }
+        CuttingLine without = through(edges, withRoom(parts, way), way);
+        return without.crossing().isEmpty() ? without : whole;
+    }
+
+    /**
+     * Without the parts, one after the other, of which nothing is left between their neighbours.
+     */
+    private static List<CutEdge> withRoom(List<CutEdge> parts, int way) {
+        List<CutEdge> left = new ArrayList<>(parts);
+        int none = numberWithoutRoom(left, way);
+        while (none >= 0 && left.size() > 3) {
+            left.remove(none);
+            none = numberWithoutRoom(left, way);
+        }
+        return left;
+    }
+
+    private static int numberWithoutRoom(List<CutEdge> parts, int way) {
+        List<CutCorner> corners = CutCorner.round(parts, way);
+        for (int i = 0; i < parts.size(); i++) {
+            double from = corners.get((i + parts.size() - 1) % parts.size()).enterMm();
+            if (parts.get(i).isTurnedBack() || from > corners.get(i).leaveMm() + DUST_MM) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static CuttingLine through(List<EdgeLine> edges, List<CutEdge> parts, int way) {
         List<CutCorner> corners = CutCorner.round(parts, way);
         List<Point> points = new ArrayList<>();
         Optional<Point> eaten = Optional.empty();

@@ -43,29 +43,60 @@ public final class SewnEdges {
         }
         // Seen from outside, the sewing line is the cutting line of all that the piece is not.
         int way = -CuttingLine.way(edges);
-        List<CutEdge> parts = new ArrayList<>();
-        List<Integer> last = new ArrayList<>();
+        List<Part> parts = new ArrayList<>();
         for (int i = 0; i < edges.size(); i++) {
-            parts.addAll(CutEdge.partsOf(edges.get(i), Allowance.plain(widthsMm.get(i)), way));
-            last.add(parts.size());
+            int number = i;
+            CutEdge.partsOf(edges.get(i), Allowance.plain(widthsMm.get(i)), way)
+                    .forEach(part -> parts.add(new Part(number, part)));
         }
-        List<CutCorner> corners = CutCorner.round(parts, way);
+        return sewn(edges, withRoom(parts, way), way);
+    }
+
+    /**
+     * A smooth part of an edge.
+     *
+     * @param edge the number of the edge, from 0
+     * @param line the part
+     */
+    private record Part(int edge, CutEdge line) {}
+
+    /**
+     * Without the parts, one after the other, of which the neighbours' allowances leave nothing.
+     */
+    private static List<Part> withRoom(List<Part> parts, int way) {
+        List<Part> left = new ArrayList<>(parts);
+        for (int i = 0; i < left.size() && left.size() > 3; i++) {
+            List<CutCorner> corners = corners(left, way);
+            double from = corners.get((i + left.size() - 1) % left.size()).enterMm();
+            if (left.get(i).line().isTurnedBack() || from > corners.get(i).leaveMm()) {
+                left.remove(i);
+                i = -1;
+            }
+        }
+        return left;
+    }
+
+    private static List<CutCorner> corners(List<Part> parts, int way) {
+        return CutCorner.crossing(parts.stream().map(Part::line).toList(), way);
+    }
+
+    private static List<Sewn> sewn(List<EdgeLine> edges, List<Part> parts, int way) {
+        List<CutCorner> corners = corners(parts, way);
         List<Sewn> sewn = new ArrayList<>();
         for (int i = 0; i < edges.size(); i++) {
-            sewn.add(sewn(edges.get(i), parts, corners, i == 0 ? 0 : last.get(i - 1), last.get(i)));
+            sewn.add(sewn(edges.get(i), i, parts, corners));
         }
         return List.copyOf(sewn);
     }
 
-    private static Sewn sewn(
-            EdgeLine edge, List<CutEdge> parts, List<CutCorner> corners, int first, int past) {
+    private static Sewn sewn(EdgeLine edge, int number, List<Part> parts, List<CutCorner> corners) {
         List<Point> line = new ArrayList<>();
         double lengthMm = 0;
-        for (int i = first; i < past; i++) {
+        for (int i = 0; i < parts.size(); i++) {
             double from = corners.get((i + parts.size() - 1) % parts.size()).enterMm();
             double to = corners.get(i).leaveMm();
-            if (to > from) {
-                line.addAll(parts.get(i).cut().between(from, to));
+            if (parts.get(i).edge() == number && to > from) {
+                line.addAll(parts.get(i).line().cut().between(from, to));
                 lengthMm += to - from;
             }
         }

@@ -1,6 +1,7 @@
 package secondbolt.shape.cut;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.shape.EdgeLine;
@@ -14,7 +15,7 @@ import secondbolt.shape.Stretch;
  * <p>Both ends are mirrored at the fold: the sides of the piece between the fold and the landing
  * line come to lie on themselves, so both lines end at the same places of the fold. At a corner,
  * within the edge or toward a neighbour that is turned too, both end on the line that halves it,
- * which is a mitre.
+ * which is a mitre. Of an outline that includes what is turned up the ends lie where it draws them.
  *
  * <p>Derived: beside a smooth line of length L that turns by τ radians, the line at the distance d
  * has the length L + dτ on the bulging side and L − dτ on the hollow one; their difference is 2dτ.
@@ -35,13 +36,32 @@ public final class TurnedEdge {
     private final int way;
     private final double depthMm;
     private final List<TurnedPart> parts;
+    private final Optional<Drawn> drawn;
 
-    private TurnedEdge(EdgeLine edge, int way, double depthMm, List<TurnedPart> parts) {
+    private TurnedEdge(
+            EdgeLine edge, int way, double depthMm, List<TurnedPart> parts, Optional<Drawn> drawn) {
         this.edge = edge;
         this.way = way;
         this.depthMm = depthMm;
         this.parts = parts;
+        this.drawn = drawn;
     }
+
+    /**
+     * The lines outside and inside the fold where they are drawn, not mirrored.
+     *
+     * @param outer the line outside
+     * @param landing the line it lands on
+     */
+    private record Drawn(SewnEdges.Sewn outer, SewnEdges.Sewn landing) {}
+
+    /**
+     * How much of an outline that includes it is turned up, or lies beyond its seam.
+     *
+     * @param widthMm how far inside its edge the fold or the seam lies; zero on a fold of the cloth
+     * @param depthMm how deep it is turned up; zero of an edge that is not
+     */
+    public record Included(double widthMm, double depthMm) {}
 
     /**
      * One end of an edge.
@@ -100,6 +120,85 @@ public final class TurnedEdge {
                 new Side(ray(edge.end(), inward(last, way), depthMm), false));
     }
 
+    /**
+     * An edge of an outline that includes what is turned up: all three lines lie inside it, between
+     * the seams of its sides, which run past the fold as the outline draws them.
+     *
+     * <p>Derived: what is sewn down is as long as the sides' seams leave it at the depth outside
+     * the fold; what it lands on, at the depth inside.
+     *
+     * @param outline the cutting line in drawing order, either way round
+     * @param number of the edge, from 0; its depth is above zero
+     * @param included of each edge
+     */
+    public static TurnedEdge within(List<EdgeLine> outline, int number, List<Included> included) {
+        int count = outline.size();
+        int before = (number + count - 1) % count;
+        int after = (number + 1) % count;
+        int way = CuttingLine.way(outline);
+        double depthMm = included.get(number).depthMm();
+        List<SewnEdges.Sewn> folds = sewn(outline, included, 0);
+        Drawn drawn =
+                new Drawn(
+                        sewn(outline, included, -1).get(number),
+                        sewn(outline, included, 1).get(number));
+        List<Point> line = folds.get(number).line();
+        if (line.size() < 2) {
+            TurnedEdge none = square(outline.get(number), way, depthMm);
+            return new TurnedEdge(none.edge, way, depthMm, none.parts, Optional.of(drawn));
+        }
+        Point first = line.get(0);
+        Point last = line.get(line.size() - 1);
+        EdgeLine fold =
+                outline.get(number).isStraight()
+                        ? EdgeLine.straight(first, last)
+                        : EdgeLine.through(apart(line));
+        List<Point> up = new ArrayList<>(folds.get(before).line());
+        Collections.reverse(up);
+        TurnedEdge mirrored =
+                of(
+                        fold,
+                        way,
+                        depthMm,
+                        side(first, up, fold.directionAt(0), way, included.get(before)),
+                        side(
+                                last,
+                                folds.get(after).line(),
+                                fold.directionAt(fold.lengthMm()),
+                                way,
+                                included.get(after)));
+        return new TurnedEdge(fold, way, depthMm, mirrored.parts, Optional.of(drawn));
+    }
+
+    private static List<SewnEdges.Sewn> sewn(
+            List<EdgeLine> outline, List<Included> included, int depths) {
+        return SewnEdges.of(
+                outline,
+                included.stream()
+                        .map(edge -> Math.max(0, edge.widthMm() + depths * edge.depthMm()))
+                        .toList());
+    }
+
+    /** Without points that lie on each other. */
+    private static List<Point> apart(List<Point> line) {
+        List<Point> points = new ArrayList<>();
+        for (Point point : line) {
+            if (points.isEmpty() || points.get(points.size() - 1).distanceMm(point) > 1e-6) {
+                points.add(point);
+            }
+        }
+        return points;
+    }
+
+    /** The seam of a side from the fold on; square to the fold where nothing is left of it. */
+    private static Side side(Point corner, List<Point> seam, Point fold, int way, Included is) {
+        Optional<Point> next = seam.stream().filter(p -> p.distanceMm(corner) > 1e-3).findFirst();
+        return new Side(
+                next.map(to -> EdgeLine.straight(corner, to))
+                        .orElseGet(() -> ray(corner, inward(fold, way), 1)),
+                is.depthMm() > 0);
+    }
+
     private static EdgeLine ray(Point from, Point arrow, double lengthMm) {
         return EdgeLine.straight(from, from.moved(arrow.xMm() * lengthMm, arrow.yMm() * lengthMm));
     }
@@ -134,7 +233,7 @@ public final class TurnedEdge {
                             : side(after, part.last(), way, depthMm, true);
             parts.add(TurnedPart.of(part, start, end, way, depthMm));
         }
-        return new TurnedEdge(edge, way, depthMm, parts);
+        return new TurnedEdge(edge, way, depthMm, parts, Optional.empty());
     }
 
     private static TurnedPart.Sample turnedBack(List<Stretch> stretches) {
@@ -217,17 +316,21 @@ public final class TurnedEdge {
 
     /** How long the line outside is, its ends mirrored. */
     public double outerMm() {
-        return parts.stream().mapToDouble(TurnedPart::outerMm).sum();
+        return drawn.map(d -> d.outer().lengthMm())
+                .orElseGet(() -> parts.stream().mapToDouble(TurnedPart::outerMm).sum());
     }
 
     /** How long the line is that it lands on. */
     public double landingMm() {
-        return parts.stream().mapToDouble(TurnedPart::landingMm).sum();
+        return drawn.map(d -> d.landing().lengthMm())
+                .orElseGet(() -> parts.stream().mapToDouble(TurnedPart::landingMm).sum());
     }
 
     /** How much longer the line outside is than the one it lands on; negative if shorter. */
     public double surplusMm() {
-        return parts.stream().mapToDouble(TurnedPart::surplusMm).sum();
+        return drawn.isPresent()
+                ? outerMm() - landingMm()
+                : parts.stream().mapToDouble(TurnedPart::surplusMm).sum();
     }
 
     /**
@@ -275,11 +378,15 @@ public final class TurnedEdge {
 
     /** The line outside; a run of points close together for each smooth part. */
     public List<List<Point>> outer() {
-        return parts.stream().map(part -> part.beside(depthMm)).toList();
+        return drawn.filter(d -> !d.outer().line().isEmpty())
+                .map(d -> List.of(d.outer().line()))
+                .orElseGet(() -> parts.stream().map(part -> part.beside(depthMm)).toList());
     }
 
     /** The line it lands on, likewise. */
     public List<List<Point>> landing() {
-        return parts.stream().map(part -> part.beside(-depthMm)).toList();
+        return drawn.filter(d -> !d.landing().line().isEmpty())
+                .map(d -> List.of(d.landing().line()))
+                .orElseGet(() -> parts.stream().map(part -> part.beside(-depthMm)).toList());
     }
 }
