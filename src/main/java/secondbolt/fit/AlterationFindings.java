@@ -8,11 +8,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.alter.WidenShare;
+import secondbolt.fit.alter.WidthSharing;
 import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Plural;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
 import secondbolt.pattern.piece.Piece;
+import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
@@ -57,6 +60,46 @@ record AlterationFindings(FitResult result, Tape tape) {
                         .filter(edge.edge()::equals)
                         .isPresent();
         return isFold || result.pattern().meanings().isHem(edge.piece(), edge.edge());
+    }
+
+    /** Which pieces a change of width goes through, where no join tells it of all. */
+    List<Assumed> assumed() {
+        List<Assumed> assumed = new ArrayList<>();
+        for (Alteration alteration : result.alterations()) {
+            alteration.accept(
+                    new Alteration.Visitor<Boolean>() {
+                        @Override
+                        public Boolean lengthen(Alteration.Lengthen lengthen) {
+                            return false;
+                        }
+
+                        @Override
+                        public Boolean widen(Alteration.Widen widen) {
+                            return assumed.addAll(goingRound(widen).stream().toList());
+                        }
+                    });
+        }
+        return assumed;
+    }
+
+    private Optional<Assumed> goingRound(Alteration.Widen widen) {
+        WidthSharing sharing = WidthSharing.of(widen, result.pattern());
+        if (sharing.guessed().isEmpty() && sharing.leftAsTheyAre().isEmpty()) {
+            return Optional.empty();
+        }
+        String changed =
+                sharing.shares().stream()
+                        .flatMap(share -> share.pieces().stream())
+                        .collect(Collectors.joining(", "));
+        String left = String.join(", ", sharing.leftAsTheyAre());
+        return Optional.of(
+                new Assumed(
+                        "which pieces `" + widen.words() + "` changes",
+                        (changed.isEmpty() ? "none" : changed)
+                                + (left.isEmpty() ? "" : "; as they are stay: " + left),
+                        "by what is sewn to what, and where no join tells it, by cloth and width;"
+                                + " if it is otherwise, write under `seams` what they are sewn"
+                                + " to"));
     }
 
     /** Shares that no mark of the tape shows. */

@@ -67,6 +67,7 @@ public record FitWorksheet(
         findings.addAll(size.findings());
         List<Assumed> assumed = new ArrayList<>(size.assumed());
         assumed.addAll(meanings.assumed());
+        assumed.addAll(new AlterationFindings(result, tape).assumed());
         assumed.addAll(taped.assumed());
         assumed.addAll(tolerances());
         OpeningCheck.drawnIn(result).ifPresent(assumed::add);

@@ -2,13 +2,18 @@ package secondbolt.fit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import secondbolt.fit.alter.Altered;
 import secondbolt.fit.alter.PieceAlteration;
 import secondbolt.fit.result.BareLength;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.SeamCheck;
+import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Alteration;
@@ -25,6 +30,13 @@ import secondbolt.shape.Point;
  * @param remedy the line to add
  */
 record LeftOut(String text, String remedy) {
+    /** A change that is none. */
+    private static final double NOTHING_MM = 0.05;
+
+    /** What runs round the body or a limb; no line across the piece crosses it. */
+    private static final Set<Serves> ACROSS =
+            EnumSet.of(Serves.WAIST, Serves.WRIST, Serves.HEM, Serves.NECKLINE);
+
     private static final LeftOut UNKNOWN =
             new LeftOut(
                     "",
@@ -39,33 +51,206 @@ record LeftOut(String text, String remedy) {
      */
     private record Guess(LeftOut leftOut, boolean mends) {}
 
-    /** The first whose following would mend the seam, else the first that did not follow. */
+    /**
+     * The first whose following would mend the seam, else what the alteration did that put it off
+     * by most; one that moved neither side, or both alike, is not to blame.
+     */
     static LeftOut of(SeamCheck check, FitResult result, Tape tape) {
+        List<Altered> toBlame =
+                result.altered().stream()
+                        .filter(altered -> Math.abs(offMm(check, altered)) > NOTHING_MM)
+                        .sorted(Comparator.comparing(a -> -Math.abs(offMm(check, a))))
+                        .toList();
         Optional<LeftOut> first = Optional.empty();
-        for (Alteration alteration : result.alterations()) {
-            Optional<Guess> guess = guess(check, result, alteration, tape);
-            if (guess.filter(Guess::mends).isPresent()) {
-                return guess.get().leftOut();
+        for (Altered altered : toBlame) {
+            Guess guess = guess(check, result, altered, tape);
+            if (guess.mends()) {
+                return guess.leftOut();
             }
-            first = first.or(() -> guess.map(Guess::leftOut));
+            first = first.or(() -> Optional.of(guess.leftOut()));
         }
         return first.orElse(UNKNOWN);
     }
 
-    private static Optional<Guess> guess(
-            SeamCheck check, FitResult result, Alteration alteration, Tape tape) {
-        return alteration.accept(
-                new Alteration.Visitor<Optional<Guess>>() {
-                    @Override
-                    public Optional<Guess> lengthen(Alteration.Lengthen lengthen) {
-                        return ofLine(check, result, lengthen, tape);
-                    }
+    private static Guess guess(SeamCheck check, FitResult result, Altered altered, Tape tape) {
+        return altered.alteration()
+                .accept(
+                        new Alteration.Visitor<Guess>() {
+                            @Override
+                            public Guess lengthen(Alteration.Lengthen lengthen) {
+                                return ofLine(check, result, lengthen, tape)
+                                        .or(() -> ofAnotherAmount(check, result, lengthen, tape))
+                                        .orElseGet(() -> ofSides(check, altered, tape));
+                            }
 
-                    @Override
-                    public Optional<Guess> widen(Alteration.Widen widen) {
-                        return Optional.of(new Guess(ofEdge(check, widen), false));
-                    }
-                });
+                            @Override
+                            public Guess widen(Alteration.Widen widen) {
+                                return ofSides(check, altered, tape);
+                            }
+                        });
+    }
+
+    /** By how much an alteration lengthened the first side beyond what the second asks of it. */
+    private static double offMm(SeamCheck check, Altered altered) {
+        Seam seam = check.seam();
+        return gainMm(seam.first().value(), altered)
+                - gainMm(seam.second().value(), altered) * seam.gather().doubleValue();
+    }
+
+    private static double gainMm(EdgeSum side, Altered altered) {
+        double gainMm = 0;
+        for (EdgeSum.Term term : side.terms()) {
+            for (Altered.Change change : altered.changes()) {
+                if (change.edge().equals(term.edge())) {
+                    gainMm += term.count() * change.after().minus(change.before()).millimetres();
+                }
+            }
+        }
+        return gainMm;
+    }
+
+    /** A piece that is lengthened by an amount of its own, if the seam would meet without it. */
+    private static Optional<Guess> ofAnotherAmount(
+            SeamCheck check, FitResult result, Alteration.Lengthen lengthen, Tape tape) {
+        List<EdgeSum.Term> own = new ArrayList<>();
+        double changeMm = 0;
+        for (EdgeSum.Term term : terms(check)) {
+            Piece piece = result.pattern().find(term.piece()).orElseThrow();
+            Length differs = lengthen.by().minus(lengthen.on(piece));
+            if (lengthen.pieces().containsKey(piece.name()) && !differs.equals(Length.ZERO)) {
+                own.add(term);
+                changeMm += signedMm(check, term, differs);
+            }
+        }
+        double leftMm = Math.abs(check.after().difference().millimetres() + changeMm);
+        boolean mends = leftMm <= check.allowed().millimetres();
+        return own.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Guess(ownAmount(check, lengthen, own, tape), mends));
+    }
+
+    private static LeftOut ownAmount(
+            SeamCheck check, Alteration.Lengthen lengthen, List<EdgeSum.Term> own, Tape tape) {
+        String amounts =
+                own.stream()
+                        .map(EdgeSum.Term::piece)
+                        .distinct()
+                        .map(p -> p + " " + tape.print(lengthen.pieces().get(p).size()))
+                        .collect(Collectors.joining(", "));
+        String names =
+                own.stream().map(EdgeSum.Term::piece).distinct().collect(Collectors.joining(", "));
+        return new LeftOut(
+                " `"
+                        + lengthen.words()
+                        + "` gives "
+                        + amounts
+                        + " of its own under `pieces`, and "
+                        + tape.print(lengthen.by().size())
+                        + " to the others.",
+                "Take "
+                        + names
+                        + " out of its `pieces`; or, if the difference is meant, "
+                        + easeRemedy(check, tape)
+                        + ".");
+    }
+
+    /** The key that makes the seam meet as it is. */
+    private static String easeRemedy(SeamCheck check, Tape tape) {
+        Seam seam = check.seam();
+        if (seam.isGathered()) {
+            return "measure again and write `gather` as it is now";
+        }
+        Length longer = seam.ease().plus(check.after().difference());
+        return longer.isNegative()
+                ? "write the join as `{join: ["
+                        + seam.second().value()
+                        + ", "
+                        + seam.first().value()
+                        + "], ease: "
+                        + BareLength.of(tape, longer.size())
+                        + "}`"
+                : "write `ease: " + BareLength.of(tape, longer) + "` on this join";
+    }
+
+    /** What became of both sides, where no piece can be named that lacks a line. */
+    private static Guess ofSides(SeamCheck check, Altered altered, Tape tape) {
+        Seam seam = check.seam();
+        double firstMm = gainMm(seam.first().value(), altered);
+        double secondMm = gainMm(seam.second().value(), altered);
+        boolean isFirstStill = Math.abs(firstMm) < Math.abs(secondMm);
+        EdgeSum moved = (isFirstStill ? seam.second() : seam.first()).value();
+        EdgeSum still = (isFirstStill ? seam.first() : seam.second()).value();
+        double stillMm = isFirstStill ? firstMm : secondMm;
+        String words = "`" + altered.alteration().words() + "`";
+        if (Math.abs(stillMm) > NOTHING_MM) {
+            return new Guess(
+                    new LeftOut(
+                            " With "
+                                    + words
+                                    + " "
+                                    + changed(seam.first().value(), firstMm, tape)
+                                    + ", "
+                                    + changed(seam.second().value(), secondMm, tape)
+                                    + ".",
+                            "Change both by as much; or, if the difference is meant, "
+                                    + easeRemedy(check, tape)
+                                    + "."),
+                    false);
+        }
+        return new Guess(followed(moved, still, words, altered, check, tape), false);
+    }
+
+    private static LeftOut followed(
+            EdgeSum moved,
+            EdgeSum still,
+            String words,
+            Altered altered,
+            SeamCheck check,
+            Tape tape) {
+        String piece = still.terms().get(0).piece();
+        return altered.alteration()
+                .accept(
+                        new Alteration.Visitor<LeftOut>() {
+                            @Override
+                            public LeftOut lengthen(Alteration.Lengthen lengthen) {
+                                return new LeftOut(
+                                        " "
+                                                + moved
+                                                + " followed "
+                                                + words
+                                                + "; "
+                                                + still
+                                                + " did not.",
+                                        "Change "
+                                                + still
+                                                + " by as much; or, if the difference is"
+                                                + " meant, "
+                                                + easeRemedy(check, tape)
+                                                + ".");
+                            }
+
+                            @Override
+                            public LeftOut widen(Alteration.Widen widen) {
+                                return new LeftOut(
+                                        " "
+                                                + moved
+                                                + " followed "
+                                                + words
+                                                + "; "
+                                                + piece
+                                                + " was left out.",
+                                        "Change "
+                                                + piece
+                                                + " by as much (name its edge in the alteration, or"
+                                                + " give it one of that name), or write the"
+                                                + " difference as `ease`.");
+                            }
+                        });
+    }
+
+    private static String changed(EdgeSum side, double gainMm, Tape tape) {
+        String by = tape.printSmall(Length.ofComputedMillimetres(Math.abs(gainMm)));
+        return side + (gainMm < 0 ? " lost " : " gained ") + by;
     }
 
     /**
@@ -90,10 +275,11 @@ record LeftOut(String text, String remedy) {
         List<Lacking> lacking = new ArrayList<>();
         for (EdgeSum.Term term : terms(check)) {
             Piece piece = result.pattern().find(term.piece()).orElseThrow();
+            Lacking follows = new Lacking(term, leftMm(check, term, lengthen));
             if (piece.lines().containsKey(lengthen.line())) {
                 carrying.add(term);
-            } else {
-                lacking.add(new Lacking(term, leftMm(check, term, lengthen)));
+            } else if (runsDown(piece, term, result) && isNearer(check, follows)) {
+                lacking.add(follows);
             }
         }
         if (carrying.isEmpty() || lacking.isEmpty()) {
@@ -107,11 +293,29 @@ record LeftOut(String text, String remedy) {
                         .filter(l -> mends(check, l))
                         .map(place)
                         .min(Comparator.comparing(placed -> placed.where().isEmpty()))
-                        .orElseGet(() -> place.apply(nearest(check, lacking)));
+                        .orElseGet(() -> place.apply(lacking.get(0)));
         return Optional.of(
                 new Guess(
                         told(lengthen.line(), level.piece(), without),
                         mends(check, without.lacking())));
+    }
+
+    /** Whether a line across the piece could cross the edge: a wrist or a waist it cannot. */
+    private static boolean runsDown(Piece piece, EdgeSum.Term term, FitResult result) {
+        Optional<EdgeLine> drawn = piece.shape().asDrawn().flatMap(d -> d.find(term.edge().edge()));
+        if (drawn.isPresent()) {
+            double downMm = Math.abs(drawn.get().end().yMm() - drawn.get().start().yMm());
+            return downMm > drawn.get().lengthMm() / 2;
+        }
+        return result.pattern()
+                .meanings()
+                .edge(term.piece(), term.edge().edge())
+                .filter(meaning -> ACROSS.contains(meaning.serves()))
+                .isEmpty();
+    }
+
+    private static boolean isNearer(SeamCheck check, Lacking lacking) {
+        return lacking.leftMm() < Math.abs(check.after().difference().millimetres());
     }
 
     private static LeftOut told(String line, String carrying, Placed without) {
@@ -137,17 +341,15 @@ record LeftOut(String text, String remedy) {
 
     /** By how much the seam would still be off. */
     private static double leftMm(SeamCheck check, EdgeSum.Term term, Alteration.Lengthen lengthen) {
-        Length by = lengthen.pieces().getOrDefault(term.piece(), lengthen.by()).times(term.count());
-        boolean isFirst = check.seam().first().value().terms().contains(term);
-        double gather = check.seam().gather().doubleValue();
-        double changeMm = isFirst ? by.millimetres() : -by.millimetres() * gather;
-        return Math.abs(check.after().difference().millimetres() + changeMm);
+        Length by = lengthen.pieces().getOrDefault(term.piece(), lengthen.by());
+        return Math.abs(check.after().difference().millimetres() + signedMm(check, term, by));
     }
 
-    /** The first edge that would bring the seam nearer to meeting, else the first. */
-    private static Lacking nearest(SeamCheck check, List<Lacking> lacking) {
-        double nowMm = Math.abs(check.after().difference().millimetres());
-        return lacking.stream().filter(l -> l.leftMm() < nowMm).findFirst().orElse(lacking.get(0));
+    /** What an edge longer by so much does to the difference of the sides. */
+    private static double signedMm(SeamCheck check, EdgeSum.Term term, Length by) {
+        double changeMm = by.millimetres() * term.count();
+        boolean isFirst = check.seam().first().value().terms().contains(term);
+        return isFirst ? changeMm : -changeMm * check.seam().gather().doubleValue();
     }
 
     private static List<EdgeSum.Term> terms(SeamCheck check) {
@@ -196,20 +398,5 @@ record LeftOut(String text, String remedy) {
             high = above ? high : middle;
         }
         return down.at(low);
-    }
-
-    private static LeftOut ofEdge(SeamCheck check, Alteration.Widen widen) {
-        Length first = check.after().first().minus(check.before().first()).size();
-        Length second = check.after().second().minus(check.before().second()).size();
-        Seam seam = check.seam();
-        boolean isFirstStill = first.isShorterThan(second);
-        EdgeSum moved = (isFirstStill ? seam.second() : seam.first()).value();
-        String still = (isFirstStill ? seam.first() : seam.second()).value().terms().get(0).piece();
-        return new LeftOut(
-                " " + moved + " followed `" + widen.words() + "`; " + still + " was left out.",
-                "Change "
-                        + still
-                        + " by as much (name its edge in the alteration, or give it one of that"
-                        + " name), or write the difference as `ease`.");
     }
 }

@@ -32,7 +32,8 @@ public final class AlterationSection {
             Key.optional(
                     "widen",
                     EDGES,
-                    "Edges to widen at, by their name; all edges of the name share it.",
+                    "Edges to widen at, by their name; the pieces that go round together share it,"
+                            + " and what is sewn to them follows.",
                     "side");
     private static final Key<List<String>> NARROW =
             Key.optional("narrow", EDGES, "Edges to narrow at, likewise.", "side");

@@ -1,6 +1,7 @@
 package secondbolt.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -186,5 +187,64 @@ class LeftOutTest {
         assertTrue(
                 found.coded("seam-apart").get(0).contains(" facing was left out"),
                 found.coded("seam-apart").toString());
+    }
+
+    /** The back has 2.5 of its own where the front has 1.5: 1 cm of difference, and no `widen`. */
+    @Test
+    void namesThePieceThatHasAnAmountOfItsOwn() {
+        String coat =
+                """
+                title: Coat
+                units: cm
+                pattern:
+                  pieces:
+                    front: {cut: pair, lines: {body: 30}, rectangle: [26, 70]}
+                    back: {cut: 1, fold: left, lines: {body: 30}, rectangle: [26, 70]}
+                  seams: [[front.right, back.right]]
+                alterations:
+                  - {widen: right, by: 4}
+                  - {lengthen: body, by: 1.5, pieces: {back: 2.5}}
+                """;
+        String told = WrittenPattern.of(coat).coded("seam-apart").get(0);
+        assertTrue(told.contains("gives back 2.5 cm of its own"), told);
+        assertFalse(told.contains("widen"), told);
+        // The longer side first, with 1 cm of ease: then it meets.
+        String join = "{join: [back.right, front.right], ease: 1}";
+        assertTrue(told.contains("`" + join + "`"), told);
+        WrittenPattern mended = WrittenPattern.of(coat.replace("[front.right, back.right]", join));
+        assertEquals(List.of(), mended.coded("seam-apart"));
+        assertEquals(
+                List.of(),
+                WrittenPattern.of(coat.replace(", pieces: {back: 2.5}", "")).coded("seam-apart"));
+    }
+
+    /** 4 cm over two sleeves: 2 cm round each wrist; the cuff lacks them, and no line helps. */
+    @Test
+    void aCuffIsNotToldToCarryALine() {
+        WrittenPattern shirt =
+                WrittenPattern.of(
+                        """
+                        title: Shirt
+                        units: cm
+                        pattern:
+                          pieces:
+                            sleeve:
+                              cut: pair
+                              lines: {sleeve: 20}
+                              outline:
+                                - {start: [0, 0]}
+                                - {edge: top, to: [36, 0]}
+                                - {edge: front seam, to: [36, 45]}
+                                - {edge: wrist, to: [0, 45]}
+                                - {edge: back seam, to: start}
+                            cuff: {cut: 2, rectangle: [36, 6]}
+                          seams: [[sleeve.wrist, cuff.top], [sleeve.front seam, sleeve.back seam]]
+                        alterations:
+                          - {lengthen: sleeve, by: 2}
+                          - {widen: [front seam, back seam], by: 4}
+                        """);
+        String told = String.join("", shirt.coded("seam-apart"));
+        assertTrue(told.contains("followed `widen front seam and back seam`; cuff was"), told);
+        assertFalse(told.contains("line"), told);
     }
 }

@@ -50,7 +50,7 @@ public record WrittenPattern(
     }
 
     /** In inches, likewise. */
-    static WrittenPattern inches(String lines) {
+    public static WrittenPattern inches(String lines) {
         return of("title: Test\nunits: in\n" + lines);
     }
 

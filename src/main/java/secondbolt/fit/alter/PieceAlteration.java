@@ -109,7 +109,8 @@ public final class PieceAlteration {
                         .toList());
     }
 
-    private static Piece widened(Piece piece, WidenShare share) {
+    /** The piece with one share of a change of width, if it takes one. */
+    static Piece widened(Piece piece, WidenShare share) {
         Optional<PieceShape.Drawn> drawn = piece.shape().asDrawn();
         if (!share.concerns(piece)) {
             return piece;
@@ -117,7 +118,7 @@ public final class PieceAlteration {
         if (drawn.isEmpty()) {
             return TapedAlteration.widened(piece, share);
         }
-        PieceShape.Drawn wider = new WidenedOutline(drawn.get(), share).edges();
+        PieceShape.Drawn wider = new WidenedOutline(drawn.get(), share.on(piece)).edges();
         Piece.Features features =
                 new CarriedFeatures(drawn.get(), wider, UnaryOperator.<Point>identity())
                         .carry(piece.features());

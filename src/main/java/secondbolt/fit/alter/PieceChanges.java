@@ -36,7 +36,8 @@ public record PieceChanges(List<Alteration.Lengthen> lengthens, List<WidenShare>
 
                     @Override
                     public PieceChanges widen(Alteration.Widen widen) {
-                        return new PieceChanges(List.of(), WidenShare.of(widen, pattern));
+                        return new PieceChanges(
+                                List.of(), WidthSharing.of(widen, pattern).shares());
                     }
                 });
     }

@@ -69,7 +69,7 @@ final class TapedAlteration {
 
                             @Override
                             public Piece taped(PieceShape.Taped taped) {
-                                return wider(piece, taped, share);
+                                return wider(piece, taped, share.on(piece));
                             }
                         });
     }
@@ -79,7 +79,7 @@ final class TapedAlteration {
         taped.edges().keySet().stream().filter(e -> !share.edges().contains(e)).forEach(open::add);
         PieceShape wider =
                 new PieceShape.Taped(
-                        taped.across().plus(share.each()),
+                        taped.across().plus(share.each().times(share.edges().size())),
                         taped.along(),
                         taped.edges(),
                         taped.crosses(),

@@ -5,8 +5,6 @@ import java.util.Optional;
 import java.util.Set;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.pattern.Alteration;
-import secondbolt.pattern.Pattern;
 import secondbolt.pattern.piece.Piece;
 
 /**
@@ -30,20 +28,23 @@ public record WidenShare(
         int cutEdges,
         Optional<Length> from,
         Optional<Length> to) {
-    /** The shares of each layer of the garment. */
-    static List<WidenShare> of(Alteration.Widen widen, Pattern pattern) {
-        return BodyLayers.of(pattern, widen.edges()).layers().stream()
-                .map(layer -> ofLayer(widen, layer, pattern))
-                .toList();
+    /** The edges of a piece that are moved; not its fold, if others of the names are there. */
+    static List<String> edgesOn(Piece piece, List<String> names) {
+        List<String> there = names.stream().filter(piece::hasEdge).toList();
+        List<String> cut =
+                there.stream().filter(e -> piece.fold().filter(e::equals).isEmpty()).toList();
+        return cut.isEmpty() ? there : cut;
     }
 
-    private static WidenShare ofLayer(Alteration.Widen widen, Set<String> layer, Pattern pattern) {
-        int edges = 0;
-        for (Piece piece : pattern.pieces()) {
-            long named = widen.edges().stream().filter(piece::hasEdge).count();
-            edges += layer.contains(piece.name()) ? (int) named * piece.timesRoundTheBody() : 0;
-        }
-        return new WidenShare(widen.edges(), layer, widen.by(), edges, widen.from(), widen.to());
+    /** The same share for one more piece that is moved as far, by itself. */
+    WidenShare alsoOn(Piece piece) {
+        int count = edgesOn(piece, edges).size() * piece.timesRoundTheBody();
+        return new WidenShare(edges, Set.of(piece.name()), each().times(count), count, from, to);
+    }
+
+    /** The share with none but the edges that it moves on this piece. */
+    WidenShare on(Piece piece) {
+        return new WidenShare(edgesOn(piece, edges), pieces, by, cutEdges, from, to);
     }
 
     /** Whether it changes this piece. */
