@@ -80,6 +80,7 @@ class ArchitectureTest {
                     "closure.spacing",
                     "closure",
                     "hem",
+                    "safety",
                     "cutting",
                     "effect",
                     "lay.placement",
@@ -390,6 +391,28 @@ class ArchitectureTest {
                         "hem.turned",
                         "hem.guide"));
         rooms.put(
+                "safety",
+                with(
+                        Set.of(),
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "wearer",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.result",
+                        "fit",
+                        "hem.plan",
+                        "closure.fastening",
+                        "closure.placket"));
+        rooms.put(
                 "cutting.line",
                 Set.of(
                         "measure",
@@ -549,6 +572,7 @@ class ArchitectureTest {
                         "fit",
                         "closure",
                         "hem",
+                        "safety",
                         "cutting",
                         "effect",
                         "lay.kept",

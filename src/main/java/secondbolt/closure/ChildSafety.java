@@ -11,14 +11,14 @@ import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 
 /**
- * The usual cautions on a child's closures. What is allowed, local rules and their offices say.
+ * The usual cautions on the fasteners of a child's closures; what ties is told in {@code safety}.
+ * What is allowed, local rules and their offices say.
  *
  * @param result the closure
  * @param age of the wearer, if told; never taken as adult when it is not
  */
 record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
     private static final int SMALL_PARTS_UNDER = 3;
-    private static final int NO_CORDS_UNDER = 8;
     private static final int CHILD_UNDER = 14;
 
     /**
@@ -33,9 +33,7 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
 
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        if (result.closure().fastening().kind() == Fastening.Kind.TIES) {
-            cords().ifPresent(findings::add);
-        } else {
+        if (result.closure().fastening().kind() != Fastening.Kind.TIES) {
             smallParts().ifPresent(findings::add);
         }
         return findings;
@@ -87,39 +85,5 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
                         many + " come off and can be swallowed.",
                         "For a child under three, or one who mouths things, choose another closing;"
                                 + " `wearer: {age: …}` says who wears it.");
-    }
-
-    /**
-     * Source: the Finnish Safety and Chemicals Agency on EN 14682: none at hood, head or neck of
-     * children of seven and younger, no free ends there up to fourteen; 16 CFR 1120 for hood and
-     * neck, and at most 3 in free at the waist.
-     */
-    private Optional<Finding> cords() {
-        if (isUnder(NO_CORDS_UNDER)) {
-            return told(
-                    "ties-catch",
-                    Level.WARNING,
-                    "Ties catch, and a child can be strangled or dragged by them: at hood and neck"
-                            + " none are allowed for children of seven and younger (EN 14682), nor"
-                            + " on outerwear in the United States (16 CFR 1120).",
-                    "Keep them away from neck and hood, never tied behind the neck; at waist and"
-                            + " back short, at most 3 in (76 mm) free, without knots or toggles, and"
-                            + " sewn fast in the middle.");
-        }
-        if (isUnder(CHILD_UNDER)) {
-            return told(
-                    "ties-catch",
-                    Level.WARNING,
-                    "Ties catch: at hood and neck of children up to fourteen they may have no free"
-                            + " ends (EN 14682).",
-                    "Keep them short and away from the neck.");
-        }
-        return age.isPresent()
-                ? Optional.empty()
-                : told(
-                        "ties-catch",
-                        Level.NOTE,
-                        "Ties at the neck of a child can strangle.",
-                        "`wearer: {age: …}` says who wears it.");
     }
 }

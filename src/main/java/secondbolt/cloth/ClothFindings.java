@@ -31,6 +31,7 @@ final class ClothFindings {
         findings.survey();
         findings.findings.addAll(new WashFindings(result, tape).findings());
         findings.squareness();
+        findings.findings.addAll(new EdgeFindings(result, tape).findings());
         findings.findings.addAll(new FibreFindings(result.subject()).of(result.cloth().textile()));
         findings.direction();
         findings.flaws();

@@ -43,6 +43,13 @@ final class ClothGaps {
             assumed.add(
                     new Assumed("survey" + of, "before the last wash", "not told; the safer one"));
         }
+        if (!cloth.condition().areFlawsTold()) {
+            assumed.add(
+                    new Assumed(
+                            "flaws" + of,
+                            "none",
+                            "not told, and never taken over from a cloth it is like"));
+        }
         if (cloth.condition().clear().isEmpty() && !cloth.condition().flaws().isEmpty()) {
             assumed.add(
                     new Assumed(

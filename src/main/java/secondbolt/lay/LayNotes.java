@@ -2,16 +2,22 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import secondbolt.cutting.line.CutPiece;
 import secondbolt.cutting.line.CuttingResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.BoltSearch;
 import secondbolt.lay.design.LayResult;
+import secondbolt.lay.plan.Design;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Convention;
+import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Open;
+import secondbolt.worksheet.Subject;
 
 /**
  * What a maker should read of her lay.
@@ -22,7 +28,33 @@ import secondbolt.worksheet.Open;
  */
 record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
     Notes notes() {
-        return new Notes(LayFindings.of(result, tape), assumed(), open());
+        List<Finding> findings = new ArrayList<>(LayFindings.of(result, tape));
+        findings.addAll(unused());
+        return new Notes(findings, assumed(), open());
+    }
+
+    /** Pieces that no design names are not laid, which must not be missed. */
+    private List<Finding> unused() {
+        Map<String, Design> designs = result.plan().designs();
+        if (designs.isEmpty()) {
+            return List.of();
+        }
+        return Stream.concat(
+                        cutting.pieces().stream().map(CutPiece::name),
+                        cutting.taped().stream().map(Piece::name))
+                .filter(name -> designs.values().stream().noneMatch(d -> d.needs(name)))
+                .map(LayNotes::unused)
+                .toList();
+    }
+
+    private static Finding unused(String piece) {
+        return new Finding(
+                "piece-in-no-design",
+                new Subject.Piece(piece),
+                Finding.Level.CAUTION,
+                "No design uses " + piece + ", so it is laid in none, and no cloth counted for it.",
+                "Name it under `uses` of the designs that have it, or take it out of the"
+                        + " pattern.");
     }
 
     private List<Assumed> assumed() {

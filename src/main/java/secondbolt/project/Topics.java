@@ -11,6 +11,7 @@ import secondbolt.lay.LayTopic;
 import secondbolt.lay.kept.LayDesk;
 import secondbolt.pattern.Alteration;
 import secondbolt.pattern.AlterationSection;
+import secondbolt.safety.SafetyTopic;
 import secondbolt.topic.Topic;
 import secondbolt.wearer.WearerTopic;
 
@@ -31,6 +32,7 @@ public final class Topics {
                 new FitTopic(),
                 new ClosureTopic(),
                 new HemTopic(),
+                new SafetyTopic(),
                 new CuttingTopic(),
                 new LayTopic(desk),
                 new EffectTopic<>(AlterationSection.KEY, Alteration::words));

@@ -28,17 +28,24 @@ public record Cloth(
      *
      * @param names what each is, such as a selvage, a hem or a cut edge
      * @param trim what is cut away before anything else, zero or more, on the cloth as measured
+     * @param isTold whether that is told of the side, if only that it is nothing
      */
-    public record Edging(Sides<Optional<String>> names, Sides<Length> trim) {}
+    public record Edging(
+            Sides<Optional<String>> names, Sides<Length> trim, Sides<Boolean> isTold) {}
 
     /**
      * How sound it is.
      *
      * @param survey how it was looked over, if written
      * @param flaws in the order written, features after them
+     * @param areFlawsTold whether the maker tells of flaws, if only that there are none
      * @param clear what is kept clear round each of them, on the finished cloth, if written
      */
-    public record Condition(Optional<Survey> survey, List<Flaw> flaws, Optional<Length> clear) {
+    public record Condition(
+            Optional<Survey> survey,
+            List<Flaw> flaws,
+            boolean areFlawsTold,
+            Optional<Length> clear) {
         /** Copies the flaws. */
         public Condition {
             flaws = List.copyOf(flaws);

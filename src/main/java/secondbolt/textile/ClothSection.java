@@ -3,6 +3,7 @@ package secondbolt.textile;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
@@ -20,7 +21,9 @@ public final class ClothSection {
             Key.optional(
                     NamedForm.LIKE,
                     Forms.text(60),
-                    "The name of a cloth before it: the same but for what is written here.",
+                    "The name of a cloth before it: the same but for what is written here. Its"
+                        + " flaws, how it was looked over and how far it is from square are never"
+                        + " taken over.",
                     "left curtain");
 
     private static final Form<Cloth> FORM =
@@ -51,7 +54,13 @@ public final class ClothSection {
     public static final Key<Map<String, Cloth>> KEY =
             Key.optional(
                     "cloth",
-                    NamedForm.of("cloth", FORM),
+                    NamedForm.of(
+                            "cloth",
+                            FORM,
+                            Set.of(
+                                    ConditionKeys.FLAWS,
+                                    ConditionKeys.SURVEYED,
+                                    ExtentKeys.MEASURED)),
                     "The textiles to be used, each under a name of your own.",
                     "{left curtain: {size: [132, 214], …}}");
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.file.Fields;
+import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
@@ -56,24 +57,31 @@ final class ConditionKeys {
     static final Key<List<Placed<Flaw>>> FLAWS =
             Key.optional(
                     "flaws",
-                    ListForm.of("flaws", FlawKeys.FLAW, 0, MOST_FLAWS),
-                    "All that is not sound.",
+                    orNone(ListForm.of("flaws", FlawKeys.FLAW, 0, MOST_FLAWS)),
+                    "All that is not sound; `none` if nothing was found. Never taken over from a"
+                        + " cloth it is like.",
                     "[{what: pulled thread, at: [97, 160], round: 3}]");
     static final Key<List<Placed<Flaw>>> FEATURES =
             Key.optional(
                     "features",
-                    ListForm.of("features", FlawKeys.FEATURE, 0, MOST_FLAWS),
+                    orNone(ListForm.of("features", FlawKeys.FEATURE, 0, MOST_FLAWS)),
                     "What the textile already has, such as a border.",
                     "[{what: hemstitched border, at: [66, 198], size: [132, 8], use: avoid}]");
     static final Key<Length> CLEAR =
             Key.optional(
                     "clear",
-                    Forms.length(LengthRange.of("0 mm", "50 cm")),
+                    Forms.either(
+                            Forms.length(LengthRange.of("0 mm", "50 cm")),
+                            Forms.word("none", Length.ZERO)),
                     "Kept clear round every flaw and feature, on the finished cloth; nothing if not"
                             + " told.",
                     "1");
 
     private ConditionKeys() {}
+
+    private static Form<List<Placed<Flaw>>> orNone(Form<List<Placed<Flaw>>> form) {
+        return Forms.either(form, Forms.word("none", List.<Placed<Flaw>>of()));
+    }
 
     static Optional<Cloth.Condition> read(Fields fields, Answer<Extent> extent) {
         List<Placed<Flaw>> all = new ArrayList<>(fields.get(FLAWS).orElse(List.of()));
@@ -89,6 +97,7 @@ final class ConditionKeys {
                         new Cloth.Condition(
                                 fields.get(SURVEYED),
                                 all.stream().map(Placed::value).toList(),
+                                fields.get(FLAWS).isPresent(),
                                 fields.get(CLEAR)))
                 : Optional.empty();
     }

@@ -24,19 +24,26 @@ final class EdgingKeys {
                     "What each edge is: selvage, hem, heading tape, cut, fold, or words of your"
                             + " own.",
                     "{left: hem, right: selvage, top: heading tape, bottom: hem}");
-    static final Key<Sides<Length>> TRIM =
+    static final Key<Sides<Optional<Length>>> TRIM =
             Key.optional(
                     "trim",
-                    sides(
-                            "trim",
-                            Forms.length(LengthRange.of("0 mm", "5 m")),
-                            "3",
-                            length -> length.orElse(Length.ZERO)),
-                    "Cut away at each side before anything else, on the cloth as measured; nothing"
-                            + " where not told.",
+                    Forms.either(
+                            sides("trim", trimmed(), "3", Function.identity()),
+                            Forms.word("none", alike(Optional.of(Length.ZERO)))),
+                    "Cut away at each side before anything else, on the cloth as measured, or"
+                            + " `none`; nothing where not told.",
                     "{left: 3, right: 1, top: 9, bottom: 12}");
 
     private EdgingKeys() {}
+
+    private static Form<Length> trimmed() {
+        return Forms.either(
+                Forms.length(LengthRange.of("0 mm", "5 m")), Forms.word("none", Length.ZERO));
+    }
+
+    private static <T> Sides<T> alike(T all) {
+        return new Sides<>(all, all, all, all);
+    }
 
     private static <T, R> Form<Sides<R>> sides(
             String what, Form<T> form, String example, Function<Optional<T>, R> make) {
@@ -57,9 +64,8 @@ final class EdgingKeys {
     }
 
     static Optional<Cloth.Edging> read(Fields fields, Answer<Extent> extent) {
-        Sides<Length> trim =
-                fields.get(TRIM)
-                        .orElse(new Sides<>(Length.ZERO, Length.ZERO, Length.ZERO, Length.ZERO));
+        Sides<Optional<Length>> told = fields.get(TRIM).orElse(alike(Optional.empty()));
+        Sides<Length> trim = told.map(length -> length.orElse(Length.ZERO));
         Optional<Extent> known = extent.toOptional();
         if (known.isPresent() && known.get().trimmed(trim).isEmpty()) {
             Tape tape = fields.tape();
@@ -78,8 +84,10 @@ final class EdgingKeys {
                             + " along");
             return Optional.empty();
         }
-        Sides<Optional<String>> none =
-                new Sides<>(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
-        return Optional.of(new Cloth.Edging(fields.get(EDGES).orElse(none), trim));
+        return Optional.of(
+                new Cloth.Edging(
+                        fields.get(EDGES).orElse(alike(Optional.empty())),
+                        trim,
+                        told.map(Optional::isPresent)));
     }
 }

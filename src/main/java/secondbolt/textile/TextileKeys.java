@@ -75,15 +75,17 @@ final class TextileKeys {
     static final Key<Textile.Repeat> REPEAT =
             Key.optional(
                     "repeat",
-                    MapForm.of(
-                            "a repeat",
-                            List.of(ALONG, ACROSS, BEGINS),
-                            fields ->
-                                    Optional.of(
-                                            new Textile.Repeat(
-                                                    fields.get(ALONG),
-                                                    fields.get(ACROSS),
-                                                    fields.get(BEGINS)))),
+                    Forms.either(
+                            MapForm.of(
+                                    "a repeat",
+                                    List.of(ALONG, ACROSS, BEGINS),
+                                    fields ->
+                                            Optional.of(
+                                                    new Textile.Repeat(
+                                                            fields.get(ALONG),
+                                                            fields.get(ACROSS),
+                                                            fields.get(BEGINS)))),
+                            Forms.word("none", Textile.Repeat.NONE)),
                     "The stripes or checks to match, on the cloth as measured; `lay` says which"
                             + " seams match.",
                     "{along: 12, across: 12}");

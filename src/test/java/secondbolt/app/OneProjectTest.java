@@ -30,6 +30,7 @@ class OneProjectTest {
         title: %s
         summary: Of an *old* sheet.
         units: cm
+        wearer: {age: adult}
         closures:
           neck: {length: %d, ties: 2, first: 2, last: 2}
         """

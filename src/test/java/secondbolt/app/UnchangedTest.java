@@ -154,7 +154,7 @@ class UnchangedTest {
         run("0 files written");
     }
 
-    /** A child's ties are warned of each time, not only when they are worked out. */
+    /** A child's closing is warned of each time, not only when they are worked out. */
     @Test
     void tellsWarningsOfWhatStandsAgain() throws IOException {
         write(
@@ -162,8 +162,8 @@ class UnchangedTest {
                 """
                 title: Smock
                 units: cm
-                wearer: {age: 5}
-                closures: {neck: {length: 14, ties: 2, first: 2, last: 2}}
+                wearer: {age: 2}
+                closures: {neck: {length: 14, hooks: 2, first: 2, last: 2}}
                 """);
         run("shirt: warning: neck: ");
         run("0 files written");

@@ -109,7 +109,7 @@ class ClothWorksheetTest {
     void listsWhatItAssumes() {
         Worksheet cloth = worksheet("cm", "  cloth: {size: [60, 90]}");
         assertEquals(
-                List.of("role of cloth", "nap of cloth", "prewash of cloth"),
+                List.of("role of cloth", "nap of cloth", "prewash of cloth", "flaws of cloth"),
                 cloth.assumed().stream().map(a -> a.what()).toList());
     }
 

@@ -128,6 +128,34 @@ class ClothSectionTest {
                 cloths.get("three").extent().toOptional().orElseThrow().size().along());
     }
 
+    /** What was found on one curtain is not found on its twin. */
+    @Test
+    void neverTakesFlawsOverFromTheClothItIsLike() {
+        Map<String, Cloth> cloths =
+                Written.cloths(
+                        "cm",
+                        "  one:",
+                        "    size: [100, 200]",
+                        "    sides measured: {left: 201}",
+                        "    surveyed: {by: held to the light, when: after the wash}",
+                        "    features: [{what: border, at: [50, 190], size: [100, 8]}]",
+                        "    trim: {top: 4}",
+                        "    flaws: [{what: hole, at: [50, 50], round: 3}]",
+                        "  two: {like: one}",
+                        "  three: {like: two, flaws: none, trim: none, features: none}");
+        Cloth two = cloths.get("two");
+        assertEquals(1, two.condition().flaws().size());
+        assertEquals("border", two.condition().flaws().get(0).what());
+        assertEquals(false, two.condition().areFlawsTold());
+        assertEquals(true, two.condition().survey().isEmpty());
+        assertEquals(Length.ofMillimetres(2000), two.extent().toOptional().get().bounds().bottom());
+        assertEquals(Length.ofMillimetres(40), two.edging().trim().top());
+        Cloth three = cloths.get("three");
+        assertEquals(List.of(), three.condition().flaws());
+        assertEquals(true, three.condition().areFlawsTold());
+        assertEquals(Length.ZERO, three.edging().trim().top());
+    }
+
     @Test
     void doesNotGiveAClothOfAnotherSizeTheSameMass() {
         assertEquals(

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.file.Reading;
@@ -16,7 +18,7 @@ import secondbolt.file.source.Node;
  * Values under names of the maker's own, such as her cloths, in the order written.
  *
  * <p>One may be {@code like} another named before it: it then has all of that one's keys but those
- * written for itself.
+ * written for itself, and but for those that are each one's own.
  *
  * @param <T> what each is read as
  */
@@ -28,11 +30,13 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
 
     private final String what;
     private final Form<T> form;
+    private final Set<String> own;
     private final boolean mayBeLike;
 
-    private NamedForm(String what, Form<T> form) {
+    private NamedForm(String what, Form<T> form, Set<String> own) {
         this.what = what;
         this.form = form;
+        this.own = Set.copyOf(own);
         this.mayBeLike = form.keys().stream().anyMatch(key -> key.name().equals(LIKE));
     }
 
@@ -43,7 +47,17 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
      * @param form how each is written; if it has a key {@code like}, one may be like another
      */
     public static <T> Form<Map<String, T>> of(String what, Form<T> form) {
-        return new NamedForm<>(what, form);
+        return new NamedForm<>(what, form, Set.of());
+    }
+
+    /**
+     * Named values of which one may be like another.
+     *
+     * @param own the keys that are never taken over from the other, for what they tell is found on
+     *     one by one
+     */
+    public static <T> Form<Map<String, T>> of(String what, Form<T> form, Set<Key<?>> own) {
+        return new NamedForm<>(what, form, own.stream().map(Key::name).collect(Collectors.toSet()));
     }
 
     @Override
@@ -93,14 +107,15 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
         return Optional.of(overlaid(value.asMapping().orElseThrow(), other.get()));
     }
 
-    private static Node overlaid(Node.Mapping own, Node.Mapping model) {
-        List<Node.Pair> pairs = new ArrayList<>(own.pairs());
+    private Node overlaid(Node.Mapping written, Node.Mapping model) {
+        List<Node.Pair> pairs = new ArrayList<>(written.pairs());
         for (Node.Pair pair : model.pairs()) {
-            if (own.find(pair.key().text()).isEmpty()) {
+            String key = pair.key().text();
+            if (!own.contains(key) && written.find(key).isEmpty()) {
                 pairs.add(pair);
             }
         }
-        return new Node.Mapping(own.place(), pairs);
+        return new Node.Mapping(written.place(), pairs);
     }
 
     @Override

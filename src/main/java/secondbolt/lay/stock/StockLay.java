@@ -46,12 +46,6 @@ public record StockLay(
         return leftOver.isEmpty();
     }
 
-    /** Whether any of the cloths has places for hidden pieces only. */
-    boolean hasHiddenCloth() {
-        return spreads.stream()
-                .anyMatch(s -> s.soundForHidden().areaMm2() > s.sound().areaMm2() + 1);
-    }
-
     /** Whether an edge of a piece is made of a feature of one of the cloths. */
     public boolean isKept(LayPiece piece) {
         return spreads.stream()

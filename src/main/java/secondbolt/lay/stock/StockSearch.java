@@ -112,7 +112,7 @@ public final class StockSearch {
                 return FIRST_KEPT + i;
             }
         }
-        return trial.mayLieOnHidden(piece) ? HIDDEN : SOUND;
+        return piece.isHidden() ? HIDDEN : SOUND;
     }
 
     /**

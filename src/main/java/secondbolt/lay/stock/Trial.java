@@ -21,27 +21,16 @@ import secondbolt.pattern.piece.Piece;
  * @param gap between two cutting lines
  * @param isFolded whether the cloth is folded
  * @param free pieces that may lie any way
- * @param onHidden pieces that may lie on cloth for hidden use though they are not told to be hidden
  * @param matches where stripes or checks meet
  */
 public record Trial(
-        LayPlan plan,
-        Length gap,
-        boolean isFolded,
-        Set<String> free,
-        Set<String> onHidden,
-        List<Match> matches) {
+        LayPlan plan, Length gap, boolean isFolded, Set<String> free, List<Match> matches) {
     private static final List<Integer> ANY = List.of(0, 45, 90, 135, 180, 225, 270, 315);
 
     /** As the maker wrote it. */
     public static Trial asWritten(LayPlan plan) {
         return new Trial(
-                plan,
-                plan.gapOrUsual(),
-                plan.isFolded(),
-                Set.of(),
-                Set.of(),
-                plan.rules().matches());
+                plan, plan.gapOrUsual(), plan.isFolded(), Set.of(), plan.rules().matches());
     }
 
     /**
@@ -59,33 +48,24 @@ public record Trial(
     /** Interfacing from a bolt lies single; nonwoven has no grain. */
     public static Trial ofInterfacing(LayPlan plan, List<LayPiece> pieces, boolean anyWay) {
         return new Trial(
-                plan,
-                plan.gapOrUsual(),
-                false,
-                anyWay ? names(pieces) : Set.of(),
-                Set.of(),
-                List.of());
+                plan, plan.gapOrUsual(), false, anyWay ? names(pieces) : Set.of(), List.of());
     }
 
     private Trial with(Length newGap) {
-        return new Trial(plan, newGap, isFolded, free, onHidden, matches);
+        return new Trial(plan, newGap, isFolded, free, matches);
     }
 
     private Trial single() {
-        return new Trial(plan, gap, false, free, onHidden, matches);
+        return new Trial(plan, gap, false, free, matches);
     }
 
     private Trial freeing(Set<String> pieces) {
-        return new Trial(plan, gap, isFolded, pieces, onHidden, matches);
-    }
-
-    private Trial onHidden(Set<String> pieces) {
-        return new Trial(plan, gap, isFolded, free, pieces, matches);
+        return new Trial(plan, gap, isFolded, pieces, matches);
     }
 
     private Trial without(Match match) {
         List<Match> rest = matches.stream().filter(m -> !m.equals(match)).toList();
-        return new Trial(plan, gap, isFolded, free, onHidden, rest);
+        return new Trial(plan, gap, isFolded, free, rest);
     }
 
     /**
@@ -111,12 +91,6 @@ public record Trial(
         if (written.free.isEmpty()) {
             grains(plan, lay, pieces)
                     .forEach((words, set) -> others.put(words, written.freeing(set)));
-        }
-        Set<String> seen = names(lay.leftOver().stream().filter(p -> !p.isHidden()).toList());
-        if (!seen.isEmpty() && lay.hasHiddenCloth()) {
-            others.put(
-                    String.join(", ", seen) + " on cloth for hidden pieces, if nobody sees it",
-                    written.onHidden(seen));
         }
         for (Match match : written.matches()) {
             others.put("no match of " + match.words(), written.without(match));
@@ -148,11 +122,6 @@ public record Trial(
         Set<String> names = new TreeSet<>();
         pieces.forEach(piece -> names.add(piece.piece().name()));
         return names;
-    }
-
-    /** Whether a piece may lie on cloth for hidden use. */
-    boolean mayLieOnHidden(LayPiece piece) {
-        return piece.isHidden() || onHidden.contains(piece.piece().name());
     }
 
     /**
