@@ -53,7 +53,7 @@ public final class ClothSection {
                     "cloth",
                     NamedForm.of("cloth", FORM),
                     "The textiles to be used, each under a name of your own.",
-                    "{left curtain: {size: [132, 214], …}}");
+                    "{left curtain: {size: [132, 214]}}");
 
     private ClothSection() {}
 

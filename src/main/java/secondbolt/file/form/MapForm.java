@@ -50,7 +50,7 @@ public final class MapForm<T> implements Form<T> {
     public Optional<T> read(Node node, Reading reading) {
         Optional<Node.Mapping> mapping = node.asMapping();
         if (mapping.isEmpty()) {
-            reading.tellWrong(node, words());
+            reading.tellKind(node, this);
             return Optional.empty();
         }
         int before = reading.mistakeCount();
@@ -89,14 +89,31 @@ public final class MapForm<T> implements Form<T> {
     }
 
     private void tellUnknown(Node.Mapping mapping, Node.Pair pair, Reading reading) {
+        if (isStrange(pair.key().text())) {
+            reading.tell(
+                    pair.key().place(),
+                    "`" + pair.key().text() + "` with a no-break space in it",
+                    "`" + Spelling.plainSpaces(pair.key().text()) + "` with plain spaces");
+            return;
+        }
         String right =
                 nearest(pair.key().text())
                         .map(near -> "`" + near + "`")
-                        .orElseGet(() -> "one of " + Spelling.quoted(free(mapping)));
+                        .orElseGet(() -> instead(free(mapping)));
         reading.tell(
                 pair.key().place(),
                 "`" + pair.key().text() + "`, which is not a key of " + what,
                 right);
+    }
+
+    private static boolean isStrange(String key) {
+        return !Spelling.plainSpaces(key).equals(key);
+    }
+
+    private String instead(List<String> free) {
+        return free.isEmpty()
+                ? "nothing: all that " + what + " can say is written"
+                : "one of " + Spelling.quoted(free);
     }
 
     /** The names that may still be written, the required ones first. */
@@ -119,7 +136,7 @@ public final class MapForm<T> implements Form<T> {
                 reading.tell(
                         mapping.place(),
                         what + " without `" + key.name() + "`",
-                        "`" + key.name() + ": " + key.example() + "`");
+                        "`" + key.name() + ": " + key.example(reading.tape()) + "`");
             }
         }
     }
