@@ -37,7 +37,7 @@ public final class Forms {
 
     /** Text in any language, of so many letters at most. */
     public static Form<String> text(int mostLetters) {
-        Map<String, Object> schema = Schemas.ofType("string");
+        Map<String, Object> schema = Schemas.freeText();
         schema.put("maxLength", mostLetters);
         String words = "text of " + mostLetters + " letters at most";
         Form<String> form =
@@ -84,7 +84,7 @@ public final class Forms {
      * @param beyond goes on after the range, such as {@code ; more is cut in two}
      */
     public static Form<Integer> whole(int least, int most, String beyond) {
-        Map<String, Object> schema = Schemas.ofType("integer");
+        Map<String, Object> schema = Schemas.number("integer", "^[+-]?\\d{1,9}$");
         schema.put("minimum", least);
         schema.put("maximum", most);
         String words = "a whole number from " + least + " to " + most + beyond;
@@ -158,7 +158,9 @@ public final class Forms {
 
     /** A plain number in a range, such as the fullness of gathers. */
     public static Form<BigDecimal> number(String least, String most) {
-        Map<String, Object> schema = Schemas.ofType("number");
+        Map<String, Object> schema = Schemas.number("number", "^\\d{1,6}([.,]\\d{1,6})?$");
+        schema.put("minimum", Double.parseDouble(least));
+        schema.put("maximum", Double.parseDouble(most));
         String words = "a number from " + least + " to " + most;
         return new TextForm<>(
                 words,
@@ -274,7 +276,7 @@ public final class Forms {
     public static <T> Form<T> choice(Map<String, T> byWord) {
         Map<String, T> choices = new LinkedHashMap<>(byWord);
         Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("enum", List.copyOf(choices.keySet()));
+        schema.put("enum", Schemas.choices(choices.keySet()));
         String words =
                 choices.size() == 1
                         ? "`" + choices.keySet().iterator().next() + "`"

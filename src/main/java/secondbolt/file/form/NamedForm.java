@@ -129,6 +129,10 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
         Map<String, Object> schema = Schemas.ofType("object");
         schema.put("additionalProperties", form.schema());
         schema.put("minProperties", 1);
+        Map<String, Object> names = new LinkedHashMap<>();
+        names.put("minLength", 1);
+        names.put("maxLength", LONGEST_NAME);
+        schema.put("propertyNames", names);
         return schema;
     }
 
