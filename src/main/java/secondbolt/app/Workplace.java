@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import secondbolt.file.Form;
 import secondbolt.file.source.Mistake;
@@ -35,6 +36,10 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
     /** What is kept between runs, in the working folder; it can be deleted at any time. */
     static final String KEEP = ".secondbolt";
 
+    /** What file managers and editors make of its name: the other ending, a second, capitals. */
+    private static final Pattern NEARLY =
+            Pattern.compile("(?i)project\\.(yml|yaml|yaml\\.txt|yml\\.txt|txt)");
+
     private static final String DESK_FILE = "local.yaml";
 
     /** The project files of a folder that holds one, or of folders that each hold one, by name. */
@@ -46,13 +51,18 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
         if (Files.isRegularFile(at.resolve(ProjectReader.FILE))) {
             return List.of(path.resolve(ProjectReader.FILE));
         }
+        if (tellNearly(path, mistakes)) {
+            return List.of();
+        }
         List<Path> found = new ArrayList<>();
+        boolean isNearly = false;
         for (String name : folderNames(at)) {
+            isNearly |= tellNearly(path.resolve(name), mistakes);
             if (Files.isRegularFile(at.resolve(name).resolve(ProjectReader.FILE))) {
                 found.add(path.resolve(name).resolve(ProjectReader.FILE));
             }
         }
-        if (found.isEmpty()) {
+        if (found.isEmpty() && !isNearly) {
             String right =
                     "a folder with a " + ProjectReader.FILE + ", or a folder of such folders";
             mistakes.add(
@@ -63,6 +73,25 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
                             ""));
         }
         return found;
+    }
+
+    /** Asks about a file that was meant to be the project file and is not named so. */
+    private boolean tellNearly(Path path, Mistakes mistakes) {
+        Path at = folder.resolve(path);
+        if (Files.isRegularFile(at.resolve(ProjectReader.FILE))) {
+            return false;
+        }
+        List<String> nearly =
+                folderNames(at).stream().filter(n -> NEARLY.matcher(n).matches()).toList();
+        nearly.forEach(
+                name ->
+                        mistakes.add(
+                                new Mistake(
+                                        Place.beginningOf(name(path.resolve(name))),
+                                        "`" + name + "`, which is not read",
+                                        "the same file named `" + ProjectReader.FILE + "`",
+                                        "")));
+        return !nearly.isEmpty();
     }
 
     /** Whether a path names one project, not a folder of projects. */

@@ -66,6 +66,15 @@ public final class Fields {
                 .orElse(place(key));
     }
 
+    /** The letters that stand under a name of the maker's own in a key's value, if any do. */
+    public Optional<String> lettersIn(Key<?> key, String name) {
+        return mapping.find(key.name())
+                .flatMap(pair -> pair.value().asMapping())
+                .flatMap(named -> named.find(name))
+                .flatMap(pair -> pair.value().asText())
+                .map(Node.Text::text);
+    }
+
     /** Where the mapping begins. */
     public Place place() {
         return mapping.place();

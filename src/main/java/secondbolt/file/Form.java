@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.source.Node;
+import secondbolt.measure.Tape;
 
 /**
  * How a value is written: reads it, says in words what is right, and says the same in JSON Schema.
@@ -21,6 +22,11 @@ public interface Form<T> {
 
     /** What is right, as a mistake says it: {@code a length from 1 mm to 20 m}. */
     String words();
+
+    /** The same with its measures on a tape: {@code a length from 1/16 in to 787 3/8 in}. */
+    default String words(Tape tape) {
+        return words();
+    }
 
     /** The same in JSON Schema, as ordered maps and lists. */
     Map<String, Object> schema();

@@ -2,6 +2,7 @@ package secondbolt.file;
 
 import java.util.Optional;
 import secondbolt.file.source.Node;
+import secondbolt.measure.Tape;
 
 /**
  * One key of the project file, described once.
@@ -46,7 +47,12 @@ public record Key<T>(
         return new Key<>(name, form, need, meaning, example, true);
     }
 
+    /** A value as it may be written in a file on a tape; the example itself is on a metric one. */
+    public String example(Tape tape) {
+        return Example.text(this, tape);
+    }
+
     Optional<T> read(Node node, Reading reading) {
-        return form.read(node, reading);
+        return reading.under(Example.of(this, reading.tape()), () -> form.read(node, reading));
     }
 }

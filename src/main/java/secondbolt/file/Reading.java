@@ -2,6 +2,8 @@ package secondbolt.file;
 
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
@@ -13,11 +15,15 @@ import secondbolt.measure.Tape;
  * numbers.
  */
 public final class Reading {
+    /** A # before a letter or a number; {@code # 2} is a number too. */
+    private static final Pattern CUT_OFF = Pattern.compile("\\s*#(?:[\\p{L}\\p{N}]|\\s*\\d).*");
+
     private final SourceFile source;
     private final Mistakes mistakes;
     private final Tape tape;
     private final boolean whole;
     private int told;
+    private Optional<Example> example = Optional.empty();
 
     /**
      * Begins a reading.
@@ -30,6 +36,59 @@ public final class Reading {
         this.mistakes = mistakes;
         this.tape = tape;
         this.whole = whole;
+    }
+
+    /** A reading of the same file that tells nobody, to try what a form takes. */
+    Reading silent() {
+        return new Reading(source, new Mistakes(), tape, true);
+    }
+
+    /** Reads what stands under a key, so that what is wrong is told with the key's example. */
+    <T> T under(Example model, Supplier<T> read) {
+        Optional<Example> before = example;
+        example = Optional.of(model);
+        T value = read.get();
+        example = before;
+        return value;
+    }
+
+    /**
+     * Tells keys that stand where a name of the maker's own is missing above them: {@code cloth:
+     * {size: …}}.
+     *
+     * @param form of what stands under names
+     * @return whether that is so
+     */
+    public boolean tellUnnamed(Node.Mapping node, Form<?> form) {
+        boolean areKeys =
+                node.pairs().stream()
+                        .allMatch(
+                                pair ->
+                                        form.keys().stream()
+                                                .anyMatch(k -> k.name().equals(pair.key().text())));
+        Optional<String> line =
+                areKeys ? example.flatMap(e -> e.line(node, this)) : Optional.empty();
+        line.ifPresent(
+                right ->
+                        tell(
+                                node.place(),
+                                "`" + node.pairs().get(0).key().text() + "` where a name stands",
+                                right + ": " + form.words(tape)));
+        return line.isPresent();
+    }
+
+    /** Reads one item of a list. */
+    public <T> Optional<T> item(Form<T> form, Node node) {
+        return example.isEmpty()
+                ? form.read(node, this)
+                : under(example.get().item(form), () -> form.read(node, this));
+    }
+
+    /** Reads a value under a name of the maker's own. */
+    public <T> Optional<T> named(String name, Form<T> form, Node node) {
+        return example.isEmpty()
+                ? form.read(node, this)
+                : under(example.get().named(name, form), () -> form.read(node, this));
     }
 
     /** The tape a bare number is read on. */
@@ -72,12 +131,52 @@ public final class Reading {
         mistakes.add(source.mistake(place, found, right + unless));
     }
 
+    /**
+     * Tells that a node has not the kind of a form, with the line that she may have meant, unless
+     * what ails it is told already.
+     */
+    public void tellKind(Node node, Form<?> wanted) {
+        String words = wanted.words(tape);
+        tellWrong(
+                node,
+                example.flatMap(e -> e.line(node, this))
+                        .map(line -> line + ": " + words)
+                        .orElse(words));
+    }
+
     /** Tells that a node is not what was wanted, unless what ails it is told already. */
     public void tellWrong(Node node, String right) {
         if (node.isLost()) {
             told++;
             return;
         }
-        tell(node.place(), node.words(), right);
+        boolean isHidden =
+                node.asText().filter(t -> t.text().isEmpty()).isPresent()
+                        && CUT_OFF.matcher(behind(node.place(), "")).matches();
+        tell(
+                node.place(),
+                node.words() + (isHidden ? ", for what follows a # is a note of your own" : ""),
+                right + (isHidden ? "; in quotation marks if it begins with #" : ""));
+    }
+
+    /**
+     * What a # behind a text seems to have cut off it: {@code #2} of {@code Skirt #2}. A note of
+     * her own has a space after its #.
+     */
+    public Optional<String> cutOff(Node.Text text) {
+        return Optional.of(behind(text.place(), text.text()))
+                .filter(rest -> CUT_OFF.matcher(rest).matches())
+                .map(String::strip);
+    }
+
+    /** What stands behind a text in its line; nothing if the text does not stand there so. */
+    private String behind(Place place, String text) {
+        if (place.line() > source.lines().size()) {
+            return "";
+        }
+        String line = source.lines().get(place.line() - 1);
+        int letters = line.codePointCount(0, line.length());
+        int at = line.offsetByCodePoints(0, Math.min(place.column() - 1, letters));
+        return line.startsWith(text, at) ? line.substring(at + text.length()) : "";
     }
 }

@@ -25,6 +25,14 @@ public final class Spelling {
         return Math.max(1, known.length() / 3);
     }
 
+    /** The same with plain spaces in place of no-break and other ones, which nobody can see. */
+    public static String plainSpaces(String text) {
+        return text.codePoints()
+                .map(letter -> Character.isSpaceChar(letter) ? ' ' : letter)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+    }
+
     /** Words as the maker writes them, one after the other. */
     public static String quoted(Collection<String> words) {
         return words.stream().map(w -> "`" + w + "`").collect(Collectors.joining(", "));

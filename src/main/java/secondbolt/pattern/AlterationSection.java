@@ -8,6 +8,7 @@ import java.util.Optional;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Rule;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
@@ -75,11 +76,21 @@ public final class AlterationSection {
                     ListForm.of(
                             "alterations",
                             MapForm.of(
-                                    "an alteration",
-                                    List.of(
-                                            LENGTHEN, SHORTEN, WIDEN, NARROW, BY, FROM, TO, PIECES,
-                                            FOUND),
-                                    AlterationSection::alteration),
+                                            "an alteration",
+                                            List.of(
+                                                    LENGTHEN, SHORTEN, WIDEN, NARROW, BY, FROM, TO,
+                                                    PIECES, FOUND),
+                                            AlterationSection::alteration)
+                                    .with(
+                                            Rule.one("lengthen", "shorten", "widen", "narrow"),
+                                            Rule.when(
+                                                    Rule.some("lengthen", "shorten"),
+                                                    Rule.not(Rule.some("from", "to"))),
+                                            Rule.when(
+                                                    Rule.some("widen", "narrow"),
+                                                    Rule.not(Rule.has("pieces"))),
+                                            Rule.when(Rule.has("from"), Rule.has("to")),
+                                            Rule.when(Rule.has("to"), Rule.has("from"))),
                             0,
                             MOST),
                     "Changes to the pattern, each written once; every piece concerned follows.",

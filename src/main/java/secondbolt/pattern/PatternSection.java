@@ -48,14 +48,18 @@ public final class PatternSection {
                     "pieces",
                     NamedForm.of("piece", PieceKeys.FORM),
                     "Its pieces, each under a name of your own.",
-                    "{front: {cut: pair, …}}");
+                    "{front: {cut: pair, rectangle: [30, 70]}}");
 
     private static final Form<Pattern> FORM =
             MapForm.of("a pattern", keys(), PatternSection::pattern);
 
     /** The section. */
     public static final Key<Pattern> KEY =
-            Key.optional("pattern", FORM, "The paper pattern.", "{pieces: {…}, seams: […]}");
+            Key.optional(
+                    "pattern",
+                    FORM,
+                    "The paper pattern.",
+                    "{pieces: {front: {cut: pair, rectangle: [30, 70]}}}");
 
     private PatternSection() {}
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Rule;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
@@ -46,7 +47,8 @@ final class SeamKeys {
                     "1.5");
     private static final Form<Seam> SEAM =
             Forms.either(
-                    MapForm.of("a join", List.of(JOIN, EASE, GATHER), SeamKeys::seam),
+                    MapForm.of("a join", List.of(JOIN, EASE, GATHER), SeamKeys::seam)
+                            .with(Rule.not(Rule.has("ease", "gather"))),
                     Forms.map(SIDES, sides -> seam(sides, Length.ZERO, BigDecimal.ONE)));
 
     static final Key<List<Seam>> SEAMS =

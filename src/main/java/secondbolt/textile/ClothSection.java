@@ -7,6 +7,7 @@ import java.util.Set;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Rule;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.form.NamedForm;
@@ -26,29 +27,41 @@ public final class ClothSection {
                         + " taken over.",
                     "left curtain");
 
+    /** One of two, unless one of them is unknown. */
+    private static Rule one(String first, String second) {
+        return Rule.any(
+                Rule.not(Rule.has(first, second)),
+                Rule.is(first, "unknown"),
+                Rule.is(second, "unknown"));
+    }
+
     private static final Form<Cloth> FORM =
             MapForm.of(
-                    "a cloth",
-                    List.of(
-                            LIKE,
-                            TextileKeys.ROLE,
-                            TextileKeys.FIBRE,
-                            TextileKeys.KNOWN_BY,
-                            TextileKeys.WEIGHT,
-                            TextileKeys.MASS,
-                            ExtentKeys.SIZE,
-                            ExtentKeys.OUTLINE,
-                            ExtentKeys.MEASURED,
-                            EdgingKeys.EDGES,
-                            EdgingKeys.TRIM,
-                            PrewashKeys.PREWASH,
-                            ConditionKeys.SURVEYED,
-                            TextileKeys.NAP,
-                            TextileKeys.REPEAT,
-                            ConditionKeys.FLAWS,
-                            ConditionKeys.FEATURES,
-                            ConditionKeys.CLEAR),
-                    ClothSection::cloth);
+                            "a cloth",
+                            List.of(
+                                    LIKE,
+                                    TextileKeys.ROLE,
+                                    TextileKeys.FIBRE,
+                                    TextileKeys.KNOWN_BY,
+                                    TextileKeys.WEIGHT,
+                                    TextileKeys.MASS,
+                                    ExtentKeys.SIZE,
+                                    ExtentKeys.OUTLINE,
+                                    ExtentKeys.MEASURED,
+                                    EdgingKeys.EDGES,
+                                    EdgingKeys.TRIM,
+                                    PrewashKeys.PREWASH,
+                                    ConditionKeys.SURVEYED,
+                                    TextileKeys.NAP,
+                                    TextileKeys.REPEAT,
+                                    ConditionKeys.FLAWS,
+                                    ConditionKeys.FEATURES,
+                                    ConditionKeys.CLEAR),
+                            ClothSection::cloth)
+                    .with(
+                            Rule.some("size", "outline", NamedForm.LIKE),
+                            one("size", "outline"),
+                            one("weight", "mass"));
 
     /** The section: cloths under names of the maker's own. */
     public static final Key<Map<String, Cloth>> KEY =
@@ -62,7 +75,7 @@ public final class ClothSection {
                                     ConditionKeys.SURVEYED,
                                     ExtentKeys.MEASURED)),
                     "The textiles to be used, each under a name of your own.",
-                    "{left curtain: {size: [132, 214], …}}");
+                    "{left curtain: {size: [132, 214]}}");
 
     private ClothSection() {}
 

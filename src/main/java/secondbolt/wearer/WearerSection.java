@@ -3,6 +3,7 @@ package secondbolt.wearer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
@@ -11,13 +12,20 @@ import secondbolt.file.form.Forms;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.source.Node;
 import secondbolt.file.value.Answer;
+import secondbolt.file.value.LengthRange;
 import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
 
 /** The {@code wearer} section of the project file: its keys, and how they are read. */
 public final class WearerSection {
     private static final String ADULT = "adult";
     private static final String UNKNOWN = "unknown";
     private static final int OLDEST = 120;
+
+    /** Girths of trunks from a child of four to the largest size charts (common practice). */
+    private static final LengthRange GIRTHS = LengthRange.of("48 cm", "178 cm");
+
+    private static final Pattern FIGURES = Pattern.compile("[\\d.,/\\s½¼¾]+");
 
     private static final Key<Answer<Wearer.Age>> AGE =
             Key.optional(
@@ -57,10 +65,49 @@ public final class WearerSection {
     private WearerSection() {}
 
     private static Optional<Wearer> wearer(Fields fields) {
-        return Optional.of(
+        Wearer wearer =
                 new Wearer(
                         fields.get(AGE).flatMap(Answer::toOptional),
-                        fields.get(MEASUREMENTS).orElse(Map.of())));
+                        fields.get(MEASUREMENTS).orElse(Map.of()));
+        boolean isSmall = wearer.age().flatMap(Wearer.Age::years).filter(y -> y <= 3).isPresent();
+        long asked =
+                wearer.measurements().entrySet().stream()
+                        .filter(e -> e.getKey().isRoundTheTrunk() && !isSmall)
+                        .filter(e -> looksLikeTheOtherUnit(fields, e.getKey(), e.getValue()))
+                        .count();
+        return asked == 0 ? Optional.of(wearer) : Optional.empty();
+    }
+
+    private static boolean looksLikeTheOtherUnit(
+            Fields fields, BodyMeasure measure, Answer<Length> answer) {
+        Tape tape = fields.tape();
+        Optional<String> bare =
+                fields.lettersIn(MEASUREMENTS, measure.word())
+                        .filter(text -> FIGURES.matcher(text).matches())
+                        .filter(text -> !GIRTHS.holds(answer.toOptional().orElseThrow()))
+                        .filter(text -> GIRTHS.holds(text, tape.other()));
+        bare.ifPresent(
+                text ->
+                        fields.tell(
+                                fields.placeIn(MEASUREMENTS, measure.word()),
+                                "`"
+                                        + text
+                                        + "`, a "
+                                        + measure.word()
+                                        + " of "
+                                        + text
+                                        + " "
+                                        + tape.symbol(),
+                                "`"
+                                        + text
+                                        + " "
+                                        + tape.other().symbol()
+                                        + "`, or `"
+                                        + text
+                                        + " "
+                                        + tape.symbol()
+                                        + "` if that is meant"));
+        return bare.isPresent();
     }
 
     /** Reads all three ways as one, so that a misspelt {@code adult} is told with all of them. */

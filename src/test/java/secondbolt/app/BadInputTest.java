@@ -129,6 +129,24 @@ class BadInputTest {
     }
 
     @Test
+    void asksAboutAProjectFileUnderAnotherName() {
+        Desktop desktop =
+                new Desktop(folder)
+                        .with("projects/apron/project.yaml", Desktop.APRON)
+                        .with("projects/smock/project.yml", Desktop.APRON);
+        for (String path : List.of("projects/smock", "projects")) {
+            assertEquals(Secondbolt.REFUSED, desktop.run("check", path), path);
+            assertTrue(
+                    desktop.err()
+                            .startsWith(
+                                    "projects/smock/project.yml:1:1: mistake: found `project.yml`,"
+                                            + " which is not read; right would be the same file"
+                                            + " named `project.yaml`"),
+                    desktop.err());
+        }
+    }
+
+    @Test
     void leavesTheOldNotebookAsItWas() throws Exception {
         Desktop desktop = new Desktop(folder).with("projects/apron/project.yaml", Desktop.APRON);
         assertEquals(Secondbolt.DONE, desktop.run());

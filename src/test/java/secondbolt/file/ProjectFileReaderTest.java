@@ -150,7 +150,8 @@ class ProjectFileReaderTest {
                         "6:12 `maybe`; one of `yes`, `no`",
                         "8:5 a bag without `size`; `size: [30, 40]`",
                         "8:12 `-3`; a length of 1 cm to 2 m",
-                        "9:1 `colour`, which is not a key of a bag file; one of "),
+                        "9:1 `colour`, which is not a key of a bag file; nothing: all"
+                                + " that a bag file can say is written"),
                 told);
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Rule;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.value.LengthRange;
@@ -48,9 +49,16 @@ final class ButtonSection {
 
     static final Form<Button> FORM =
             MapForm.of(
-                    "a button",
-                    List.of(ACROSS, THICK, SHAPE, GIRTH, ATTACHED),
-                    ButtonSection::button);
+                            "a button",
+                            List.of(ACROSS, THICK, SHAPE, GIRTH, ATTACHED),
+                            ButtonSection::button)
+                    .with(
+                            Rule.some("across", "girth"),
+                            Rule.not(Rule.has("thick"), Rule.is("shape", "ball")),
+                            Rule.any(
+                                    Rule.some("girth", "thick"),
+                                    Rule.is("shape", "domed"),
+                                    Rule.is("shape", "ball")));
 
     private ButtonSection() {}
 

@@ -59,7 +59,7 @@ public final class OverlapKeys {
                 fields.tell(
                         fields.place(),
                         "a closure of " + kind.word() + " without `" + key.name() + "`",
-                        "`" + key.name() + ": " + key.example() + "`");
+                        "`" + key.name() + ": " + key.example(fields.tape()) + "`");
                 whole = false;
             }
         }

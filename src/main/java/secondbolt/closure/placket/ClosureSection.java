@@ -7,6 +7,7 @@ import java.util.Optional;
 import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.closure.fastening.Fastening;
 import secondbolt.closure.fastening.FasteningKeys;
+import secondbolt.closure.fastening.FasteningRules;
 import secondbolt.closure.fastening.Overlap;
 import secondbolt.closure.fastening.OverlapKeys;
 import secondbolt.closure.fastening.SpreadKeys;
@@ -42,7 +43,7 @@ public final class ClosureSection {
                     "front.centre front");
 
     private static final Form<Closure> FORM =
-            MapForm.of("a closure", keys(), ClosureSection::closure);
+            MapForm.of("a closure", keys(), ClosureSection::closure).with(FasteningRules.all());
 
     /** The section: closures under names of the maker's own. */
     public static final Key<Map<String, Closure>> KEY =
@@ -50,7 +51,9 @@ public final class ClosureSection {
                     "closures",
                     NamedForm.of("closure", FORM),
                     "What the garment closes with, each under a name of your own.",
-                    "{front band: {length: 65, …}}");
+                    "{front band: {length: 65, extension: 1.8, kind: buttons, buttons: 7, button:"
+                        + " {across: 11.5 mm, thick: 2.5 mm}, first: 2, last: 11, holes: upright,"
+                        + " laps: right over left}}");
 
     private ClosureSection() {}
 

@@ -7,6 +7,7 @@ import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.file.Reading;
 import secondbolt.file.source.Node;
+import secondbolt.measure.Tape;
 
 /**
  * A form whose value is turned into another, checked, or given its place.
@@ -34,6 +35,11 @@ record AdaptedForm<T, R>(Form<T> form, Adapter<T, R> adapt) implements Form<R> {
     @Override
     public String words() {
         return form.words();
+    }
+
+    @Override
+    public String words(Tape tape) {
+        return form.words(tape);
     }
 
     @Override

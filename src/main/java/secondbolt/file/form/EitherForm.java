@@ -10,6 +10,7 @@ import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.file.Reading;
 import secondbolt.file.source.Node;
+import secondbolt.measure.Tape;
 
 /**
  * One of several forms: the last one listed that suits what is written reads it, so that special
@@ -33,7 +34,7 @@ record EitherForm<T>(List<Form<T>> forms) implements Form<T> {
                 return forms.get(i).read(node, reading);
             }
         }
-        reading.tellWrong(node, words());
+        reading.tellKind(node, this);
         return Optional.empty();
     }
 
@@ -45,6 +46,11 @@ record EitherForm<T>(List<Form<T>> forms) implements Form<T> {
     @Override
     public String words() {
         return forms.stream().map(Form::words).collect(Collectors.joining("; or "));
+    }
+
+    @Override
+    public String words(Tape tape) {
+        return forms.stream().map(f -> f.words(tape)).collect(Collectors.joining("; or "));
     }
 
     @Override

@@ -10,11 +10,15 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import secondbolt.file.Form;
+import secondbolt.file.Reading;
 import secondbolt.file.Schemas;
 import secondbolt.file.Spelling;
 import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.Node;
 import secondbolt.file.source.SourceFile;
+import secondbolt.file.value.AcrossAlong;
 import secondbolt.file.value.Answer;
 import secondbolt.file.value.LengthRange;
 import secondbolt.file.value.Placed;
@@ -23,6 +27,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
 import secondbolt.measure.Parsed;
 import secondbolt.measure.Share;
+import secondbolt.measure.Tape;
 
 /**
  * The forms of single values; {@link ListForm}, {@link NamedForm} and {@link MapForm} hold more.
@@ -32,20 +37,40 @@ public final class Forms {
 
     /** Text in any language, of so many letters at most. */
     public static Form<String> text(int mostLetters) {
-        Map<String, Object> schema = Schemas.ofType("string");
+        Map<String, Object> schema = Schemas.freeText();
         schema.put("maxLength", mostLetters);
         String words = "text of " + mostLetters + " letters at most";
-        return new TextForm<>(
-                words,
-                schema,
-                (text, reading) ->
-                        text.codePointCount(0, text.length()) <= mostLetters
-                                ? new Parsed.Value<>(text)
-                                : refuse(
-                                        "text of "
-                                                + text.codePointCount(0, text.length())
-                                                + " letters",
-                                        words));
+        Form<String> form =
+                new TextForm<>(
+                        words,
+                        schema,
+                        (text, reading) ->
+                                text.codePointCount(0, text.length()) <= mostLetters
+                                        ? new Parsed.Value<>(text)
+                                        : refuse(
+                                                "text of "
+                                                        + text.codePointCount(0, text.length())
+                                                        + " letters",
+                                                words));
+        return new AdaptedForm<>(form, Forms::whole);
+    }
+
+    /** A text that no # has cut off, or what it may have been is asked. */
+    private static Optional<String> whole(String text, Node node, Reading reading) {
+        Optional<String> cut = node.asText().flatMap(reading::cutOff);
+        cut.ifPresent(
+                rest ->
+                        reading.tell(
+                                node.place(),
+                                "`" + text + "`, which a # cuts off before `" + rest + "`",
+                                "`\""
+                                        + text
+                                        + " "
+                                        + rest
+                                        + "\"` in quotation marks, or a space"
+                                        + " and a word after the # if it begins a note of your"
+                                        + " own"));
+        return cut.isPresent() ? Optional.empty() : Optional.of(text);
     }
 
     /** A whole number in a range, both ends included. */
@@ -59,7 +84,7 @@ public final class Forms {
      * @param beyond goes on after the range, such as {@code ; more is cut in two}
      */
     public static Form<Integer> whole(int least, int most, String beyond) {
-        Map<String, Object> schema = Schemas.ofType("integer");
+        Map<String, Object> schema = Schemas.number("integer", "^[+-]?\\d{1,9}$");
         schema.put("minimum", least);
         schema.put("maximum", most);
         String words = "a whole number from " + least + " to " + most + beyond;
@@ -86,23 +111,56 @@ public final class Forms {
      * @param why goes on after the range, such as {@code , which the cutting line needs}
      */
     public static Form<Length> length(LengthRange range, String why) {
-        String words = "a length of " + range.words() + why;
-        return new TextForm<>(
-                words,
-                Schemas.textOrNumber(),
-                (text, reading) ->
-                        text.equals("unknown") && !why.isEmpty()
-                                ? refuse("`unknown`", words)
-                                : inRange(
-                                        Length.parse(text, reading.tape()),
-                                        range::holds,
-                                        text,
-                                        words));
+        return new LengthForm(range, why);
+    }
+
+    /**
+     * A size whose bare figures, too wide for cloth on the file's tape and not on the other, are
+     * asked about: 152 by 213 in a file in inches.
+     *
+     * @param usual how wide it is in the trade
+     */
+    public static Form<AcrossAlong<Length>> inOtherUnit(
+            Form<AcrossAlong<Length>> form, LengthRange usual) {
+        return new AdaptedForm<>(form, (size, node, reading) -> usual(size, node, reading, usual));
+    }
+
+    private static Optional<AcrossAlong<Length>> usual(
+            AcrossAlong<Length> size, Node node, Reading reading, LengthRange usual) {
+        List<String> bare =
+                node.asListing().stream()
+                        .flatMap(list -> list.items().stream())
+                        .flatMap(item -> item.asText().stream())
+                        .map(Node.Text::text)
+                        .toList();
+        Tape other = reading.tape().other();
+        boolean isSlip =
+                bare.size() == 2
+                        && bare.stream().allMatch(LengthForm::isBare)
+                        && !usual.holds(size.across())
+                        && usual.holds(bare.get(0), other);
+        if (isSlip) {
+            reading.tell(
+                    node.place(),
+                    "a size of "
+                            + reading.tape().print(size.across())
+                            + " across, wider than cloth is made",
+                    with(bare, other) + ", or " + with(bare, reading.tape()) + " if that is meant");
+        }
+        return isSlip ? Optional.empty() : Optional.of(size);
+    }
+
+    private static String with(List<String> bare, Tape tape) {
+        return bare.stream()
+                .map(figure -> figure + " " + tape.symbol())
+                .collect(Collectors.joining(", ", "`[", "]`"));
     }
 
     /** A plain number in a range, such as the fullness of gathers. */
     public static Form<BigDecimal> number(String least, String most) {
-        Map<String, Object> schema = Schemas.ofType("number");
+        Map<String, Object> schema = Schemas.number("number", "^\\d{1,6}([.,]\\d{1,6})?$");
+        schema.put("minimum", Double.parseDouble(least));
+        schema.put("maximum", Double.parseDouble(most));
         String words = "a number from " + least + " to " + most;
         return new TextForm<>(
                 words,
@@ -167,31 +225,37 @@ public final class Forms {
     /** A cloth weight from 10 to 2000 g/m²: from gauze to a rug. */
     public static Form<ClothWeight> clothWeight() {
         String words = "a cloth weight of 10 g/m2 to 2000 g/m2";
-        return new TextForm<>(
-                words,
-                Schemas.ofType("string"),
-                (text, reading) ->
-                        inRange(
-                                ClothWeight.parse(text),
-                                w ->
-                                        w.gramsPerSquareMetre() >= 10
-                                                && w.gramsPerSquareMetre() <= 2000,
-                                text,
-                                words));
+        String inch = "a cloth weight of 0.3 oz/yd2 to 58.9 oz/yd2";
+        return new TapeForm<>(
+                new TextForm<>(
+                        words,
+                        Schemas.ofType("string"),
+                        (text, reading) ->
+                                inRange(
+                                        ClothWeight.parse(text),
+                                        w ->
+                                                w.gramsPerSquareMetre() >= 10
+                                                        && w.gramsPerSquareMetre() <= 2000,
+                                        text,
+                                        reading.tape() == Tape.INCH ? inch : words)),
+                inch);
     }
 
     /** A mass of cloth from 1 g to 50 kg. */
     public static Form<Mass> mass() {
         String words = "a mass of 1 g to 50 kg";
-        return new TextForm<>(
-                words,
-                Schemas.ofType("string"),
-                (text, reading) ->
-                        inRange(
-                                Mass.parse(text),
-                                m -> m.grams() >= 1 && m.grams() <= 50_000,
-                                text,
-                                words));
+        String inch = "a mass of 0.04 oz to 110 lb";
+        return new TapeForm<>(
+                new TextForm<>(
+                        words,
+                        Schemas.ofType("string"),
+                        (text, reading) ->
+                                inRange(
+                                        Mass.parse(text),
+                                        m -> m.grams() >= 1 && m.grams() <= 50_000,
+                                        text,
+                                        reading.tape() == Tape.INCH ? inch : words)),
+                inch);
     }
 
     /** A share above 0 % and up to 100 %. */
@@ -229,7 +293,7 @@ public final class Forms {
     public static <T> Form<T> choice(Map<String, T> byWord) {
         Map<String, T> choices = new LinkedHashMap<>(byWord);
         Map<String, Object> schema = new LinkedHashMap<>();
-        schema.put("enum", List.copyOf(choices.keySet()));
+        schema.put("enum", Schemas.choices(choices.keySet()));
         String words =
                 choices.size() == 1
                         ? "`" + choices.keySet().iterator().next() + "`"

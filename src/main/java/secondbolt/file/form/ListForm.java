@@ -10,6 +10,7 @@ import secondbolt.file.Reading;
 import secondbolt.file.Schemas;
 import secondbolt.file.source.Node;
 import secondbolt.file.value.AcrossAlong;
+import secondbolt.measure.Tape;
 
 /**
  * A list of values of one form.
@@ -37,17 +38,18 @@ public record ListForm<T>(String what, Form<T> form, int least, int most) implem
     public Optional<List<T>> read(Node node, Reading reading) {
         Optional<Node.Listing> listing = node.asListing();
         if (listing.isEmpty()) {
-            reading.tellWrong(node, words());
+            reading.tellKind(node, this);
             return Optional.empty();
         }
         int count = listing.get().items().size();
         if (listing.get().splitByComma() || count < least || count > most) {
-            reading.tell(node.place(), node.words(), words() + hint(listing.get(), count));
+            reading.tell(
+                    node.place(), node.words(), words(reading.tape()) + hint(listing.get(), count));
             return Optional.empty();
         }
         List<T> items = new ArrayList<>();
         for (Node item : listing.get().items()) {
-            form.read(item, reading).ifPresent(items::add);
+            reading.item(form, item).ifPresent(items::add);
         }
         return items.size() == count ? Optional.of(List.copyOf(items)) : Optional.empty();
     }
@@ -70,7 +72,16 @@ public record ListForm<T>(String what, Form<T> form, int least, int most) implem
 
     @Override
     public String words() {
-        String each = form.words().replace("; or ", " or ");
+        return words(form.words());
+    }
+
+    @Override
+    public String words(Tape tape) {
+        return words(form.words(tape));
+    }
+
+    private String words(String formWords) {
+        String each = formWords.replace("; or ", " or ");
         return (isPair() ? "two values, " : "a list of ") + what + ", each " + each;
     }
 

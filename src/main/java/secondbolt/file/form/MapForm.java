@@ -10,6 +10,7 @@ import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.file.Reading;
+import secondbolt.file.Rule;
 import secondbolt.file.Schemas;
 import secondbolt.file.Spelling;
 import secondbolt.file.source.Node;
@@ -26,11 +27,24 @@ public final class MapForm<T> implements Form<T> {
     private final String what;
     private final List<Key<?>> keys;
     private final Function<Fields, Optional<T>> make;
+    private final List<Rule> rules;
 
-    private MapForm(String what, List<Key<?>> keys, Function<Fields, Optional<T>> make) {
+    private MapForm(
+            String what, List<Key<?>> keys, Function<Fields, Optional<T>> make, List<Rule> rules) {
         this.what = what;
         this.keys = List.copyOf(keys);
         this.make = make;
+        this.rules = List.copyOf(rules);
+    }
+
+    /** The same, its schema told the rules that hold between the keys, which {@code make} holds. */
+    public MapForm<T> with(Rule... told) {
+        return with(List.of(told));
+    }
+
+    /** The same of a list of rules. */
+    public MapForm<T> with(List<Rule> told) {
+        return new MapForm<>(what, keys, make, told);
     }
 
     /**
@@ -43,14 +57,14 @@ public final class MapForm<T> implements Form<T> {
      */
     public static <T> MapForm<T> of(
             String what, List<Key<?>> keys, Function<Fields, Optional<T>> make) {
-        return new MapForm<>(what, keys, make);
+        return new MapForm<>(what, keys, make, List.of());
     }
 
     @Override
     public Optional<T> read(Node node, Reading reading) {
         Optional<Node.Mapping> mapping = node.asMapping();
         if (mapping.isEmpty()) {
-            reading.tellWrong(node, words());
+            reading.tellKind(node, this);
             return Optional.empty();
         }
         int before = reading.mistakeCount();
@@ -89,14 +103,31 @@ public final class MapForm<T> implements Form<T> {
     }
 
     private void tellUnknown(Node.Mapping mapping, Node.Pair pair, Reading reading) {
+        if (isStrange(pair.key().text())) {
+            reading.tell(
+                    pair.key().place(),
+                    "`" + pair.key().text() + "` with a no-break space in it",
+                    "`" + Spelling.plainSpaces(pair.key().text()) + "` with plain spaces");
+            return;
+        }
         String right =
                 nearest(pair.key().text())
                         .map(near -> "`" + near + "`")
-                        .orElseGet(() -> "one of " + Spelling.quoted(free(mapping)));
+                        .orElseGet(() -> instead(free(mapping)));
         reading.tell(
                 pair.key().place(),
                 "`" + pair.key().text() + "`, which is not a key of " + what,
                 right);
+    }
+
+    private static boolean isStrange(String key) {
+        return !Spelling.plainSpaces(key).equals(key);
+    }
+
+    private String instead(List<String> free) {
+        return free.isEmpty()
+                ? "nothing: all that " + what + " can say is written"
+                : "one of " + Spelling.quoted(free);
     }
 
     /** The names that may still be written, the required ones first. */
@@ -119,7 +150,7 @@ public final class MapForm<T> implements Form<T> {
                 reading.tell(
                         mapping.place(),
                         what + " without `" + key.name() + "`",
-                        "`" + key.name() + ": " + key.example() + "`");
+                        "`" + key.name() + ": " + key.example(reading.tape()) + "`");
             }
         }
     }
@@ -142,10 +173,10 @@ public final class MapForm<T> implements Form<T> {
     @Override
     public Map<String, Object> schema() {
         Map<String, Object> properties = new LinkedHashMap<>();
-        List<Object> required = new ArrayList<>();
+        List<String> required = new ArrayList<>();
         for (Key<?> key : keys) {
             if (key.need() != Key.Need.LATER) {
-                properties.put(key.name(), Schemas.described(key));
+                properties.putAll(Schemas.properties(key));
             }
             if (key.need() == Key.Need.REQUIRED) {
                 required.add(key.name());
@@ -153,8 +184,14 @@ public final class MapForm<T> implements Form<T> {
         }
         Map<String, Object> schema = Schemas.ofType("object");
         schema.put("properties", properties);
+        List<Rule> all = new ArrayList<>(rules);
+        required.stream().filter(Schemas::isAlias).map(Rule::has).forEach(all::add);
+        required.removeIf(Schemas::isAlias);
         if (!required.isEmpty()) {
             schema.put("required", required);
+        }
+        if (!all.isEmpty()) {
+            schema.put("allOf", all.stream().map(Rule::schema).toList());
         }
         schema.put("additionalProperties", false);
         return schema;

@@ -64,7 +64,10 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
     public Optional<Map<String, T>> read(Node node, Reading reading) {
         Optional<Node.Mapping> mapping = node.asMapping().filter(m -> !m.pairs().isEmpty());
         if (mapping.isEmpty()) {
-            reading.tellWrong(node, words());
+            reading.tellKind(node, this);
+            return Optional.empty();
+        }
+        if (reading.tellUnnamed(mapping.get(), this)) {
             return Optional.empty();
         }
         Map<String, T> named = new LinkedHashMap<>();
@@ -75,11 +78,19 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
                 reading.tellWrong(pair.key(), "a name of 1 to " + LONGEST_NAME + " letters");
                 continue;
             }
+            if (!Spelling.plainSpaces(name).equals(name)) {
+                reading.tell(
+                        pair.key().place(),
+                        "`" + name + "` with a no-break space in it",
+                        "`" + Spelling.plainSpaces(name) + "` with plain spaces");
+                continue;
+            }
             resolve(pair.value(), before, reading)
                     .ifPresent(
                             whole -> {
                                 before.put(name, whole);
-                                form.read(whole, reading).ifPresent(read -> named.put(name, read));
+                                reading.named(name, form, whole)
+                                        .ifPresent(read -> named.put(name, read));
                             });
         }
         return named.size() == mapping.get().pairs().size() ? Optional.of(named) : Optional.empty();
@@ -133,6 +144,10 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
         Map<String, Object> schema = Schemas.ofType("object");
         schema.put("additionalProperties", form.schema());
         schema.put("minProperties", 1);
+        Map<String, Object> names = new LinkedHashMap<>();
+        names.put("minLength", 1);
+        names.put("maxLength", LONGEST_NAME);
+        schema.put("propertyNames", names);
         return schema;
     }
 

@@ -8,6 +8,7 @@ import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.file.Reading;
 import secondbolt.file.source.Node;
+import secondbolt.measure.Tape;
 
 /**
  * A form among others that only some texts suit.
@@ -29,6 +30,11 @@ record NarrowForm<T>(Form<T> form, Predicate<String> suited) implements Form<T> 
     @Override
     public String words() {
         return form.words();
+    }
+
+    @Override
+    public String words(Tape tape) {
+        return form.words(tape);
     }
 
     @Override

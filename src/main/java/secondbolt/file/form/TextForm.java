@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import secondbolt.file.Form;
 import secondbolt.file.Reading;
+import secondbolt.file.Spelling;
 import secondbolt.file.source.Node;
 import secondbolt.measure.Parsed;
 
@@ -27,10 +28,10 @@ record TextForm<T>(
     public Optional<T> read(Node node, Reading reading) {
         Optional<Node.Text> text = node.asText().filter(t -> !t.text().isEmpty());
         if (text.isEmpty()) {
-            reading.tellWrong(node, words);
+            reading.tellKind(node, this);
             return Optional.empty();
         }
-        return parse.apply(text.get().text(), reading)
+        return parse.apply(Spelling.plainSpaces(text.get().text()), reading)
                 .fold(
                         Optional::of,
                         refusal -> {

@@ -121,6 +121,11 @@ public sealed interface Node {
         return Optional.of(this).filter(Mapping.class::isInstance).map(Mapping.class::cast);
     }
 
+    /** As it may be written in one line. */
+    default String flow() {
+        return new FlowText().of(this);
+    }
+
     /** What it is, in words, for a mistake. */
     default String words() {
         return accept(

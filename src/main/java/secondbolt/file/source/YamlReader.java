@@ -21,6 +21,7 @@ import org.yaml.snakeyaml.reader.StreamReader;
  */
 public final class YamlReader {
     private static final int MOST_SLIPS_TOLD = 30;
+    private static final Pattern HASH = Pattern.compile("\\s#[^\"']*$");
     private static final Pattern HAS_KEY = Pattern.compile(":(\\s|$)");
     private static final Pattern HAS_VALUE = Pattern.compile(":\\s+[^\\s#]");
 
@@ -82,8 +83,19 @@ public final class YamlReader {
                 source.mistake(
                         place,
                         isOut ? "a line that is not indented like its neighbours" : slip.found(),
-                        isOut ? otherIndent(line, seen) : slip.right()));
+                        isOut ? otherIndent(line, seen) : slip.right() + unseen(line)));
         drop(line, !slip.isAboutIndent() || !HAS_VALUE.matcher(lines.get(line)).find());
+    }
+
+    /** What she cannot see in a line, or may not know of: strange spaces, a # in the midst. */
+    private String unseen(int line) {
+        String text = lines.get(line);
+        boolean isStrange = text.codePoints().anyMatch(c -> c != ' ' && Character.isSpaceChar(c));
+        return (isStrange ? ", with plain spaces instead of no-break ones" : "")
+                + (HASH.matcher(text).find()
+                        ? "; a # after a space begins a note of your own: a text with one stands in"
+                                + " quotation marks"
+                        : "");
     }
 
     private String otherIndent(int line, int neighbour) {

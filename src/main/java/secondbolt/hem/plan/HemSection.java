@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Rule;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
@@ -102,7 +103,10 @@ public final class HemSection {
 
     private static Form<Hem> form() {
         return MapForm.of(
-                "a hem", List.of(ON, DEPTH, TURNED, FOR, FROM_FLOOR, HANG, JUMP), HemSection::hem);
+                        "a hem",
+                        List.of(ON, DEPTH, TURNED, FOR, FROM_FLOOR, HANG, JUMP),
+                        HemSection::hem)
+                .with(Rule.any(Rule.has("depth"), Rule.is("turned", "faced")));
     }
 
     private static Optional<Integer> hours(String text) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Rule;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
@@ -50,9 +51,12 @@ final class OutlineKeys {
                             ListForm.of(
                                     "a start and its edges",
                                     MapForm.of(
-                                            "a line of an outline",
-                                            List.of(START, EDGE, TO, THROUGH),
-                                            OutlineKeys::line),
+                                                    "a line of an outline",
+                                                    List.of(START, EDGE, TO, THROUGH),
+                                                    OutlineKeys::line)
+                                            .with(
+                                                    Rule.one("start", "edge"),
+                                                    Rule.when(Rule.has("edge"), Rule.has("to"))),
                                     4,
                                     MOST_EDGES),
                             OutlineKeys::isWhole,

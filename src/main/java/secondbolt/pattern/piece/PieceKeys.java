@@ -9,6 +9,7 @@ import java.util.Optional;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Rule;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.form.NamedForm;
@@ -53,7 +54,10 @@ public final class PieceKeys {
                     "{neckline: 0.6}");
 
     public static final Form<Piece> FORM =
-            MapForm.of("a piece", keys(), fields -> new PieceReader(fields).piece());
+            MapForm.of("a piece", keys(), fields -> new PieceReader(fields).piece())
+                    .with(
+                            Rule.one("outline", "rectangle", "panel", "ring", "svg", "box"),
+                            Rule.when(Rule.has("edges"), Rule.has("box")));
 
     private PieceKeys() {}
 

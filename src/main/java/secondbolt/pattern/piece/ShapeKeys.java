@@ -32,7 +32,8 @@ public final class ShapeKeys {
                     OutlineKeys.FORM,
                     "Its sewing line, edge after edge; positions are [across, along] from the left"
                             + " and the top.",
-                    "[{start: [0, 9]}, …]");
+                    "[{start: [0, 0]}, {edge: top, to: [20, 0]}, {edge: side, to: [20, 60]}, {edge:"
+                            + " hem, to: [0, 60]}, {edge: centre, to: start}]");
     static final Key<AcrossAlong<Length>> RECTANGLE =
             Key.optional(
                     "rectangle",

@@ -18,13 +18,21 @@ import secondbolt.shape.Point;
 /** The keys that say how large a cloth is. */
 public final class ExtentKeys {
     private static final LengthRange SIDES = LengthRange.of("5 cm", "20 m");
+
+    /**
+     * Sheeting and curtain voile for rooms come 330 cm wide at most, quilt backing 108 to 120 in: a
+     * bare number beyond is a slip of the unit (common practice, no source).
+     */
+    private static final LengthRange WIDEST = LengthRange.of("5 cm", "330 cm");
+
     private static final Length SMALLEST = Length.ofMillimetres(50);
     private static final int MOST_CORNERS = 200;
 
     public static final Key<Answer<AcrossAlong<Length>>> SIZE =
             Key.optional(
                     "size",
-                    Forms.orUnknown(ListForm.acrossAlong(Forms.length(SIDES))),
+                    Forms.orUnknown(
+                            Forms.inOtherUnit(ListForm.acrossAlong(Forms.length(SIDES)), WIDEST)),
                     "Across and along, measured flat with all its hems; or unknown. An irregular"
                             + " cloth has an outline instead.",
                     "[132, 214]");

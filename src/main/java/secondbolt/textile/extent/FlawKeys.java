@@ -6,6 +6,7 @@ import java.util.Optional;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Rule;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
@@ -67,19 +68,30 @@ public final class FlawKeys {
                             + " told.",
                     "avoid");
 
+    private static final Rule ONE_SHAPE = Rule.one("size", "round", "outline");
+    private static final Rule PLACED = Rule.when(Rule.some("size", "round"), Rule.has("at"));
+    private static final Rule DRAWN = Rule.when(Rule.has("outline"), Rule.not(Rule.has("at")));
+
     /** A flaw, with the place that says where it lies. */
     public static final MapForm<Placed<Flaw>> FLAW =
             MapForm.of(
-                    "a flaw",
-                    List.of(WHAT, AT, SIZE, ROUND, OUTLINE, HIDDEN_USE),
-                    fields -> flaw(fields, kind(fields), Optional.empty()));
+                            "a flaw",
+                            List.of(WHAT, AT, SIZE, ROUND, OUTLINE, HIDDEN_USE),
+                            fields -> flaw(fields, kind(fields), Optional.empty()))
+                    .with(ONE_SHAPE, PLACED, DRAWN);
 
     /** A feature, likewise. */
     public static final MapForm<Placed<Flaw>> FEATURE =
             MapForm.of(
-                    "a feature",
-                    List.of(WHAT, AT, SIZE, ROUND, OUTLINE, USE, KEEP),
-                    FlawKeys::feature);
+                            "a feature",
+                            List.of(WHAT, AT, SIZE, ROUND, OUTLINE, USE, KEEP),
+                            FlawKeys::feature)
+                    .with(
+                            ONE_SHAPE,
+                            PLACED,
+                            DRAWN,
+                            Rule.not(Rule.has("use", "keep")),
+                            Rule.when(Rule.has("keep"), Rule.has("size")));
 
     private FlawKeys() {}
 
