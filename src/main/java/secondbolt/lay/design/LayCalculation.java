@@ -92,12 +92,14 @@ public final class LayCalculation {
                 tried.addAll(
                         remedies.of(
                                 stock,
-                                pieces.of(stock.role(), isWanted(made)),
-                                (wanted, trial) ->
-                                        table.lay(
+                                progress.rest(
+                                        pieces.of(stock.role(), isWanted(made)),
+                                        known(stock.role())),
+                                (missing, trial) ->
+                                        table.layRest(
                                                 stock.role(),
                                                 stock.cloths(),
-                                                wanted,
+                                                missing,
                                                 trial,
                                                 Effort.QUICK)));
             }

@@ -62,6 +62,12 @@ public final class FoldedPieces {
                         .isPresent();
     }
 
+    /** Whether a piece is drawn half, with its fold down the middle of the whole. */
+    public static boolean isOnUprightFold(LayPiece piece) {
+        return piece.isOpened()
+                && piece.cut().flatMap(LayPieces::fold).filter(FoldedPieces::isUpright).isPresent();
+    }
+
     static boolean isUpright(EdgeLine fold) {
         return Math.abs(fold.start().xMm() - fold.end().xMm()) < UPRIGHT_MM;
     }

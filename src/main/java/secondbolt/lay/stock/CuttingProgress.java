@@ -29,7 +29,7 @@ public record CuttingProgress(LayPlan plan, List<LayPiece> copies) {
     }
 
     /** What of the wanted copies is not cut from these cloths yet, or was spoilt. */
-    List<LayPiece> rest(List<LayPiece> wanted, List<ClothResult> cloths) {
+    public List<LayPiece> rest(List<LayPiece> wanted, List<ClothResult> cloths) {
         Set<String> names = cloths.stream().map(ClothResult::name).collect(Collectors.toSet());
         List<LayPiece> rest = new ArrayList<>(wanted);
         for (LayPlan.EarlierCut cut : plan.soFar()) {

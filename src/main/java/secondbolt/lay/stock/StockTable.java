@@ -61,8 +61,22 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
             List<LayPiece> wanted,
             Trial trial,
             Effort effort) {
+        return layRest(role, cloths, progress.rest(wanted, cloths), trial, effort);
+    }
+
+    /**
+     * Lays what is missing on what is left of the cloths.
+     *
+     * @param cloths whose size is known
+     * @param single single copies, none of which is cut yet
+     */
+    public StockLay layRest(
+            Role role,
+            List<ClothResult> cloths,
+            List<LayPiece> single,
+            Trial trial,
+            Effort effort) {
         Stock stock = new Stock(role, spreads(cloths, trial.isFolded()));
-        List<LayPiece> single = progress.rest(wanted, cloths);
         List<LayPiece> rest = trial.isFolded() ? FoldedPieces.of(single) : single;
         StockSearch.Outcome found = StockSearch.search(lays, stock, rest, trial, effort);
         Lay lay = found.lay();
