@@ -38,11 +38,9 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
     }
 
     /** Whether pieces are larger than all sound cloth, so that no lay need be looked for. */
-    public boolean isTooMuch(List<ClothResult> cloths, List<LayPiece> wanted) {
+    public boolean isTooMuch(Role role, List<ClothResult> cloths, List<LayPiece> wanted) {
         double area =
-                progress.rest(wanted, cloths).stream()
-                        .mapToDouble(p -> p.outline().areaMm2())
-                        .sum();
+                progress.rest(wanted, role).stream().mapToDouble(p -> p.outline().areaMm2()).sum();
         return area
                 > spreads(cloths, false).stream()
                         .mapToDouble(s -> s.soundForHidden().areaMm2())
@@ -61,7 +59,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
             List<LayPiece> wanted,
             Trial trial,
             Effort effort) {
-        return layRest(role, cloths, progress.rest(wanted, cloths), trial, effort);
+        return layRest(role, cloths, progress.rest(wanted, role), trial, effort);
     }
 
     /**
