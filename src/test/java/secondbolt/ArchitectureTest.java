@@ -64,6 +64,7 @@ class ArchitectureTest {
                     "closure.placket",
                     "cutting.line",
                     "cutting.sketch",
+                    "lay.log",
                     "lay.design",
                     "measure",
                     "garment",
@@ -498,6 +499,22 @@ class ArchitectureTest {
                         "lay.piece",
                         "lay.kept"));
         rooms.put(
+                "lay.log",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "garment",
+                        "worksheet",
+                        "textile.extent",
+                        "textile",
+                        "cloth.yields",
+                        "pattern.piece",
+                        "lay.plan",
+                        "lay.piece",
+                        "lay.stock"));
+        rooms.put(
                 "lay.design",
                 with(
                         Set.of(),
@@ -514,7 +531,8 @@ class ArchitectureTest {
                         "lay.plan",
                         "lay.piece",
                         "lay.kept",
-                        "lay.stock"));
+                        "lay.stock",
+                        "lay.log"));
         rooms.put(
                 "lay.picture",
                 Set.of(

@@ -26,6 +26,7 @@ final class LayFindings {
 
     static List<Finding> of(LayResult result, Tape tape) {
         LayFindings all = new LayFindings(result, tape);
+        all.findings.addAll(result.log());
         if (!result.made().crossed().isEmpty()) {
             all.add(
                     "lay-piece-crosses-itself",

@@ -72,7 +72,9 @@ public final class DemoLayBenchmark {
                 };
         LayDesk desk = new LayDesk(LayDesk.inMemory().store(), 2, watch);
         StockTable table =
-                new StockTable(new CuttingProgress(project.lay(), List.of()), new LayCache(desk));
+                new StockTable(
+                        CuttingProgress.of(project.lay(), List.of(), List.of()),
+                        new LayCache(desk));
         StockLay lay =
                 table.lay(
                         Role.MAIN,

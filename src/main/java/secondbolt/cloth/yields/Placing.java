@@ -36,7 +36,7 @@ public record Placing(Length left, Length top, AcrossAlong<Share> share) {
     }
 
     /** A flaw, drawn in with the cloth. */
-    Outline drawnIn(Patch patch) {
+    public Outline drawnIn(Patch patch) {
         return patch.outline().map(this::finished);
     }
 

@@ -13,6 +13,7 @@ import secondbolt.lay.kept.LayDesk;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.placement.Effort;
+import secondbolt.lay.log.CutLog;
 import secondbolt.lay.plan.Design;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.CuttingProgress;
@@ -22,6 +23,7 @@ import secondbolt.lay.stock.StockLay;
 import secondbolt.lay.stock.StockTable;
 import secondbolt.lay.stock.Trial;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Finding;
 
 /** Lays every design on the cloths there are, and on cloth from the bolt. */
 public final class LayCalculation {
@@ -31,6 +33,7 @@ public final class LayCalculation {
     private final List<ClothResult> cloths;
     private final LayPieces pieces;
     private final LayPlan plan;
+    private final Tape tape;
     private final CuttingProgress progress;
     private final StockTable table;
     private final BoltSearch bolts;
@@ -46,12 +49,14 @@ public final class LayCalculation {
         this.cloths = List.copyOf(cloths);
         this.pieces = new LayPieces(cutting);
         this.plan = plan;
+        this.tape = tape;
         this.progress =
-                new CuttingProgress(
+                CuttingProgress.of(
                         plan,
                         Arrays.stream(Role.values())
                                 .flatMap(r -> pieces.of(r, any -> true).stream())
-                                .toList());
+                                .toList(),
+                        cloths);
         LayCache lays = new LayCache(desk);
         this.table = new StockTable(progress, lays);
         this.bolts = new BoltSearch(lays, plan, tape);
@@ -92,17 +97,23 @@ public final class LayCalculation {
                 tried.addAll(
                         remedies.of(
                                 stock,
-                                pieces.of(stock.role(), isWanted(made)),
-                                (wanted, trial) ->
-                                        table.lay(
+                                progress.rest(
+                                        pieces.of(stock.role(), isWanted(made)), stock.role()),
+                                (missing, trial) ->
+                                        table.layRest(
                                                 stock.role(),
                                                 stock.cloths(),
-                                                wanted,
+                                                missing,
                                                 trial,
                                                 Effort.QUICK)));
             }
         }
-        return new LayResult(plan, chosen, others, together(chosen, others), tried, open());
+        return new LayResult(plan, chosen, others, together(chosen, others), tried, log(), open());
+    }
+
+    /** What is wrong with what is cut so far. */
+    private List<Finding> log() {
+        return plan.soFar().isEmpty() ? List.of() : new CutLog(progress, cloths, tape).findings();
     }
 
     private List<String> open() {
@@ -172,7 +183,7 @@ public final class LayCalculation {
             if (wanted.isEmpty() || known.isEmpty()) {
                 continue;
             }
-            if (table.isTooMuch(known, wanted)) {
+            if (table.isTooMuch(role, known, wanted)) {
                 return new LayResult.DesignPair(one.name(), two.name(), List.of(), Remnants.NONE);
             }
             stocks.add(

@@ -6,6 +6,7 @@ import secondbolt.garment.Role;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
+import secondbolt.worksheet.Finding;
 
 /**
  * All designs worked out.
@@ -15,6 +16,7 @@ import secondbolt.lay.stock.StockLay;
  * @param others the other designs, looked at quickly
  * @param together every two designs that fit each by itself, made both
  * @param remedies what was tried because not all pieces fit
+ * @param log what is wrong with what is cut so far
  * @param open names of cloths whose size or shrinkage is not known
  */
 public record LayResult(
@@ -23,12 +25,14 @@ public record LayResult(
         List<DesignLay> others,
         List<DesignPair> together,
         List<Remedy> remedies,
+        List<Finding> log,
         List<String> open) {
     /** Copies the lists. */
     public LayResult {
         others = List.copyOf(others);
         together = List.copyOf(together);
         remedies = List.copyOf(remedies);
+        log = List.copyOf(log);
         open = List.copyOf(open);
     }
 

@@ -44,10 +44,12 @@ public final class FoldedPieces {
         return other.piece().equals(piece.piece())
                 && !piece.isMirrored()
                 && other.copy() == piece.copy() + 1
-                && (other.isMirrored() || isItsOwnMirrorImage(piece.outline()));
+                && (other.isMirrored() || isItsOwnMirrorImage(piece));
     }
 
-    private static boolean isItsOwnMirrorImage(Outline outline) {
+    /** Whether one of either hand is cut alike, as a rectangle is. */
+    public static boolean isItsOwnMirrorImage(LayPiece piece) {
+        Outline outline = piece.full();
         double axis = outline.box().middle().xMm();
         Region one = Region.of(outline);
         Region two = Region.of(outline.map(p -> new Point(2 * axis - p.xMm(), p.yMm())));
@@ -60,6 +62,12 @@ public final class FoldedPieces {
                         .flatMap(LayPieces::fold)
                         .filter(f -> isUpright(f) || isLevel(f))
                         .isPresent();
+    }
+
+    /** Whether a piece is drawn half, with its fold down the middle of the whole. */
+    public static boolean isOnUprightFold(LayPiece piece) {
+        return piece.isOpened()
+                && piece.cut().flatMap(LayPieces::fold).filter(FoldedPieces::isUpright).isPresent();
     }
 
     static boolean isUpright(EdgeLine fold) {

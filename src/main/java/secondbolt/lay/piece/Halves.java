@@ -1,6 +1,7 @@
 package secondbolt.lay.piece;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,44 +10,80 @@ import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Region;
 
-/** Pieces cut in two across, with an allowance at the seam for each half. */
+/**
+ * Pieces cut in parts, with an allowance on both sides of every seam: in two across, or in panels
+ * side by side, with seams down the piece as it is drawn.
+ */
 public final class Halves {
     private Halves() {}
 
+    /** Which way the new seams run. */
+    public enum Seams {
+        /** Across the piece as it is drawn, in the middle of its length. */
+        ACROSS,
+        /** Down the piece as it is drawn; in two parts, in the middle of its width. */
+        DOWN
+    }
+
     /**
-     * All pieces, some of them in halves.
+     * All pieces, some of them in parts.
      *
      * @param isParted which
-     * @param allowanceMm what each half gets at the seam
+     * @param seams which way they are parted
+     * @param count in how many equal parts, from 2
+     * @param allowanceMm what each part gets at a seam
      */
     public static List<LayPiece> of(
-            List<LayPiece> pieces, Predicate<LayPiece> isParted, double allowanceMm) {
+            List<LayPiece> pieces,
+            Predicate<LayPiece> isParted,
+            Seams seams,
+            int count,
+            double allowanceMm) {
         List<LayPiece> parted = new ArrayList<>();
         for (LayPiece piece : pieces) {
-            List<LayPiece> halves = isParted.test(piece) ? halves(piece, allowanceMm) : List.of();
-            parted.addAll(halves.isEmpty() ? List.of(piece) : halves);
+            List<LayPiece> parts =
+                    isParted.test(piece) ? parts(piece, seams, count, allowanceMm) : List.of();
+            parted.addAll(parts.isEmpty() ? List.of(piece) : parts);
         }
         return List.copyOf(parted);
     }
 
     /** Nothing if one of them is more than one part, or none. */
-    private static List<LayPiece> halves(LayPiece piece, double allowanceMm) {
-        Box box = piece.outline().box();
-        double middleMm = box.middle().yMm();
-        double upperMm = middleMm + allowanceMm - box.topMm();
-        Optional<LayPiece> upper =
-                part(piece, new Box(box.leftMm(), box.topMm(), box.widthMm(), upperMm));
-        Optional<LayPiece> lower =
-                part(
-                        piece,
-                        new Box(
-                                box.leftMm(),
-                                middleMm - allowanceMm,
-                                box.widthMm(),
-                                box.bottomMm() - middleMm + allowanceMm));
-        return upper.isPresent() && lower.isPresent()
-                ? List.of(upper.get(), lower.get())
-                : List.of();
+    private static List<LayPiece> parts(
+            LayPiece piece, Seams seams, int count, double allowanceMm) {
+        List<LayPiece> parts = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Box box = box(piece.outline().box(), seams, i, count, allowanceMm);
+            part(piece, box).ifPresent(parts::add);
+        }
+        if (parts.size() < count) {
+            return List.of();
+        }
+        // A mirror image begins at the other side, so that the parts of a pair come in one order.
+        if (piece.isMirrored() && seams == Seams.DOWN) {
+            Collections.reverse(parts);
+        }
+        return parts;
+    }
+
+    /** Where one part lies, with its allowance beyond each seam. */
+    private static Box box(Box whole, Seams seams, int number, int count, double allowanceMm) {
+        double beforeMm = number > 0 ? allowanceMm : 0;
+        double afterMm = number < count - 1 ? allowanceMm : 0;
+        if (seams == Seams.DOWN) {
+            double stepMm = whole.widthMm() / count;
+            return new Box(
+                    whole.leftMm() + number * stepMm - beforeMm,
+                    whole.topMm(),
+                    stepMm + beforeMm + afterMm,
+                    whole.heightMm());
+        }
+        double stepMm = whole.heightMm() / count;
+        return new Box(
+                whole.leftMm(),
+                whole.topMm() + number * stepMm - beforeMm,
+                whole.widthMm(),
+                stepMm + beforeMm + afterMm);
     }
 
     private static Optional<LayPiece> part(LayPiece piece, Box box) {

@@ -97,6 +97,7 @@ public record LayPlan(
      * @param at where the box round its cutting line begins, on the trimmed and washed cloth
      * @param turnDegrees how far it was turned
      * @param isMirrored whether it is the mirror image
+     * @param isTurnedOver whether it is used with its wrong side out, as the other hand
      * @param isSpoilt whether it must be cut again, and smaller pieces may be cut from it
      */
     public record EarlierCut(
@@ -105,7 +106,13 @@ public record LayPlan(
             Point at,
             int turnDegrees,
             boolean isMirrored,
-            boolean isSpoilt) {}
+            boolean isTurnedOver,
+            boolean isSpoilt) {
+        /** Whether it serves as the mirror image. */
+        public boolean servesMirrored() {
+            return isMirrored != isTurnedOver;
+        }
+    }
 
     /** The gap, 3 mm if not told; common practice, no source. */
     public Length gapOrUsual() {

@@ -220,6 +220,13 @@ public final class LaySection {
             Key.optional("turn", Forms.whole(0, 359), "How far it was turned, in degrees.", "180");
     private static final Key<Boolean> MIRRORED =
             Key.optional("mirrored", Forms.yesOrNo(), "Whether it is the mirror image.", "yes");
+    private static final Key<Boolean> TURNED_OVER =
+            Key.optional(
+                    "turned over",
+                    Forms.yesOrNo(),
+                    "Whether it is used with its wrong side out, as the other hand; only of a cloth"
+                            + " that looks the same on both sides.",
+                    "yes");
     private static final Key<Boolean> SPOILT =
             Key.optional(
                     "spoilt",
@@ -236,7 +243,7 @@ public final class LaySection {
                             "pieces that are cut",
                             MapForm.of(
                                     "a piece that is cut",
-                                    List.of(PIECE, CLOTH, AT, TURN, MIRRORED, SPOILT),
+                                    List.of(PIECE, CLOTH, AT, TURN, MIRRORED, TURNED_OVER, SPOILT),
                                     LaySection::cut),
                             0,
                             200),
@@ -302,6 +309,7 @@ public final class LaySection {
                         new Point(at.across().millimetres(), at.along().millimetres()),
                         fields.get(TURN).orElse(0),
                         fields.get(MIRRORED).orElse(false),
+                        fields.get(TURNED_OVER).orElse(false),
                         fields.get(SPOILT).orElse(false)));
     }
 }

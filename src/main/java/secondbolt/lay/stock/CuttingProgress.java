@@ -1,12 +1,14 @@
 package secondbolt.lay.stock;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import secondbolt.cloth.yields.ClothResult;
+import secondbolt.garment.Role;
+import secondbolt.lay.piece.FoldedPieces;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.placement.Orientation;
@@ -21,27 +23,51 @@ import secondbolt.shape.Region;
  *
  * @param plan as the maker wrote it
  * @param copies all copies of all pieces of the pattern
+ * @param roles what each cloth is for, by its name
  */
-public record CuttingProgress(LayPlan plan, List<LayPiece> copies) {
-    /** Copies the list. */
+public record CuttingProgress(LayPlan plan, List<LayPiece> copies, Map<String, Role> roles) {
+    /** Copies both. */
     public CuttingProgress {
         copies = List.copyOf(copies);
+        roles = Map.copyOf(roles);
     }
 
-    /** What of the wanted copies is not cut from these cloths yet, or was spoilt. */
-    List<LayPiece> rest(List<LayPiece> wanted, List<ClothResult> cloths) {
-        Set<String> names = cloths.stream().map(ClothResult::name).collect(Collectors.toSet());
+    /** What is cut already of the cloths there are. */
+    public static CuttingProgress of(
+            LayPlan plan, List<LayPiece> copies, List<ClothResult> cloths) {
+        Map<String, Role> roles = new HashMap<>();
+        cloths.forEach(c -> roles.put(c.name(), c.cloth().textile().roleOrMain()));
+        return new CuttingProgress(plan, copies, roles);
+    }
+
+    /** What of the wanted copies is not cut of the cloths of a role yet, or was spoilt. */
+    public List<LayPiece> rest(List<LayPiece> wanted, Role role) {
         List<LayPiece> rest = new ArrayList<>(wanted);
-        for (LayPlan.EarlierCut cut : plan.soFar()) {
-            if (names.contains(cut.cloth().value()) && !cut.isSpoilt()) {
-                rest.stream()
-                        .filter(piece -> isOf(piece, cut))
-                        .filter(piece -> piece.isMirrored() == cut.isMirrored())
-                        .findFirst()
-                        .ifPresent(rest::remove);
-            }
+        List<LayPlan.EarlierCut> others = new ArrayList<>();
+        for (LayPlan.EarlierCut cut : sound(role)) {
+            Optional<LayPiece> same =
+                    rest.stream()
+                            .filter(piece -> isOf(piece, cut))
+                            .filter(piece -> piece.isMirrored() == cut.servesMirrored())
+                            .findFirst();
+            same.ifPresentOrElse(rest::remove, () -> others.add(cut));
+        }
+        // What has no hand serves as either.
+        for (LayPlan.EarlierCut cut : others) {
+            rest.stream()
+                    .filter(piece -> isOf(piece, cut))
+                    .filter(FoldedPieces::isItsOwnMirrorImage)
+                    .findFirst()
+                    .ifPresent(rest::remove);
         }
         return rest;
+    }
+
+    /** What is cut of the cloths of a role and was not spoilt, in the order written. */
+    public List<LayPlan.EarlierCut> sound(Role role) {
+        return plan.soFar().stream()
+                .filter(cut -> !cut.isSpoilt() && roles.get(cut.cloth().value()) == role)
+                .toList();
     }
 
     private static boolean isOf(LayPiece piece, LayPlan.EarlierCut cut) {
@@ -60,7 +86,11 @@ public record CuttingProgress(LayPlan plan, List<LayPiece> copies) {
                 .toList();
     }
 
-    private Optional<Outline> outline(LayPlan.EarlierCut cut) {
+    /**
+     * Where it was cut, on the trimmed and washed cloth laid out single; nothing of a piece that is
+     * cut of nothing, or whose cutting line crosses itself.
+     */
+    public Optional<Outline> outline(LayPlan.EarlierCut cut) {
         UnaryOperator<Point> side =
                 cut.isMirrored() ? LayPieces.MIRROR : UnaryOperator.<Point>identity();
         return copies.stream()

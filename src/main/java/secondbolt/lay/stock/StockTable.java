@@ -38,11 +38,9 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
     }
 
     /** Whether pieces are larger than all sound cloth, so that no lay need be looked for. */
-    public boolean isTooMuch(List<ClothResult> cloths, List<LayPiece> wanted) {
+    public boolean isTooMuch(Role role, List<ClothResult> cloths, List<LayPiece> wanted) {
         double area =
-                progress.rest(wanted, cloths).stream()
-                        .mapToDouble(p -> p.outline().areaMm2())
-                        .sum();
+                progress.rest(wanted, role).stream().mapToDouble(p -> p.outline().areaMm2()).sum();
         return area
                 > spreads(cloths, false).stream()
                         .mapToDouble(s -> s.soundForHidden().areaMm2())
@@ -61,8 +59,22 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
             List<LayPiece> wanted,
             Trial trial,
             Effort effort) {
+        return layRest(role, cloths, progress.rest(wanted, role), trial, effort);
+    }
+
+    /**
+     * Lays what is missing on what is left of the cloths.
+     *
+     * @param cloths whose size is known
+     * @param single single copies, none of which is cut yet
+     */
+    public StockLay layRest(
+            Role role,
+            List<ClothResult> cloths,
+            List<LayPiece> single,
+            Trial trial,
+            Effort effort) {
         Stock stock = new Stock(role, spreads(cloths, trial.isFolded()));
-        List<LayPiece> single = progress.rest(wanted, cloths);
         List<LayPiece> rest = trial.isFolded() ? FoldedPieces.of(single) : single;
         StockSearch.Outcome found = StockSearch.search(lays, stock, rest, trial, effort);
         Lay lay = found.lay();

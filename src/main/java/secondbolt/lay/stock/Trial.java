@@ -128,7 +128,7 @@ public record Trial(
      * How a piece may be turned. On a one-way cloth all pieces of one grain lie the same way, so
      * that they shade alike; only what nobody sees may be turned about.
      */
-    List<Integer> turns(LayPiece piece, boolean oneWay) {
+    public List<Integer> turns(LayPiece piece, boolean oneWay) {
         Piece.Grain grain =
                 free.contains(piece.piece().name()) ? Piece.Grain.ANY : plan.grain(piece.piece());
         List<Integer> turns =
