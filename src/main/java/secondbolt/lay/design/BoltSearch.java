@@ -9,6 +9,7 @@ import secondbolt.lay.kept.LayCache;
 import secondbolt.lay.piece.FoldedPieces;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Goal;
 import secondbolt.lay.placement.Lay;
 import secondbolt.lay.plan.Interfacing;
 import secondbolt.lay.plan.LayPlan;
@@ -123,7 +124,7 @@ public final class BoltSearch {
         SpreadCloth bolt = SpreadCloth.fromBolt(cuttable, lengthMm, like);
         Stock stock = new Stock(role, List.of(trial.isFolded() ? bolt.folded() : bolt));
         List<LayPiece> wanted = trial.isFolded() ? FoldedPieces.of(single) : single;
-        Lay lay = StockSearch.search(lays, stock, wanted, trial, Effort.QUICK).lay();
+        Lay lay = StockSearch.search(lays, stock, wanted, trial, Effort.QUICK, Goal.SHORT).lay();
         if (!lay.leftOver().isEmpty()) {
             return new BoltLength(role, width, cuttable, Optional.empty(), Optional.empty());
         }

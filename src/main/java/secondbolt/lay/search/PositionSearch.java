@@ -14,6 +14,9 @@ final class PositionSearch {
 
     private static final int NEAR = 16;
 
+    /** So many right beside another item, where it lies exactly if both sides are straight. */
+    private static final int BESIDE = 4;
+
     private final OverlapScorer scorer;
     private final SeededRandom random;
     private final int containers;
@@ -50,6 +53,9 @@ final class PositionSearch {
         }
         for (int i = 0; i < WIDE; i++) {
             anywhere(item, choices);
+        }
+        for (int i = 0; i < BESIDE; i++) {
+            beside(item, choices);
         }
         double least = was;
         int at = -1;
@@ -97,6 +103,31 @@ final class PositionSearch {
         InnerFit innerFit = scorer.innerFit(container, option);
         double x = innerFit.atShareX(random.share());
         double y = innerFit.atShareY(random.share(), scorer.limit[container]);
+        score(item, container, option, x, y);
+    }
+
+    /** With its box touching that of another, but for the gap, and in line with it or not. */
+    private void beside(int item, int[] choices) {
+        Arrangement arrangement = scorer.arrangement;
+        int other = random.below(scorer.problem.items());
+        int container = arrangement.container[other];
+        int option = choices[random.below(choices.length)];
+        int side = random.below(8);
+        if (other == item || !scorer.hasRoom(container, option)) {
+            return;
+        }
+        PlacementOption shape = scorer.problem.options.get(option);
+        PlacementOption there = scorer.problem.options.get(arrangement.option[other]);
+        double gap = scorer.problem.gapMm();
+        boolean inLine = (side & 4) != 0;
+        double x = inLine ? arrangement.x[other] : arrangement.x[item];
+        double y = inLine ? arrangement.y[other] : arrangement.y[item];
+        switch (side & 3) {
+            case 0 -> x = arrangement.x[other] + there.widthMm() + gap;
+            case 1 -> x = arrangement.x[other] - shape.widthMm() - gap;
+            case 2 -> y = arrangement.y[other] + there.heightMm() + gap;
+            default -> y = arrangement.y[other] - shape.heightMm() - gap;
+        }
         score(item, container, option, x, y);
     }
 

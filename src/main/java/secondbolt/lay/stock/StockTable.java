@@ -12,6 +12,7 @@ import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Goal;
 import secondbolt.lay.placement.Lay;
 import secondbolt.shape.Box;
 
@@ -22,6 +23,11 @@ import secondbolt.shape.Box;
  * @param lays searches them
  */
 public record StockTable(CuttingProgress progress, LayCache lays) {
+    /** What fits exactly may exceed its cloth by the last bits of its coordinates. */
+    private static final double SAME_MM = 1e-6;
+
+    private static final double SAME_SHARE = 1e-9;
+
     /** Those of the cloths that a piece could lie on, the largest first. */
     private List<SpreadCloth> spreads(List<ClothResult> cloths, boolean folded) {
         return cloths.stream()
@@ -40,11 +46,14 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
     /** Whether pieces are larger than all sound cloth, so that no lay need be looked for. */
     public boolean isTooMuch(Role role, List<ClothResult> cloths, List<LayPiece> wanted) {
         double area =
-                progress.rest(wanted, role).stream().mapToDouble(p -> p.outline().areaMm2()).sum();
-        return area
-                > spreads(cloths, false).stream()
+                progress.rest(wanted, role).stream()
+                        .mapToDouble(p -> p.outline().areaMm2())
+                        .sum();
+        double sound =
+                spreads(cloths, false).stream()
                         .mapToDouble(s -> s.soundForHidden().areaMm2())
                         .sum();
+        return area > sound * (1 + SAME_SHARE);
     }
 
     /**
@@ -76,7 +85,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
             Effort effort) {
         Stock stock = new Stock(role, spreads(cloths, trial.isFolded()));
         List<LayPiece> rest = trial.isFolded() ? FoldedPieces.of(single) : single;
-        StockSearch.Outcome found = StockSearch.search(lays, stock, rest, trial, effort);
+        StockSearch.Outcome found = StockSearch.search(lays, stock, rest, trial, effort, Goal.REMNANT);
         Lay lay = found.lay();
         List<LaidPiece> laid =
                 lay.placements().stream()
@@ -116,6 +125,9 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
         return !stock.spreads().isEmpty()
                 && stock.spreads().stream()
                         .map(spread -> spread.soundForHidden().box())
-                        .allMatch(sound -> longest > Math.max(sound.widthMm(), sound.heightMm()));
+                        .allMatch(
+                                sound ->
+                                        longest - SAME_MM
+                                                > Math.max(sound.widthMm(), sound.heightMm()));
     }
 }
