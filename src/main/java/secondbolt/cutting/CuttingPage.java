@@ -11,7 +11,6 @@ import secondbolt.cutting.sketch.PicturePiece;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Pattern;
-import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Box;
 
 /**
@@ -48,7 +47,9 @@ record CuttingPage(CuttingResult result, Tape tape) {
 
     private String taped() {
         return "Known by tape only, so not printed full size: "
-                + result.taped().stream().map(Piece::name).collect(Collectors.joining(", "))
+                + result.taped().stream()
+                        .map(taped -> taped.piece().name())
+                        .collect(Collectors.joining(", "))
                 + ". Cut them from your own pattern.";
     }
 

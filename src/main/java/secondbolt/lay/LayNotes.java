@@ -6,12 +6,13 @@ import java.util.Map;
 import java.util.stream.Stream;
 import secondbolt.cutting.line.CutPiece;
 import secondbolt.cutting.line.CuttingResult;
+import secondbolt.cutting.line.TapedCut;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.BoltSearch;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.plan.Design;
+import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Finding;
@@ -74,15 +75,21 @@ record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
                             BoltSearch.SELVAGES.source()));
         }
         assumed.addAll(assumedOfInterfacing());
-        List<String> taped = cutting.taped().stream().map(Piece::name).toList();
-        if (!taped.isEmpty()) {
-            assumed.add(
-                    new Assumed(
-                            "the cutting line of " + String.join(", ", taped),
-                            "the box with the seam allowance all round",
-                            "known by tape only; " + Convention.COMMON_PRACTICE));
-        }
+        cutting.taped().forEach(taped -> assumed.add(assumed(taped)));
         return assumed;
+    }
+
+    private Assumed assumed(TapedCut taped) {
+        return new Assumed(
+                "the cutting line of " + taped.piece().name(),
+                "a box of "
+                        + tape.print(Length.ofComputedMillimetres(taped.whole().widthMm()))
+                        + " by "
+                        + tape.print(Length.ofComputedMillimetres(taped.whole().heightMm()))
+                        + taped.piece().fold().map(f -> ", opened at " + f).orElse(""),
+                "known by tape only: the box, with the widest allowances its edges may have at its"
+                        + " sides unless they are included; "
+                        + Convention.COMMON_PRACTICE);
     }
 
     private List<Assumed> assumedOfInterfacing() {

@@ -48,10 +48,11 @@ public final class CuttingCalculation {
 
     private CuttingResult result() {
         List<CutPiece> pieces = new ArrayList<>();
-        List<Piece> taped = new ArrayList<>();
+        List<TapedCut> taped = new ArrayList<>();
         for (Piece piece : fit.pieces()) {
             Optional<PieceShape.Drawn> shape = piece.shape().asDrawn();
-            shape.ifPresentOrElse(s -> pieces.add(cut(piece, s)), () -> taped.add(piece));
+            shape.ifPresent(s -> pieces.add(cut(piece, s)));
+            piece.shape().asTaped().ifPresent(s -> taped.add(taped(piece, s)));
         }
         Pattern pattern = fit.pattern();
         return new CuttingResult(
@@ -63,13 +64,14 @@ public final class CuttingCalculation {
                 oneHand(pieces, taped));
     }
 
-    private List<Piece> oneHand(List<CutPiece> drawn, List<Piece> taped) {
+    private List<Piece> oneHand(List<CutPiece> drawn, List<TapedCut> taped) {
         List<Piece> oneHand = new ArrayList<>();
         drawn.stream()
                 .filter(cut -> Handed.isAsked(cut.piece()))
                 .filter(cut -> cut.crossing().isEmpty() && Handed.is(cut))
                 .forEach(cut -> oneHand.add(cut.piece()));
         taped.stream()
+                .map(TapedCut::piece)
                 .filter(piece -> Handed.isAsked(piece))
                 .filter(piece -> Handed.is(piece, fit.pattern().meanings()))
                 .forEach(oneHand::add);
@@ -84,10 +86,9 @@ public final class CuttingCalculation {
     }
 
     private CutPiece cut(Piece piece, PieceShape.Drawn shape) {
-        boolean included =
-                fit.pattern().allowance().map(Pattern.Allowance::isIncluded).orElse(false);
+        boolean included = isIncluded();
         List<EdgeAllowance> edges =
-                shape.edges().stream().map(edge -> allowance(piece, edge)).toList();
+                shape.edges().stream().map(edge -> allowance(piece, edge.name())).toList();
         Optional<PieceShape.Drawn> before =
                 fit.pattern()
                         .find(piece.name())
@@ -105,8 +106,21 @@ public final class CuttingCalculation {
         return CuttingLine.of(lines, widths);
     }
 
-    private EdgeAllowance allowance(Piece piece, NamedEdge edge) {
-        String name = edge.name();
+    private boolean isIncluded() {
+        return fit.pattern().allowance().map(Pattern.Allowance::isIncluded).orElse(false);
+    }
+
+    /** By its box, which is the cut piece already where the allowances are included. */
+    private TapedCut taped(Piece piece, PieceShape.Taped shape) {
+        boolean included = isIncluded();
+        return new TapedCutting(
+                        fit.pattern().meanings(),
+                        edge -> included ? 0 : allowance(piece, edge).width().millimetres(),
+                        included ? 0 : allowance().millimetres())
+                .of(piece, shape);
+    }
+
+    private EdgeAllowance allowance(Piece piece, String name) {
         if (piece.fold().filter(name::equals).isPresent()) {
             return new EdgeAllowance(name, Length.ZERO, Allowance.Kind.FOLD);
         }

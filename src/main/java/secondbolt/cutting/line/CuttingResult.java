@@ -21,7 +21,7 @@ public record CuttingResult(
         Length allowance,
         boolean isAssumed,
         List<CutPiece> pieces,
-        List<Piece> taped,
+        List<TapedCut> taped,
         List<Piece> oneHand) {
     /** Copies the lists. */
     public CuttingResult {

@@ -57,11 +57,10 @@ public final class FoldedPieces {
     }
 
     private static boolean isOnFold(LayPiece piece) {
-        return piece.isOpened()
-                && piece.cut()
-                        .flatMap(LayPieces::fold)
-                        .filter(f -> isUpright(f) || isLevel(f))
-                        .isPresent();
+        return piece.opened()
+                .map(LayPiece.Opened::fold)
+                .filter(f -> isUpright(f) || isLevel(f))
+                .isPresent();
     }
 
     /** Whether a piece is drawn half, with its fold down the middle of the whole. */
@@ -85,9 +84,9 @@ public final class FoldedPieces {
                 piece.copy(),
                 piece.of(),
                 piece.isMirrored(),
-                true,
+                piece.opened(),
                 LayPiece.CutLayers.ON_FOLD,
-                LayPieces.half(piece.cut().orElseThrow()),
+                piece.opened().orElseThrow().half(),
                 piece.full(),
                 piece.pins());
     }

@@ -99,7 +99,7 @@ public final class Halves {
                                         piece.copy(),
                                         piece.of(),
                                         piece.isMirrored(),
-                                        false,
+                                        Optional.empty(),
                                         piece.layers(),
                                         outline,
                                         outline,

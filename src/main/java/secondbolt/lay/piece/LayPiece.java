@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.cutting.line.CutPiece;
 import secondbolt.pattern.piece.Piece;
+import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Outline;
 
 /**
@@ -14,7 +15,7 @@ import secondbolt.shape.Outline;
  * @param copy which copy, from 1; the first of two
  * @param of how many copies there are
  * @param isMirrored whether the copy is the mirror image
- * @param isOpened whether it is drawn on the fold and opened out
+ * @param opened how it is opened out, if it is drawn or taped half
  * @param layers how many layers are cut for it
  * @param outline what is laid: the cutting line, mirrored or opened if it is; a half on the fold
  * @param full the cutting line of the copy when it is cut; the same but for a half on the fold
@@ -26,7 +27,7 @@ public record LayPiece(
         int copy,
         int of,
         boolean isMirrored,
-        boolean isOpened,
+        Optional<Opened> opened,
         CutLayers layers,
         Outline outline,
         Outline full,
@@ -34,6 +35,19 @@ public record LayPiece(
     /** Copies the points. */
     public LayPiece {
         pins = List.copyOf(pins);
+    }
+
+    /**
+     * What is opened out.
+     *
+     * @param fold the edge on the fold
+     * @param half the cutting line of the half
+     */
+    public record Opened(EdgeLine fold, Outline half) {}
+
+    /** Whether it is drawn or taped half, and opened out. */
+    public boolean isOpened() {
+        return opened.isPresent();
     }
 
     /** How many layers of cloth are cut for it. */
@@ -51,13 +65,13 @@ public record LayPiece(
     /** The same with other pins. */
     public LayPiece with(List<PinPoint> newPins) {
         return new LayPiece(
-                piece, cut, copy, of, isMirrored, isOpened, layers, outline, full, newPins);
+                piece, cut, copy, of, isMirrored, opened, layers, outline, full, newPins);
     }
 
     /** The same cut from so many layers. */
     public LayPiece with(CutLayers newLayers) {
         return new LayPiece(
-                piece, cut, copy, of, isMirrored, isOpened, newLayers, outline, full, pins);
+                piece, cut, copy, of, isMirrored, opened, newLayers, outline, full, pins);
     }
 
     /** Its name, with its number where there are several. */

@@ -7,12 +7,10 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import secondbolt.cutting.line.CutPiece;
 import secondbolt.cutting.line.CuttingResult;
+import secondbolt.cutting.line.TapedCut;
 import secondbolt.garment.Role;
-import secondbolt.measure.Length;
 import secondbolt.pattern.piece.NamedEdge;
 import secondbolt.pattern.piece.Piece;
-import secondbolt.pattern.piece.PieceShape;
-import secondbolt.shape.Box;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Point;
@@ -36,12 +34,25 @@ public record LayPieces(CuttingResult cutting) {
         List<LayPiece> all = new ArrayList<>();
         for (CutPiece cut : cutting.pieces()) {
             if (isWanted.test(cut.name()) && cut.crossing().isEmpty()) {
-                all.addAll(copies(cut.piece(), Optional.of(cut), role, outline(cut), pins(cut)));
+                Optional<LayPiece.Opened> opened =
+                        fold(cut).map(f -> new LayPiece.Opened(f, half(cut)));
+                LayPiece one =
+                        whole(cut.piece(), Optional.of(cut), opened, outline(cut), pins(cut));
+                all.addAll(copies(one, role));
             }
         }
-        for (Piece taped : cutting.taped()) {
-            if (isWanted.test(taped.name())) {
-                all.addAll(copies(taped, Optional.empty(), role, box(taped), List.of()));
+        for (TapedCut taped : cutting.taped()) {
+            if (isWanted.test(taped.piece().name())) {
+                Optional<LayPiece.Opened> opened =
+                        taped.fold().map(f -> new LayPiece.Opened(f, taped.half()));
+                LayPiece one =
+                        whole(
+                                taped.piece(),
+                                Optional.empty(),
+                                opened,
+                                Outline.of(taped.whole()),
+                                List.of());
+                all.addAll(copies(one, role));
             }
         }
         return all;
@@ -55,31 +66,37 @@ public record LayPieces(CuttingResult cutting) {
                 .toList();
     }
 
-    private static List<LayPiece> copies(
+    /** A piece as if one of it were cut. */
+    private static LayPiece whole(
             Piece piece,
-            Optional<CutPiece> cutPiece,
-            Role role,
+            Optional<CutPiece> cut,
+            Optional<LayPiece.Opened> opened,
             Outline outline,
             List<PinPoint> pins) {
+        return new LayPiece(
+                piece, cut, 1, 1, false, opened, LayPiece.CutLayers.SINGLE, outline, outline, pins);
+    }
+
+    private static List<LayPiece> copies(LayPiece one, Role role) {
         List<LayPiece> copies = new ArrayList<>();
-        Optional<Piece.Cut> cut = Optional.ofNullable(piece.cuts().get(role));
+        Optional<Piece.Cut> cut = Optional.ofNullable(one.piece().cuts().get(role));
         int count = cut.map(Piece.Cut::count).orElse(0);
         for (int i = 0; i < count; i++) {
             boolean mirrored = cut.orElseThrow().mirrored() && i % 2 == 1;
             UnaryOperator<Point> side = mirrored ? MIRROR : UnaryOperator.<Point>identity();
-            Outline lies = outline.map(side);
+            Outline lies = one.outline().map(side);
             copies.add(
                     new LayPiece(
-                            piece,
-                            cutPiece,
+                            one.piece(),
+                            one.cut(),
                             i + 1,
                             count,
                             mirrored,
-                            cutPiece.isPresent() && piece.fold().isPresent(),
+                            one.opened(),
                             LayPiece.CutLayers.SINGLE,
                             lies,
                             lies,
-                            pins.stream().map(p -> p.moved(side.apply(p.at()))).toList()));
+                            one.pins().stream().map(p -> p.moved(side.apply(p.at()))).toList()));
         }
         return copies;
     }
@@ -162,28 +179,6 @@ public record LayPieces(CuttingResult cutting) {
         double footX = from.xMm() + t * dx;
         double footY = from.yMm() + t * dy;
         return new Point(2 * footX - point.xMm(), 2 * footY - point.yMm());
-    }
-
-    /** A piece known by tape is laid as its box, with the allowance all round. */
-    private Outline box(Piece taped) {
-        Length allowance = cutting.allowance().times(2);
-        PieceShape.Visitor<Box> sides =
-                new PieceShape.Visitor<>() {
-                    @Override
-                    public Box drawn(PieceShape.Drawn drawn) {
-                        return drawn.box();
-                    }
-
-                    @Override
-                    public Box taped(PieceShape.Taped shape) {
-                        return new Box(
-                                0,
-                                0,
-                                shape.across().plus(allowance).millimetres(),
-                                shape.along().plus(allowance).millimetres());
-                    }
-                };
-        return Outline.of(taped.shape().accept(sides));
     }
 
     /** The two corners farthest apart along the piece; on the fold, its ends. */

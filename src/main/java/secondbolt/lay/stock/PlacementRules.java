@@ -84,7 +84,7 @@ public record PlacementRules(Stock stock, Trial trial) {
     /** With its own fold on that of the cloth, which lies at the left. */
     private static List<PlacementRule> onFold(LayPiece piece, List<PlacementRule> rules) {
         List<PlacementRule> on = new ArrayList<>();
-        EdgeLine fold = piece.cut().flatMap(LayPieces::fold).orElseThrow();
+        EdgeLine fold = piece.opened().orElseThrow().fold();
         for (PlacementRule rule : rules) {
             double fromMm = rule.orientation().applyTo(fold.start()).xMm();
             double toMm = rule.orientation().applyTo(fold.end()).xMm();

@@ -14,20 +14,8 @@ public final class Parallel {
     private Parallel() {}
 
     /**
-     * The line so far to the left of an edge, as it leads: beside a straight one straight, beside
-     * any other a smooth curve.
-     *
-     * @param leftMm below zero to the right
-     */
-    public static EdgeLine edge(EdgeLine edge, double leftMm) {
-        List<Point> points = points(edge, leftMm);
-        return edge.isStraight()
-                ? EdgeLine.straight(points.get(0), points.get(points.size() - 1))
-                : EdgeLine.through(points);
-    }
-
-    /**
-     * Points of that line, so close together that straight lines between them will do for drawing.
+     * Points of the line so far to the left of an edge, as it leads, so close together that
+     * straight lines between them will do for drawing.
      *
      * @param leftMm below zero to the right
      */
