@@ -261,6 +261,8 @@ class ArchitectureTest {
                         "worksheet",
                         "topic",
                         "wearer",
+                        "textile",
+                        "textile.extent",
                         "pattern.piece",
                         "pattern",
                         "fit.size",

@@ -6,6 +6,7 @@ import secondbolt.fit.result.FitResult;
 import secondbolt.measure.Length;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Opening;
+import secondbolt.pattern.Seam;
 import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Open;
 
@@ -14,11 +15,16 @@ import secondbolt.worksheet.Open;
  *
  * @param opening which
  * @param opens all round after the alterations, with twice its slit
+ * @param stretched the same, stretched as far as its cloth goes; as much in woven cloth
  * @param open its edges of which it is not known whether the alterations changed them
  * @param needs the girth that must pass, if the wearer's is known
  */
 record OpeningCheck(
-        Opening opening, Length opens, List<EdgeSum.Term> open, Optional<Length> needs) {
+        Opening opening,
+        Length opens,
+        Length stretched,
+        List<EdgeSum.Term> open,
+        Optional<Length> needs) {
     /** Copies the edges. */
     OpeningCheck {
         open = List.copyOf(open);
@@ -33,9 +39,29 @@ record OpeningCheck(
                                         opening,
                                         result.lengthAfter(opening.edges().value())
                                                 .plus(opening.slit().times(2)),
+                                        reach(opening.edges().value(), result)
+                                                .plus(opening.slit().times(2)),
                                         result.open(opening.edges().value()),
                                         opening.over().girth(wearer)))
                 .toList();
+    }
+
+    /** Stretched, and no farther than a band that is sewn to it. */
+    private static Length reach(EdgeSum edges, FitResult result) {
+        Length reach = result.reach(edges);
+        for (Seam seam : result.pattern().seams()) {
+            EdgeSum one = seam.first().value();
+            EdgeSum two = seam.second().value();
+            Optional<EdgeSum> other =
+                    one.pieceEdges().equals(edges.pieceEdges())
+                            ? Optional.of(two)
+                            : Optional.of(one)
+                                    .filter(o -> two.pieceEdges().equals(edges.pieceEdges()));
+            Optional<Length> band =
+                    other.filter(o -> result.stretch().isBand(o, edges)).map(result::reach);
+            reach = band.filter(reach::isLongerThan).orElse(reach);
+        }
+        return reach.orLonger(result.lengthAfter(edges));
     }
 
     /** What stays open while that girth is not known. */
