@@ -262,6 +262,8 @@ class ArchitectureTest {
                         "worksheet",
                         "topic",
                         "wearer",
+                        "textile",
+                        "textile.extent",
                         "pattern.piece",
                         "pattern",
                         "fit.size",

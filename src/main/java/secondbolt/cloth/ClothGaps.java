@@ -24,6 +24,9 @@ final class ClothGaps {
     private static final Convention FROM_EDGES =
             new Convention(Length.ofInches(2, 1), Length.ofMillimetres(50), SPECIMENS);
 
+    private static final Convention STRETCHED =
+            Convention.common(Length.ofInches(4, 1), Length.ofMillimetres(100));
+
     private ClothGaps() {}
 
     static List<Assumed> assumed(ClothResult result, Tape tape) {
@@ -85,6 +88,18 @@ final class ClothGaps {
                             "the fibre of " + name,
                             "iron heat, wash and dye",
                             "Look for a label; ask a fabric shop; or burn one thread, with care."));
+        }
+        boolean isStretchOpen =
+                cloth.textile().stretch().filter(s -> s.toOptional().isEmpty()).isPresent();
+        if (isStretchOpen) {
+            open.add(
+                    new Open(
+                            "how far " + name + " stretches",
+                            "openings, bands and ease of a knit; they are judged as woven cloth",
+                            "Fold it, mark "
+                                    + tape.print(STRETCHED.on(tape))
+                                    + " on the fold, pull until it resists, and measure what they"
+                                    + " become; do so across and along."));
         }
         if (result.heaviness().weight().isEmpty()) {
             open.add(

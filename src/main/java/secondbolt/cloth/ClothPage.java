@@ -16,6 +16,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
 import secondbolt.textile.Fibre;
+import secondbolt.textile.Stretch;
 import secondbolt.textile.Textile;
 import secondbolt.textile.extent.Flaw;
 
@@ -85,6 +86,9 @@ record ClothPage(Tape tape) {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("Used for", textile.roleOrMain().word()));
         facts.add(Fact.of("Fibre", fibre(textile)));
+        if (textile.stretchOrNone().isAny()) {
+            facts.add(Fact.of("Stretches, across and along", stretch(textile.stretchOrNone())));
+        }
         result.cloth()
                 .extent()
                 .toOptional()
@@ -98,6 +102,13 @@ record ClothPage(Tape tape) {
         result.best().ifPresent(y -> facts.addAll(yielded(y, open)));
         facts.addAll(heaviness(result.heaviness(), result.changes()));
         return facts;
+    }
+
+    private static String stretch(Stretch stretch) {
+        String no = "not";
+        return stretch.across().map(s -> s.percent(0)).orElse(no)
+                + ", "
+                + stretch.along().map(s -> s.percent(0)).orElse(no);
     }
 
     private List<Fact> yielded(ClothYield y, boolean open) {

@@ -116,7 +116,9 @@ record FitPage(Tape tape) {
                 Table.Cell.of(
                         !check.isKnown()
                                 ? "not known"
-                                : check.meets() ? "meets" : "does not meet"));
+                                : check.isStretchedOn()
+                                        ? "is stretched on"
+                                        : check.meets() ? "meets" : "does not meet"));
     }
 
     private Both side(boolean isKnown, Length length) {
@@ -144,8 +146,12 @@ record FitPage(Tape tape) {
     }
 
     private Fact fact(OpeningCheck check) {
+        boolean stretches = check.stretched().isLongerThan(check.opens());
         return new Fact(
-                check.opening().what() + ", over the " + check.opening().over().word(),
-                side(check.open().isEmpty(), check.opens()));
+                check.opening().what()
+                        + ", over the "
+                        + check.opening().over().word()
+                        + (stretches ? ", stretched" : ""),
+                side(check.open().isEmpty(), check.stretched()));
     }
 }

@@ -36,7 +36,9 @@ final class FitSize {
                         List.copyOf(sides),
                         levels,
                         added(result.alterations(), meanings, sides, levels));
-        return SizeCalculation.work(new SizeInput(wearer, result.pattern().sizes(), pieces, tape));
+        return SizeCalculation.work(
+                new SizeInput(
+                        wearer, result.pattern().sizes(), pieces, result.stretch().round(), tape));
     }
 
     /** For each length of the body, the line it is altered at. */

@@ -8,12 +8,14 @@ import secondbolt.file.value.Trouble;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitCheck;
 import secondbolt.fit.result.FitResult;
+import secondbolt.fit.seam.EdgeStretch;
 import secondbolt.hem.plan.HemAllowances;
 import secondbolt.hem.plan.HemSection;
 import secondbolt.pattern.Alteration;
 import secondbolt.pattern.AlterationSection;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.PatternSection;
+import secondbolt.textile.ClothSection;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;
@@ -54,10 +56,19 @@ public final class FitTopic implements Topic<FitResult> {
             return Outcome.wrong(troubles);
         }
         FitResult result =
-                FitCalculation.work(sewn(pattern.get(), bench), alterations, bench.tape());
+                FitCalculation.work(
+                        sewn(pattern.get(), bench),
+                        alterations,
+                        stretch(pattern.get(), bench),
+                        bench.tape());
         return Outcome.of(
                 result,
                 FitWorksheet.of(result, bench.came(WearerTopic.NAME), bench.tape()).worksheet());
+    }
+
+    private static EdgeStretch stretch(Pattern pattern, Bench bench) {
+        return new ClothStretch(bench.written(ClothSection.KEY).orElse(Map.of()).values())
+                .of(pattern);
     }
 
     /** With what its hems take of allowances that its outlines include. */

@@ -6,6 +6,7 @@ import secondbolt.fit.result.FitResult;
 import secondbolt.measure.Length;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Opening;
+import secondbolt.pattern.Seam;
 import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Convention;
@@ -17,11 +18,16 @@ import secondbolt.worksheet.Open;
  * @param opening which
  * @param opens all round after the alterations, gathered and eased edges as they are sewn, with
  *     twice its slit
+ * @param stretched the same, stretched as far as its cloth goes; as much in woven cloth
  * @param open its edges of which it is not known whether the alterations changed them
  * @param needs the girth that must pass, if the wearer's is known
  */
 record OpeningCheck(
-        Opening opening, Length opens, List<EdgeSum.Term> open, Optional<Length> needs) {
+        Opening opening,
+        Length opens,
+        Length stretched,
+        List<EdgeSum.Term> open,
+        Optional<Length> needs) {
     /** Copies the edges. */
     OpeningCheck {
         open = List.copyOf(open);
@@ -36,9 +42,39 @@ record OpeningCheck(
                                         opening,
                                         SewnUp.of(result, opening.edges().value())
                                                 .plus(opening.slit().times(2)),
+                                        reach(opening.edges().value(), result)
+                                                .plus(opening.slit().times(2)),
                                         SewnUp.open(result, opening.edges().value()),
                                         opening.over().girth(wearer)))
                 .toList();
+    }
+
+    /** Stretched, and no farther than a band that is sewn to it. */
+    private static Length reach(EdgeSum edges, FitResult result) {
+        Length reach = result.reach(edges);
+        for (Seam seam : result.pattern().seams()) {
+            EdgeSum one = seam.first().value();
+            EdgeSum two = seam.second().value();
+            Optional<EdgeSum> other =
+                    one.pieceEdges().equals(edges.pieceEdges())
+                            ? Optional.of(two)
+                            : Optional.of(one)
+                                    .filter(o -> two.pieceEdges().equals(edges.pieceEdges()));
+            Optional<Length> band =
+                    other.filter(o -> result.stretch().isBand(o, edges)).map(result::reach);
+            reach = band.filter(reach::isLongerThan).orElse(reach);
+        }
+        return drawnIn(edges, reach.orLonger(result.lengthAfter(edges)), result);
+    }
+
+    /** As much less as the edges are shorter where they are sewn, gathered or eased. */
+    private static Length drawnIn(EdgeSum edges, Length reach, FitResult result) {
+        Length flat = result.lengthAfter(edges);
+        Length sewn = SewnUp.of(result, edges);
+        return sewn.equals(flat) || !flat.isPositive()
+                ? reach
+                : Length.ofComputedMillimetres(
+                        reach.millimetres() * sewn.millimetres() / flat.millimetres());
     }
 
     /** What stays open while that girth is not known. */

@@ -47,6 +47,9 @@ record OpeningFindings(TapedGaps gaps, Tape tape) {
                         + tape.print(needs)
                         + ".";
         Length easy = needs.plus(EASY);
+        if (check.stretched().isLongerThan(check.opens())) {
+            return ofAKnit(check, needs, sizes);
+        }
         if (check.opens().isShorterThan(needs)) {
             Length slit = easy.minus(check.opens()).dividedBy(2);
             return Optional.of(
@@ -57,7 +60,8 @@ record OpeningFindings(TapedGaps gaps, Tape tape) {
                             sizes + " In woven cloth it will not go over.",
                             "Open it by a slit of "
                                     + tape.print(slit.roundedUpTo(tape.mark()))
-                                    + " or more, a closing, or a wider edge."));
+                                    + " or more, a closing, or a wider edge; or, of a knit, write"
+                                    + " its `stretch` with the cloth."));
         }
         return check.opens().isShorterThan(easy)
                 ? Optional.of(
@@ -67,6 +71,31 @@ record OpeningFindings(TapedGaps gaps, Tape tape) {
                                 Level.CAUTION,
                                 sizes + " That is tight.",
                                 "Try it with a paper ring, or add a slit."))
+                : Optional.empty();
+    }
+
+    private Optional<Finding> ofAKnit(OpeningCheck check, Length needs, String sizes) {
+        String stretches = sizes + " Stretched it opens to " + tape.printBoth(check.stretched());
+        if (check.stretched().isShorterThan(needs)) {
+            Length slit = needs.minus(check.stretched()).dividedBy(2);
+            return Optional.of(
+                    new Finding(
+                            "opening-too-small",
+                            about(check),
+                            Level.STOP,
+                            stretches + ", and will not go over.",
+                            "Open it by a slit of "
+                                    + tape.print(slit.roundedUpTo(tape.mark()))
+                                    + " or more, a longer band, or a wider edge."));
+        }
+        return check.opens().isShorterThan(needs)
+                ? Optional.of(
+                        new Finding(
+                                "opening-stretches",
+                                about(check),
+                                Level.NOTE,
+                                stretches + ", and goes over.",
+                                "Sew it with a seam that stretches as far."))
                 : Optional.empty();
     }
 

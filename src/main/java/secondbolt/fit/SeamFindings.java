@@ -9,6 +9,7 @@ import secondbolt.fit.seam.SeamCheck;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Meanings;
 import secondbolt.pattern.Seam;
 import secondbolt.worksheet.Finding;
@@ -33,6 +34,9 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
 
     /** What is to be said of a seam; nothing if it meets. */
     Optional<Finding> of(SeamCheck check) {
+        if (check.isStretchedOn()) {
+            return Optional.of(stretchedOn(check));
+        }
         if (check.meets()) {
             return Optional.empty();
         }
@@ -63,7 +67,57 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 gaps.findOut(check.open()));
     }
 
+    private Finding stretchedOn(SeamCheck check) {
+        boolean isFirst = check.after().isFirstShortBand();
+        SeamCheck.Sides sides = check.after();
+        Length band = isFirst ? sides.first() : sides.second();
+        Length edge = isFirst ? sides.second() : sides.first();
+        Length reach = isFirst ? sides.firstReach() : sides.secondReach();
+        EdgeSum strip = (isFirst ? check.seam().first() : check.seam().second()).value();
+        EdgeSum other = (isFirst ? check.seam().second() : check.seam().first()).value();
+        return told(
+                check,
+                "seam-stretched-on",
+                Level.NOTE,
+                strip
+                        + ", "
+                        + tape.printBoth(band)
+                        + ", is stretched on to "
+                        + other
+                        + ", "
+                        + tape.printBoth(edge)
+                        + "; it stretches as far as "
+                        + tape.printBoth(reach)
+                        + ".",
+                "Mark both in quarters, pin quarter to quarter, and stretch the band only.");
+    }
+
+    /** A band of a knit that does not reach. */
+    private Finding tooShort(SeamCheck check) {
+        boolean isFirst = check.after().isFirstShortBand();
+        SeamCheck.Sides sides = check.after();
+        EdgeSum band = (isFirst ? check.seam().first() : check.seam().second()).value();
+        Length edge = isFirst ? sides.second() : sides.first();
+        Length reach = isFirst ? sides.firstReach() : sides.secondReach();
+        return told(
+                check,
+                "seam-band-too-short",
+                Level.STOP,
+                band
+                        + ", "
+                        + tape.printBoth(isFirst ? sides.first() : sides.second())
+                        + ", is to be stretched on to "
+                        + tape.printBoth(edge)
+                        + ", but stretches only as far as "
+                        + tape.printBoth(reach)
+                        + ".",
+                "Cut it longer, or of a cloth that stretches farther.");
+    }
+
     private Finding off(SeamCheck check, String amounts) {
+        if (check.isShortBand()) {
+            return tooShort(check);
+        }
         if (check.isBroken()) {
             LeftOut leftOut = LeftOut.of(check, result, tape);
             return told(

@@ -54,6 +54,7 @@ public final class ClothSection {
                                     ConditionKeys.SURVEYED,
                                     TextileKeys.NAP,
                                     TextileKeys.REPEAT,
+                                    TextileKeys.STRETCH,
                                     ConditionKeys.FLAWS,
                                     ConditionKeys.FEATURES,
                                     ConditionKeys.CLEAR),

@@ -18,6 +18,7 @@ import secondbolt.measure.Mass;
  * @param mass what the whole cloth weighs dry, before anything is trimmed
  * @param nap whether it may be turned; it may if not written
  * @param repeat the distance from one stripe or check to the next
+ * @param stretch how far it stretches; as a woven one, not at all, if not told
  */
 public record Textile(
         Optional<Role> role,
@@ -26,7 +27,8 @@ public record Textile(
         Optional<Answer<ClothWeight>> weight,
         Optional<Answer<Mass>> mass,
         Optional<Nap> nap,
-        Repeat repeat) {
+        Repeat repeat,
+        Optional<Answer<Stretch>> stretch) {
     /** How the fibre is known. */
     public enum KnownBy {
         /** From the label sewn in. */
@@ -89,6 +91,11 @@ public record Textile(
     /** What it is for, main if not written. */
     public Role roleOrMain() {
         return role.orElse(Role.MAIN);
+    }
+
+    /** How far it stretches; not at all if that is not told or not known. */
+    public Stretch stretchOrNone() {
+        return stretch.flatMap(Answer::toOptional).orElse(Stretch.NONE);
     }
 
     /** Whether it may be turned, if not written it may. */

@@ -90,7 +90,46 @@ final class TextileKeys {
                             + " seams match.",
                     "{along: 12, across: 12}");
 
+    private static final Key<Optional<Share>> STRETCH_ACROSS =
+            Key.optional("across", stretchOneWay(), "Crosswise; `none` if it does not.", "40 %");
+    private static final Key<Optional<Share>> STRETCH_ALONG =
+            Key.optional("along", stretchOneWay(), "Lengthwise; `none` if it does not.", "10 %");
+    static final Key<Answer<Stretch>> STRETCH =
+            Key.optional(
+                    "stretch",
+                    Forms.either(
+                            Forms.orUnknown(
+                                    MapForm.of(
+                                            "a stretch",
+                                            List.of(STRETCH_ACROSS, STRETCH_ALONG),
+                                            fields ->
+                                                    Optional.of(
+                                                            new Stretch(
+                                                                    fields.get(STRETCH_ACROSS)
+                                                                            .flatMap(s -> s),
+                                                                    fields.get(STRETCH_ALONG)
+                                                                            .flatMap(s -> s))))),
+                            Forms.word("none", Answer.known(Stretch.NONE))),
+                    "How far a knit stretches under your hand: fold it, mark 10 cm, pull until it"
+                            + " resists, and measure what they become; 14 cm are 40 %. Leave it out"
+                            + " for a woven cloth.",
+                    "{across: 40 %, along: 10 %}");
+
     private TextileKeys() {}
+
+    private static Form<Optional<Share>> stretchOneWay() {
+        Form<Optional<Share>> told =
+                Forms.parsed(
+                        "a stretch such as 40 %, up to 300 %, or `none`",
+                        text ->
+                                Share.parse(text)
+                                        .fold(
+                                                share -> Optional.of(share),
+                                                refusal -> Optional.<Share>empty())
+                                        .filter(s -> s.fraction() >= 0 && s.fraction() <= 3)
+                                        .map(s -> Optional.of(s).filter(t -> t.fraction() > 0)));
+        return Forms.either(told, Forms.word("none", Optional.<Share>empty()));
+    }
 
     private static Form<Fibre> pure() {
         return Forms.map(Forms.text(60), Fibre::pure);
@@ -118,7 +157,8 @@ final class TextileKeys {
                         byMass ? Optional.empty() : fields.get(WEIGHT),
                         byMass ? fields.get(MASS) : Optional.empty(),
                         fields.get(NAP),
-                        fields.get(REPEAT).orElse(Textile.Repeat.NONE)));
+                        fields.get(REPEAT).orElse(Textile.Repeat.NONE),
+                        fields.get(STRETCH)));
     }
 
     private static boolean addsUp(Map<String, Share> shares, Fields fields) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.alter.PieceChanges;
 import secondbolt.fit.alter.TapedGap;
+import secondbolt.fit.seam.EdgeStretch;
 import secondbolt.fit.seam.Lengths;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.fit.seam.SewnLengths;
@@ -25,6 +26,16 @@ public final class FitCalculation {
 
     /** The pattern altered; it must have passed {@link FitCheck}. */
     public static FitResult work(Pattern pattern, List<Alteration> alterations, Tape tape) {
+        return work(pattern, alterations, EdgeStretch.NONE, tape);
+    }
+
+    /**
+     * The same of cloth that stretches.
+     *
+     * @param stretch how far its edges stretch
+     */
+    public static FitResult work(
+            Pattern pattern, List<Alteration> alterations, EdgeStretch stretch, Tape tape) {
         List<Altered> altered = new ArrayList<>();
         PieceChanges changes = PieceChanges.NONE;
         SewnLengths lines = new SewnLengths(pattern.allowance());
@@ -45,11 +56,12 @@ public final class FitCalculation {
                 altered,
                 pieces,
                 pattern.seams().stream()
-                        .map(seam -> SeamCheck.of(seam, before, after, tape))
+                        .map(seam -> SeamCheck.of(seam, before, after, stretch, tape))
                         .toList(),
                 before,
                 after,
-                TapedGap.of(pattern, changes.lengthens()));
+                TapedGap.of(pattern, changes.lengthens()),
+                stretch);
     }
 
     /**

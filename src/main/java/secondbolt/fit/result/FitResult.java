@@ -5,6 +5,7 @@ import java.util.Optional;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.alter.PieceChanges;
 import secondbolt.fit.alter.TapedGap;
+import secondbolt.fit.seam.EdgeStretch;
 import secondbolt.fit.seam.Lengths;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
@@ -24,6 +25,7 @@ import secondbolt.pattern.piece.Piece;
  * @param before how long its edges were
  * @param after how long they are now
  * @param gaps what the tape does not tell of the lines that are moved
+ * @param stretch how far its edges stretch
  */
 public record FitResult(
         Pattern pattern,
@@ -32,7 +34,8 @@ public record FitResult(
         List<SeamCheck> seams,
         Lengths before,
         Lengths after,
-        List<TapedGap> gaps) {
+        List<TapedGap> gaps,
+        EdgeStretch stretch) {
     /** Copies the lists. */
     public FitResult {
         altered = List.copyOf(altered);
@@ -49,6 +52,11 @@ public record FitResult(
     /** What all of them together ask of the pieces. */
     PieceChanges changes() {
         return altered.stream().map(Altered::asked).reduce(PieceChanges.NONE, PieceChanges::and);
+    }
+
+    /** How long edges are together after the alterations when they are stretched. */
+    public Length reach(EdgeSum edges) {
+        return stretch.reach(edges, after);
     }
 
     /** The altered piece of this name, if there is one. */

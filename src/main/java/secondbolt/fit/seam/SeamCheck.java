@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import secondbolt.measure.Length;
+import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Seam;
@@ -34,6 +35,9 @@ public record SeamCheck(
     public static final Map<Tape, String> MEETS_IN_WORDS =
             Map.of(Tape.INCH, "a sixteenth of an inch", Tape.CENTIMETRE, "1 mm");
 
+    /** What is less shorter than that is a slip, not a band to be stretched; common practice. */
+    private static final Share LEAST_STRETCHED_ON = Share.ofPercent(105);
+
     /** Copies the edges. */
     public SeamCheck {
         open = List.copyOf(open);
@@ -45,14 +49,51 @@ public record SeamCheck(
      * @param first the side that may be meant to be longer
      * @param second the other
      * @param meant how long the first is meant to be beside the second
+     * @param firstReach how long the first is when it is stretched, if it is a band of a knit; else
+     *     the same as {@code first}
+     * @param secondReach the same of the second
      */
-    public record Sides(Length first, Length second, Length meant) {
-        static Sides of(Seam seam, Lengths lengths) {
+    public record Sides(
+            Length first, Length second, Length meant, Length firstReach, Length secondReach) {
+        static Sides of(Seam seam, Lengths lengths, EdgeStretch stretch) {
             Length first = lengths.of(seam.first().value());
             Length second = lengths.of(seam.second().value());
             double gathered = second.millimetres() * seam.gather().doubleValue();
             Length wide = seam.isGathered() ? Length.ofComputedMillimetres(gathered) : second;
-            return new Sides(first, second, wide.plus(seam.ease()));
+            EdgeSum one = seam.first().value();
+            EdgeSum two = seam.second().value();
+            boolean isOne = stretch.isBand(one, two);
+            boolean isTwo = stretch.isBand(two, one);
+            return new Sides(
+                    first,
+                    second,
+                    wide.plus(seam.ease()),
+                    isOne ? stretch.reach(one, lengths) : first,
+                    isTwo ? stretch.reach(two, lengths) : second);
+        }
+
+        private boolean isPlain() {
+            return meant.equals(second);
+        }
+
+        /** Whether the first is a band that is shorter, so that it is to be stretched on. */
+        public boolean isFirstShortBand() {
+            return isPlain() && firstReach.isLongerThan(first) && isFarShorter(first, second);
+        }
+
+        /** Whether the second is such a band. */
+        public boolean isSecondShortBand() {
+            return isPlain() && secondReach.isLongerThan(second) && isFarShorter(second, first);
+        }
+
+        private static boolean isFarShorter(Length band, Length edge) {
+            return edge.isLongerThan(band.times(LEAST_STRETCHED_ON));
+        }
+
+        /** Whether one side is a band of a knit that reaches when it is stretched. */
+        boolean isStretchedOn() {
+            return (isFirstShortBand() && !firstReach.isShorterThan(second))
+                    || (isSecondShortBand() && !secondReach.isShorterThan(first));
         }
 
         /** By how much the first is longer than meant; negative if it is shorter. */
@@ -62,13 +103,14 @@ public record SeamCheck(
     }
 
     /** A seam before and after the alterations, held against what the tape can show. */
-    public static SeamCheck of(Seam seam, Lengths before, Lengths after, Tape tape) {
-        Sides now = Sides.of(seam, after);
+    public static SeamCheck of(
+            Seam seam, Lengths before, Lengths after, EdgeStretch stretch, Tape tape) {
+        Sides now = Sides.of(seam, after, stretch);
         Length near = MEETS.on(tape);
         Length allowed = seam.isGathered() ? near.orLonger(now.meant().dividedBy(20)) : near;
         List<EdgeSum.Term> open = new ArrayList<>();
         seam.sides().forEach(side -> open.addAll(after.open(side.value())));
-        return new SeamCheck(seam, Sides.of(seam, before), now, allowed, open);
+        return new SeamCheck(seam, Sides.of(seam, before, stretch), now, allowed, open);
     }
 
     /** Whether the lengths of both sides after the alterations are known. */
@@ -83,12 +125,26 @@ public record SeamCheck(
 
     /** Whether its sides met before the alterations. */
     public boolean metBefore() {
-        return !before.difference().size().isLongerThan(allowed);
+        return before.isStretchedOn() || !before.difference().size().isLongerThan(allowed);
     }
 
     /** Whether it is known to meet. */
     public boolean meets() {
-        return isKnown() && !after.difference().size().isLongerThan(allowed);
+        return isKnown() && (isStretchedOn() || !after.difference().size().isLongerThan(allowed));
+    }
+
+    /**
+     * Whether one side is a band of a knit, shorter than the other as drawn already; one that only
+     * the alterations left behind is not.
+     */
+    public boolean isShortBand() {
+        return (before.isFirstShortBand() && after.isFirstShortBand())
+                || (before.isSecondShortBand() && after.isSecondShortBand());
+    }
+
+    /** Whether it meets because one side is a band of a knit that is stretched to the other. */
+    public boolean isStretchedOn() {
+        return isKnown() && isShortBand() && after.isStretchedOn();
     }
 
     /** Whether it met until the pattern was altered. */

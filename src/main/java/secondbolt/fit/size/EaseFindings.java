@@ -1,10 +1,13 @@
 package secondbolt.fit.size;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import secondbolt.measure.Length;
+import secondbolt.measure.Share;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
@@ -15,6 +18,18 @@ import secondbolt.worksheet.Subject;
 final class EaseFindings {
     /** From this age on the figures for grown people serve; common practice, no source. */
     private static final int GROWN_FROM_YEARS = 14;
+
+    private static final Set<BodyMeasure> GIRTHS =
+            EnumSet.of(
+                    BodyMeasure.BUST,
+                    BodyMeasure.CHEST,
+                    BodyMeasure.UNDER_BUST,
+                    BodyMeasure.WAIST,
+                    BodyMeasure.HIP,
+                    BodyMeasure.UPPER_ARM,
+                    BodyMeasure.THIGH,
+                    BodyMeasure.KNEE,
+                    BodyMeasure.CALF);
 
     private final SizeInput input;
     private final List<Finding> findings = new ArrayList<>();
@@ -40,7 +55,8 @@ final class EaseFindings {
 
     /**
      * The usual ease at a measurement, from the least of any source to the most of any; nothing for
-     * a child or while the age is not told, for the sources speak of grown people.
+     * a child, while the age is not told or of a knit, for the sources speak of grown people in
+     * woven cloth.
      */
     static Optional<SizeResult.Usual> usual(BodyMeasure measure, SizeInput input) {
         List<UsualEase> rows = rows(measure, input);
@@ -59,7 +75,7 @@ final class EaseFindings {
 
     private static List<UsualEase> rows(BodyMeasure measure, SizeInput input) {
         boolean grown = input.wearer().flatMap(Wearer::age).isPresent() && !isChild(input);
-        if (!grown) {
+        if (!grown || input.stretch().isPresent()) {
             return List.of();
         }
         UsualEase.Garment garment =
@@ -98,7 +114,54 @@ final class EaseFindings {
                 .orElse("at least " + least);
     }
 
+    /**
+     * A knit may go without ease, and smaller than the body as far as it stretches.
+     *
+     * <p>Source: Central Washington University costume text, ch. 16: no ease for knits. How far it
+     * may be stretched in wear: common practice, no source.
+     */
+    private void ofAKnit(BodyMeasure measure, Length body, Length ease, Share stretch) {
+        if (!GIRTHS.contains(measure) || !ease.isNegative()) {
+            return;
+        }
+        Length finished = body.plus(ease);
+        Length reach = finished.plus(finished.times(stretch));
+        String sizes =
+                has(measure, ease)
+                        + "; stretched by "
+                        + stretch.percent(0)
+                        + " it reaches "
+                        + input.tape().print(reach)
+                        + " round "
+                        + input.tape().print(body);
+        if (reach.isShorterThan(body)) {
+            tell(
+                    "ease-past-the-stretch",
+                    Level.WARNING,
+                    sizes + ", which is too little.",
+                    "Make it larger there by at least "
+                            + input.tape().print(body.minus(reach).roundedUpTo(input.tape().mark()))
+                            + ", or take a larger size.");
+        } else {
+            tell(
+                    "ease-of-a-knit",
+                    Level.NOTE,
+                    sizes + ".",
+                    "Smaller than the body is meant only of a close-fitting knit; try it on.");
+        }
+    }
+
     private void judge(SizeResult.Measurement measurement) {
+        if (input.stretch().isPresent() && measurement.ease().isPresent()) {
+            input.body(measurement.name())
+                    .ifPresent(
+                            body ->
+                                    ofAKnit(
+                                            measurement.name(),
+                                            body,
+                                            measurement.ease().get(),
+                                            input.stretch().get()));
+        }
         if (measurement.ease().isEmpty() || measurement.usual().isEmpty()) {
             return;
         }

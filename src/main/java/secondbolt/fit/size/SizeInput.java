@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.measure.Length;
+import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.wearer.PatternSizes;
@@ -18,9 +19,20 @@ import secondbolt.worksheet.Convention;
  * @param wearer if told
  * @param sizes what the pattern says of them
  * @param pieces what is known of its pieces
+ * @param stretch how far the garment stretches round the body, if it does
  * @param tape the maker's
  */
-public record SizeInput(Optional<Wearer> wearer, PatternSizes sizes, Pieces pieces, Tape tape) {
+public record SizeInput(
+        Optional<Wearer> wearer,
+        PatternSizes sizes,
+        Pieces pieces,
+        Optional<Share> stretch,
+        Tape tape) {
+    /** The same of woven cloth. */
+    SizeInput(Optional<Wearer> wearer, PatternSizes sizes, Pieces pieces, Tape tape) {
+        this(wearer, sizes, pieces, Optional.empty(), tape);
+    }
+
     /** A difference that is worth an alteration; a smaller one is left. */
     static final Convention WORTH_IT =
             Convention.common(Length.ofInches(1, 4), Length.ofMillimetres(5));
