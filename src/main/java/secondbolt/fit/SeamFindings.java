@@ -1,12 +1,13 @@
 package secondbolt.fit;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import secondbolt.fit.result.BareLength;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.TapedGaps;
+import secondbolt.fit.seam.CapEase;
 import secondbolt.fit.seam.SeamCheck;
-import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
@@ -38,7 +39,9 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
             return Optional.of(stretchedOn(check));
         }
         if (check.meets()) {
-            return Optional.empty();
+            return CapEase.of(check, result.pattern())
+                    .filter(cap -> cap.isMuch(tape) && !check.seam().isGathered())
+                    .map(cap -> muchEase(check, cap));
         }
         return Optional.of(check.isKnown() ? off(check, amounts(check)) : open(check));
     }
@@ -127,18 +130,16 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                     "After the alterations this seam no longer meets: " + amounts + leftOut.text(),
                     leftOut.remedy());
         }
-        if (isCap(check) && check.after().difference().isPositive()) {
-            Length ease = check.seam().ease().plus(check.after().difference());
-            return told(
-                    check,
-                    "seam-cap-longer",
-                    Level.NOTE,
-                    "The cap is longer than its armhole, as is usual: " + amounts,
-                    "If it is meant, write it down: `ease: "
-                            + BareLength.of(tape, ease)
-                            + "` on this join.");
+        Optional<CapEase> cap =
+                CapEase.of(check, result.pattern())
+                        .filter(c -> !check.seam().isGathered())
+                        .filter(c -> c.isCapFirst() || !check.seam().ease().isPositive());
+        if (cap.filter(c -> !c.isShorter()).isPresent()) {
+            return check.seam().ease().isPositive()
+                    ? easeNotMet(check, cap.get(), amounts)
+                    : longerCap(check, cap.get(), amounts);
         }
-        return check.after().difference().size().isLongerThan(EASED_IN) || isCap(check)
+        return check.after().difference().size().isLongerThan(EASED_IN) || cap.isPresent()
                 ? told(
                         check,
                         "seam-apart-as-drawn",
@@ -155,10 +156,82 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
     }
 
     /** A cap shorter than its armhole can never be sewn in; a longer one is eased. */
-    private boolean isCap(SeamCheck check) {
-        Meanings meanings = result.pattern().meanings();
-        return check.seam().first().value().terms().stream()
-                .anyMatch(t -> meanings.serves(t.piece(), t.edge().edge(), Serves.CAP));
+    private Finding longerCap(SeamCheck check, CapEase cap, String amounts) {
+        if (!cap.isMuch(tape)) {
+            return told(
+                    check,
+                    "seam-cap-longer",
+                    Level.NOTE,
+                    "The cap is longer than its armhole, as is usual: " + amounts + usual(),
+                    "If it is meant, write it down: " + ease(check, cap) + ".");
+        }
+        return told(
+                check,
+                cap.isFar(tape) ? "seam-cap-far-too-long" : "seam-cap-too-long",
+                cap.isFar(tape) ? Level.STOP : Level.WARNING,
+                (cap.isFar(tape)
+                                ? "The cap is far longer than its armhole, more than can be eased"
+                                        + " in: "
+                                : "The cap is longer than its armhole by more than is usual: ")
+                        + amounts
+                        + usual(),
+                "Measure both edges again. If it is gathered, write "
+                        + gather(cap)
+                        + (cap.isFar(tape)
+                                ? "."
+                                : "; if it is eased in, " + ease(check, cap) + "."));
+    }
+
+    private Finding easeNotMet(SeamCheck check, CapEase cap, String amounts) {
+        return told(
+                check,
+                "seam-ease-not-met",
+                cap.isFar(tape) ? Level.STOP : Level.WARNING,
+                "The ease written on this join is not met: " + amounts + usual(),
+                "Measure both edges again. If it is right as drawn, write "
+                        + (cap.isFar(tape) ? gather(cap) + ", gathered" : ease(check, cap))
+                        + ".");
+    }
+
+    private Finding muchEase(SeamCheck check, CapEase cap) {
+        return told(
+                check,
+                "seam-cap-ease-much",
+                cap.isFar(tape) ? Level.WARNING : Level.CAUTION,
+                "The ease written on this join is more than is usual in a cap: "
+                        + tape.print(cap.ofEach())
+                        + "."
+                        + usual(),
+                "Try it on a scrap. If it is gathered, write " + gather(cap) + ".");
+    }
+
+    private String usual() {
+        return " Usual is "
+                + tape.print(CapEase.LEAST.on(tape))
+                + " to "
+                + tape.print(CapEase.MOST.on(tape))
+                + " a sleeve ("
+                + CapEase.MOST.source()
+                + ").";
+    }
+
+    /** The ease as it is; where the armhole is written first, with both sides changed over. */
+    private String ease(SeamCheck check, CapEase cap) {
+        Length longer = check.after().first().minus(check.after().second()).size();
+        String ease = "ease: " + BareLength.of(tape, longer);
+        return cap.isCapFirst()
+                ? "`" + ease + "` on this join"
+                : "`{join: [" + cap.cap() + ", " + cap.armhole() + "], " + ease + "}`";
+    }
+
+    private String gather(CapEase cap) {
+        return "`{join: ["
+                + cap.cap()
+                + ", "
+                + cap.armhole()
+                + "], gather: "
+                + String.format(Locale.ROOT, "%.2f", cap.ratio())
+                + "}`";
     }
 
     private String amounts(SeamCheck check) {

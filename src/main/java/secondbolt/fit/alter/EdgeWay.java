@@ -44,7 +44,7 @@ public final class EdgeWay {
         return new Point(way * y, -way * x);
     }
 
-    /** Whether an edge is moved square to itself. */
+    /** Whether an edge is moved square to itself; only one that leans, see {@link #runsDown}. */
     public boolean isSquare(int number) {
         EdgeLine edge = edges.get(number);
         if (edge.start().distanceMm(edge.end()) < 1) {
@@ -55,15 +55,32 @@ public final class EdgeWay {
         if (across > UPRIGHT || across < LEANING) {
             return across < LEANING;
         }
-        return lead(number, square) > lead(number, new Point(Math.signum(square.xMm()), 0));
+        return bothRun(number, square, new Point(Math.signum(square.xMm()), 0));
     }
 
-    /** How nearly both neighbours run that way. */
-    private double lead(int number, Point arrow) {
+    /**
+     * Whether the edge runs down its piece, nearer to along than to across, so that a width can
+     * begin part of the way down it.
+     */
+    public boolean runsDown(int number) {
+        EdgeLine edge = edges.get(number);
+        return edge.start().distanceMm(edge.end()) >= 1
+                && Math.abs(square(number).xMm()) >= LEANING;
+    }
+
+    /**
+     * Whether what is sewn at both ends runs more nearly square to the edge than across: waist and
+     * hem of a ring do. Where one runs across, as the wrist of a sleeve, the piece is measured
+     * across, and only moved so it gains the whole amount.
+     */
+    private boolean bothRun(int number, Point square, Point across) {
         int count = edges.size();
         EdgeLine before = edges.get((number + count - 1) % count);
         EdgeLine after = edges.get((number + 1) % count).reversed();
-        return lead(before, arrow) + lead(after, arrow);
+        boolean isEven = lead(before, square) == lead(before, across);
+        return lead(before, square) >= lead(before, across)
+                && lead(after, square) >= lead(after, across)
+                && !(isEven && lead(after, square) == lead(after, across));
     }
 
     /** A neighbour that runs quite another way, as an armhole does, tells nothing. */

@@ -146,7 +146,7 @@ public final class FitCheck {
                             EdgeWay ways = new EdgeWay(drawn);
                             for (int i = 0; i < drawn.edges().size(); i++) {
                                 String edge = drawn.edges().get(i).name();
-                                if (widen.edges().contains(edge) && ways.isSquare(i)) {
+                                if (widen.edges().contains(edge) && !ways.runsDown(i)) {
                                     tell(
                                             widen.place(),
                                             "a taper on "

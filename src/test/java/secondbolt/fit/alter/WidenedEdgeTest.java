@@ -3,6 +3,7 @@ package secondbolt.fit.alter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -114,4 +115,48 @@ class WidenedEdgeTest {
                         """);
         assertTrue(skirt.mistakes().get(0).contains("a taper on skirt.left"), skirt.toString());
     }
+
+    /**
+     * An underarm seam that leans 6 cm in 38 (9 degrees), whose cap comes down to it: 4 cm over two
+     * sleeves of two edges are 1 cm an edge, so a wrist gains 2 and both 4, not 3.95.
+     */
+    @Test
+    void aLeaningUnderarmTakesTheWholeAmount() {
+        WrittenPattern sleeve =
+                WrittenPattern.cm(SLEEVE + "  - {widen: [front seam, back seam], by: 4}\n");
+        assertEquals(
+                20,
+                sleeve.afterMm("sleeve", "wrist") - sleeve.beforeMm("sleeve", "wrist"),
+                EXACT_MM);
+    }
+
+    /** The same seam takes a taper: nothing above the elbow, all at the wrist. */
+    @Test
+    void aLeaningUnderarmTakesATaper() {
+        WrittenPattern sleeve =
+                WrittenPattern.cm(
+                        SLEEVE + "  - {widen: [front seam, back seam], by: 4, from: 25, to: 45}\n");
+        assertEquals(List.of(), sleeve.mistakes());
+        assertEquals(
+                20,
+                sleeve.afterMm("sleeve", "wrist") - sleeve.beforeMm("sleeve", "wrist"),
+                EXACT_MM);
+        assertEquals(sleeve.beforeMm("sleeve", "cap"), sleeve.afterMm("sleeve", "cap"), EXACT_MM);
+    }
+
+    private static final String SLEEVE =
+            """
+            pattern:
+              pieces:
+                sleeve:
+                  cut: pair
+                  outline:
+                    - {start: [0, 13]}
+                    - {edge: cap, to: [42, 13], through: [[6, 9.6], [12, 3.4], [21, 0], [30, 2.9], [36, 9.6]]}
+                    - {edge: front seam, to: [36, 51]}
+                    - {edge: wrist, to: [6, 51]}
+                    - {edge: back seam, to: start}
+              seams: [[sleeve.front seam, sleeve.back seam]]
+            alterations:
+            """;
 }
