@@ -55,6 +55,7 @@ class ArchitectureTest {
                     "pattern",
                     "fit.seam",
                     "fit.alter",
+                    "fit.cut",
                     "fit.result",
                     "cloth.yields",
                     "hem.plan",
@@ -218,6 +219,7 @@ class ArchitectureTest {
                         "garment",
                         "pattern.piece",
                         "pattern"));
+        rooms.put("fit.cut", Set.of("measure", "fit.alter", "pattern.piece", "pattern"));
         rooms.put(
                 "fit.result",
                 with(
@@ -232,7 +234,8 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern",
                         "fit.seam",
-                        "fit.alter"));
+                        "fit.alter",
+                        "fit.cut"));
         rooms.put(
                 "hem.plan",
                 Set.of(
@@ -246,6 +249,23 @@ class ArchitectureTest {
                         "worksheet",
                         "pattern.piece",
                         "pattern"));
+        rooms.put("lay.placement", Set.of("shape"));
+        rooms.put(
+                "lay.plan",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "textile.extent",
+                        "textile",
+                        "pattern.piece",
+                        "pattern",
+                        "lay.placement"));
         rooms.put(
                 "fit",
                 with(
@@ -266,8 +286,10 @@ class ArchitectureTest {
                         "fit.size",
                         "fit.seam",
                         "fit.alter",
+                        "fit.cut",
                         "fit.result",
-                        "hem.plan"));
+                        "hem.plan",
+                        "lay.plan"));
         rooms.put("closure.spacing", Set.of());
         rooms.put(
                 "closure.fastening",
@@ -401,6 +423,7 @@ class ArchitectureTest {
                         "worksheet",
                         "pattern.piece",
                         "pattern",
+                        "fit.cut",
                         "fit.result",
                         "hem.plan"));
         rooms.put(
@@ -427,24 +450,7 @@ class ArchitectureTest {
                         "cutting.line",
                         "cutting.sketch"));
         rooms.put("effect", Set.of("measure", "file", "figure", "block", "worksheet", "topic"));
-        rooms.put("lay.placement", Set.of("shape"));
         rooms.put("lay.nofit", Set.of("shape", "lay.placement"));
-        rooms.put(
-                "lay.plan",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "textile.extent",
-                        "textile",
-                        "pattern.piece",
-                        "pattern",
-                        "lay.placement"));
         rooms.put(
                 "lay.piece",
                 Set.of(

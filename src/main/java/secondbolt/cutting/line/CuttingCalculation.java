@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.fit.cut.CutShape;
 import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
 import secondbolt.hem.plan.Hem;
@@ -55,7 +56,28 @@ public final class CuttingCalculation {
         }
         Pattern pattern = fit.pattern();
         return new CuttingResult(
-                pattern.rights(), allowance(), pattern.allowance().isEmpty(), pieces, taped);
+                pattern.rights(),
+                allowance(),
+                pattern.allowance().isEmpty(),
+                pieces,
+                taped,
+                earlier());
+    }
+
+    /** With the allowances and hems that are written now. */
+    private List<EarlierPiece> earlier() {
+        List<EarlierPiece> earlier = new ArrayList<>();
+        for (CutShape shape : fit.cut().shapes()) {
+            Piece now = fit.find(shape.name()).orElseThrow();
+            if (!now.shape().equals(shape.piece().shape())) {
+                earlier.add(
+                        new EarlierPiece(
+                                shape.had(),
+                                shape.piece(),
+                                shape.piece().shape().asDrawn().map(s -> cut(shape.piece(), s))));
+            }
+        }
+        return earlier;
     }
 
     private Length allowance() {

@@ -13,16 +13,19 @@ import secondbolt.pattern.piece.Piece;
  * @param isAssumed whether that was not told
  * @param pieces the drawn ones, in her order
  * @param taped those known by tape only, which have no cutting line
+ * @param earlier shapes in which copies were cut, where they are not the ones above
  */
 public record CuttingResult(
         Pattern.Rights rights,
         Length allowance,
         boolean isAssumed,
         List<CutPiece> pieces,
-        List<Piece> taped) {
+        List<Piece> taped,
+        List<EarlierPiece> earlier) {
     /** Copies the lists. */
     public CuttingResult {
         pieces = List.copyOf(pieces);
+        earlier = List.copyOf(earlier);
         taped = List.copyOf(taped);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.alter.PieceChanges;
 import secondbolt.fit.alter.TapedGap;
+import secondbolt.fit.cut.CutShapes;
 import secondbolt.fit.seam.Lengths;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
@@ -24,6 +25,8 @@ import secondbolt.pattern.piece.Piece;
  * @param before how long its edges were
  * @param after how long they are now
  * @param gaps what the tape does not tell of the lines that are moved
+ * @param cut the shapes that pieces are cut in
+ * @param cutSeams those that do not meet with what is cut as it is, beside {@code seams}
  */
 public record FitResult(
         Pattern pattern,
@@ -32,12 +35,15 @@ public record FitResult(
         List<SeamCheck> seams,
         Lengths before,
         Lengths after,
-        List<TapedGap> gaps) {
+        List<TapedGap> gaps,
+        CutShapes cut,
+        List<SeamCheck> cutSeams) {
     /** Copies the lists. */
     public FitResult {
         altered = List.copyOf(altered);
         pieces = List.copyOf(pieces);
         seams = List.copyOf(seams);
+        cutSeams = List.copyOf(cutSeams);
         gaps = List.copyOf(gaps);
     }
 
@@ -46,8 +52,12 @@ public record FitResult(
         return altered.stream().map(Altered::alteration).toList();
     }
 
-    /** What all of them together ask of the pieces. */
-    PieceChanges changes() {
+    /** What all of them together ask of a piece; if it is cut, what it had. */
+    PieceChanges changes(Piece piece) {
+        return cut.whole(piece).map(shape -> shape.changes(pattern)).orElseGet(this::changes);
+    }
+
+    private PieceChanges changes() {
         return altered.stream().map(Altered::asked).reduce(PieceChanges.NONE, PieceChanges::and);
     }
 
