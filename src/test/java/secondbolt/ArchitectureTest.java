@@ -55,6 +55,7 @@ class ArchitectureTest {
                     "pattern",
                     "fit.seam",
                     "fit.alter",
+                    "fit.cut",
                     "fit.result",
                     "cloth.yields",
                     "hem.plan",
@@ -219,6 +220,7 @@ class ArchitectureTest {
                         "garment",
                         "pattern.piece",
                         "pattern"));
+        rooms.put("fit.cut", Set.of("measure", "fit.alter", "pattern.piece", "pattern"));
         rooms.put(
                 "fit.result",
                 with(
@@ -233,7 +235,8 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern",
                         "fit.seam",
-                        "fit.alter"));
+                        "fit.alter",
+                        "fit.cut"));
         rooms.put(
                 "hem.plan",
                 Set.of(
@@ -247,6 +250,23 @@ class ArchitectureTest {
                         "worksheet",
                         "pattern.piece",
                         "pattern"));
+        rooms.put("lay.placement", Set.of("shape"));
+        rooms.put(
+                "lay.plan",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "textile.extent",
+                        "textile",
+                        "pattern.piece",
+                        "pattern",
+                        "lay.placement"));
         rooms.put(
                 "fit",
                 with(
@@ -269,8 +289,10 @@ class ArchitectureTest {
                         "fit.size",
                         "fit.seam",
                         "fit.alter",
+                        "fit.cut",
                         "fit.result",
-                        "hem.plan"));
+                        "hem.plan",
+                        "lay.plan"));
         rooms.put("closure.spacing", Set.of());
         rooms.put(
                 "closure.fastening",
@@ -426,6 +448,7 @@ class ArchitectureTest {
                         "worksheet",
                         "pattern.piece",
                         "pattern",
+                        "fit.cut",
                         "fit.result",
                         "hem.plan"));
         rooms.put(
@@ -452,24 +475,7 @@ class ArchitectureTest {
                         "cutting.line",
                         "cutting.sketch"));
         rooms.put("effect", Set.of("measure", "file", "figure", "block", "worksheet", "topic"));
-        rooms.put("lay.placement", Set.of("shape"));
         rooms.put("lay.nofit", Set.of("shape", "lay.placement"));
-        rooms.put(
-                "lay.plan",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "textile.extent",
-                        "textile",
-                        "pattern.piece",
-                        "pattern",
-                        "lay.placement"));
         rooms.put(
                 "lay.piece",
                 Set.of(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import secondbolt.fit.result.CutFindings;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.TapedGaps;
 import secondbolt.garment.PieceEdge;
@@ -27,6 +28,8 @@ final class FitFindings {
         OpeningFindings opening = new OpeningFindings(gaps, tape);
         List<Finding> findings = new ArrayList<>();
         result.seams().forEach(check -> seam.of(check).ifPresent(findings::add));
+        result.cutSeams().forEach(check -> findings.add(seam.asCut(check)));
+        findings.addAll(new CutFindings(result, tape).all());
         findings.addAll(alterations.unjoined());
         findings.addAll(alterations.shares());
         StretchingWaist.in(result).forEach(w -> findings.add(w.finding(result.pattern())));

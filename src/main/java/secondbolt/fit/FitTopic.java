@@ -5,12 +5,15 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.Key;
 import secondbolt.file.value.Trouble;
+import secondbolt.fit.cut.CutCopy;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitCheck;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.EdgeStretch;
 import secondbolt.hem.plan.HemAllowances;
 import secondbolt.hem.plan.HemSection;
+import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.plan.LaySection;
 import secondbolt.pattern.Alteration;
 import secondbolt.pattern.AlterationSection;
 import secondbolt.pattern.Pattern;
@@ -55,11 +58,20 @@ public final class FitTopic implements Topic<FitResult> {
         if (!troubles.isEmpty()) {
             return Outcome.wrong(troubles);
         }
+        List<CutCopy> cut = cut(bench.written(LaySection.CUT_SO_FAR).orElse(List.of()));
+        for (CutCopy copy : cut) {
+            List<Alteration> had = copy.had().orElse(List.of());
+            List<Trouble> cannotBe = FitCheck.of(pattern.get(), had, bench.tape());
+            if (!cannotBe.isEmpty()) {
+                return Outcome.wrong(cannotBe);
+            }
+        }
         FitResult result =
                 FitCalculation.work(
                         sewn(pattern.get(), bench),
                         alterations,
                         stretch(pattern.get(), bench),
+                        cut,
                         bench.tape());
         return Outcome.of(
                 result,
@@ -69,6 +81,14 @@ public final class FitTopic implements Topic<FitResult> {
     private static EdgeStretch stretch(Pattern pattern, Bench bench) {
         return new ClothStretch(bench.written(ClothSection.KEY).orElse(Map.of()).values())
                 .of(pattern);
+    }
+
+    /** What is cut and was not spoilt. */
+    public static List<CutCopy> cut(List<LayPlan.EarlierCut> soFar) {
+        return soFar.stream()
+                .filter(cut -> !cut.isSpoilt())
+                .map(cut -> new CutCopy(cut.piece().value(), cut.altered()))
+                .toList();
     }
 
     /** With what its hems take of allowances that its outlines include. */

@@ -1,5 +1,6 @@
 package secondbolt.fit;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -13,8 +14,8 @@ import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Meanings;
 import secondbolt.pattern.Seam;
-import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;
 
 /**
@@ -52,8 +53,41 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
         return new Finding(code, seam, level, text, remedy);
     }
 
+    /** A seam that no longer meets with what is cut as it is. */
+    Finding asCut(SeamCheck check) {
+        return told(
+                check,
+                "seam-apart-as-cut",
+                Level.STOP,
+                "With what is cut as it is, this seam no longer meets: " + amounts(check),
+                "Take back for the other side what the cut piece does not have, or write `spoilt:"
+                        + " yes` with the cut piece, and it is planned anew.");
+    }
+
+    /** Neither held nor broken: what is cut must be measured first. */
+    private Finding asked(SeamCheck check, List<String> pieces) {
+        return told(
+                check,
+                "seam-not-known",
+                Level.WARNING,
+                "Whether this seam still meets after the alterations is not known: "
+                        + String.join(", ", pieces)
+                        + (pieces.size() > 1 ? " are" : " is")
+                        + " cut, and it is not told with which of them.",
+                "Write `altered` with what is cut, under `cut so far`.");
+    }
+
     /** Neither held nor broken: what the tape does not tell must be looked up first. */
     private Finding open(SeamCheck check) {
+        List<String> asked =
+                check.open().stream()
+                        .map(EdgeSum.Term::piece)
+                        .filter(result.cut()::isAsked)
+                        .distinct()
+                        .toList();
+        if (!asked.isEmpty()) {
+            return asked(check, asked);
+        }
         boolean several = check.open().size() > 1;
         return told(
                 check,
@@ -121,6 +155,9 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
         if (check.isShortBand()) {
             return tooShort(check);
         }
+        if (check.isBroken() && hasCut(check)) {
+            return asCut(check);
+        }
         if (check.isBroken()) {
             LeftOut leftOut = LeftOut.of(check, result, tape);
             return told(
@@ -153,6 +190,13 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                         Level.WARNING,
                         "This seam is off a little as drawn: " + amounts,
                         "Measure both edges again, or ease the longer one in and write `ease`.");
+    }
+
+    /** Whether no copy is left to cut of a piece of the seam. */
+    private boolean hasCut(SeamCheck check) {
+        return check.seam().edges().stream()
+                .map(edge -> result.pattern().find(edge.piece()).orElseThrow())
+                .anyMatch(piece -> result.cut().whole(piece).isPresent());
     }
 
     /** A cap shorter than its armhole can never be sewn in; a longer one is eased. */

@@ -42,7 +42,7 @@ record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
         }
         return Stream.concat(
                         cutting.pieces().stream().map(CutPiece::name),
-                        cutting.taped().stream().map(Piece::name))
+                        cutting.taped().stream().map(taped -> taped.piece().name()))
                 .filter(name -> designs.values().stream().noneMatch(d -> d.needs(name)))
                 .map(LayNotes::unused)
                 .toList();

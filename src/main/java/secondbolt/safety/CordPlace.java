@@ -10,9 +10,27 @@ import secondbolt.garment.Serves;
  */
 enum CordPlace {
     /** Round or at the neck. */
-    NECK(
-            "neck",
-            new NameWords(
+    NECK("neck"),
+    /** At a hood. */
+    HOOD("hood"),
+    /** At the waist. */
+    WAIST("waist"),
+    /** At the lower edge. */
+    HEM("hem"),
+    /** Elsewhere, such as at a sleeve, a pocket or a leg. */
+    OTHER("other");
+
+    private final String word;
+
+    CordPlace(String word) {
+        this.word = word;
+    }
+
+    /** What tells it in a name. */
+    private NameWords names() {
+        return switch (this) {
+            case NECK ->
+                    new NameWords(
                     Set.of("cou", "col"),
                     Set.of(
                             "neck",
@@ -26,32 +44,20 @@ enum CordPlace {
                             "scollo",
                             "collo",
                             "colletto",
-                            "halter"))),
-    /** At a hood. */
-    HOOD(
-            "hood",
-            new NameWords(
+                            "halter"));
+            case HOOD ->
+                    new NameWords(
                     Set.of("hood", "hoods", "huva", "luva", "bonnet"),
-                    Set.of("hooded", "hoodie", "kapuz", "capuch", "cappucc", "kaptur"))),
-    /** At the waist. */
-    WAIST(
-            "waist",
-            new NameWords(Set.of("vita", "midja"), Set.of("waist", "taille", "cintura", "talia"))),
-    /** At the lower edge. */
-    HEM(
-            "hem",
-            new NameWords(
+                    Set.of("hooded", "hoodie", "kapuz", "capuch", "cappucc", "kaptur"));
+            case WAIST ->
+                    new NameWords(Set.of("vita", "midja"), Set.of("waist", "taille", "cintura", "talia"));
+            case HEM ->
+                    new NameWords(
                     Set.of("hem", "bas", "bajo", "orlo", "zoom"),
-                    Set.of("hemline", "saum", "ourlet", "dobladillo"))),
-    /** Elsewhere, such as at a sleeve, a pocket or a leg. */
-    OTHER("other", new NameWords(Set.of(), Set.of()));
-
-    private final String word;
-    private final NameWords names;
-
-    CordPlace(String word, NameWords names) {
-        this.word = word;
-        this.names = names;
+                    Set.of("hemline", "saum", "ourlet", "dobladillo"));
+            case OTHER ->
+                    new NameWords(Set.of(), Set.of());
+        };
     }
 
     /** As written. */
@@ -67,7 +73,7 @@ enum CordPlace {
     /** Where a name says that it lies, the most dangerous place first. */
     static Optional<CordPlace> named(String name) {
         for (CordPlace place : values()) {
-            if (place.names.isIn(name)) {
+            if (place.names().isIn(name)) {
                 return Optional.of(place);
             }
         }

@@ -30,6 +30,7 @@ public record WrittenPattern(
                                 FitCalculation.work(
                                         p.pattern().orElseThrow(),
                                         p.alterations(),
+                                        FitTopic.cut(p.lay().soFar()),
                                         p.heading().units()));
         return new WrittenPattern(
                 result,

@@ -159,11 +159,33 @@ class CutLogTest {
     void whatIsCutOfAClothOfUnknownSizeIsNotCutAgain() {
         LayResult result =
                 LayText.result(
-                        "cloth: {sheet: {size: [130, 200], prewash: done}, other: {size: [90,"
-                            + " 90]}}\n"
+                        "cloth: {sheet: {size: [130, 200], prewash: done}, other: {size:"
+                            + " unknown}}\n"
                                 + PATTERN
                                 + "cut so far:\n  - {piece: yoke, cloth: other, at: [0, 0]}\n");
         assertEquals(List.of("cut-place-not-known"), codes(result));
         assertEquals(List.of("front 1", "front 2", "pocket 1", "pocket 2"), stillToCut(result));
+    }
+
+    /** Cut at 60 the front leaves 80 below it of 140; if it is not told, 60 or 68, 72 are left. */
+    @Test
+    void aCutPieceTakesThePlaceOfTheShapeItWasCutIn() {
+        String text =
+                """
+                cloth: {sheet: {size: [30, 140], prewash: done}}
+                pattern:
+                  seam allowance: {of: 0, included: true}
+                  pieces:
+                    front: {cut: 1, rectangle: [30, 60], lines: {body: 30}}
+                alterations: [{lengthen: body, by: 8}]
+                lay: {gap: 0}
+                cut so far: [{piece: front, cloth: sheet, at: [0, 0]ALTERED}]
+                """;
+        assertEquals(80 * 300.0 * 10, leftMm2(text.replace("ALTERED", ", altered: none")), 1);
+        assertEquals(72 * 300.0 * 10, leftMm2(text.replace("ALTERED", "")), 1);
+    }
+
+    private static double leftMm2(String text) {
+        return LayText.result(text).made().stocks().get(0).spreads().get(0).sound().areaMm2();
     }
 }

@@ -73,7 +73,8 @@ public final class DemoLayBenchmark {
         LayDesk desk = new LayDesk(LayDesk.inMemory().store(), 2, watch);
         StockTable table =
                 new StockTable(
-                        CuttingProgress.of(project.lay(), List.of(), List.of()),
+                        CuttingProgress.of(
+                                project.lay(), new LayPieces(cutting), List.of(), List.of()),
                         new LayCache(desk));
         StockLay lay =
                 table.lay(

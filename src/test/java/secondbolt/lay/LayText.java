@@ -9,6 +9,7 @@ import secondbolt.cutting.line.CuttingCalculation;
 import secondbolt.cutting.line.CuttingResult;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.fit.FitTopic;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.lay.design.LayCalculation;
 import secondbolt.lay.design.LayResult;
@@ -57,7 +58,10 @@ final class LayText {
         CuttingResult cutting =
                 CuttingCalculation.work(
                         FitCalculation.work(
-                                project.pattern().orElseThrow(), project.alterations(), units),
+                                project.pattern().orElseThrow(),
+                                project.alterations(),
+                                FitTopic.cut(project.lay().soFar()),
+                                units),
                         project.hems(),
                         units);
         return LayCalculation.work(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.fit.cut.CutShape;
 import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
 import secondbolt.hem.plan.Hem;
@@ -61,7 +62,8 @@ public final class CuttingCalculation {
                 pattern.allowance().isEmpty(),
                 pieces,
                 taped,
-                oneHand(pieces, taped));
+                oneHand(pieces, taped),
+                earlier());
     }
 
     private List<Piece> oneHand(List<CutPiece> drawn, List<TapedCut> taped) {
@@ -76,6 +78,26 @@ public final class CuttingCalculation {
                 .filter(piece -> Handed.is(piece, fit.pattern().meanings()))
                 .forEach(oneHand::add);
         return oneHand;
+    }
+
+    /** With the allowances and hems that are written now. */
+    private List<EarlierPiece> earlier() {
+        List<EarlierPiece> earlier = new ArrayList<>();
+        for (CutShape shape : fit.cut().shapes()) {
+            Piece now = fit.find(shape.name()).orElseThrow();
+            if (!now.shape().equals(shape.piece().shape())) {
+                earlier.add(
+                        new EarlierPiece(
+                                shape.had(),
+                                shape.piece(),
+                                shape.piece().shape().asDrawn().map(s -> cut(shape.piece(), s)),
+                                shape.piece()
+                                        .shape()
+                                        .asTaped()
+                                        .map(s -> taped(shape.piece(), s))));
+            }
+        }
+        return earlier;
     }
 
     private Length allowance() {

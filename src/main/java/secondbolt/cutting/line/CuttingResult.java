@@ -15,6 +15,7 @@ import secondbolt.pattern.piece.Piece;
  * @param taped those known by tape only, which have no cutting line
  * @param oneHand those of which several are cut as drawn, though they are not their own mirror
  *     image
+ * @param earlier shapes in which copies were cut, where they are not the ones above
  */
 public record CuttingResult(
         Pattern.Rights rights,
@@ -22,10 +23,12 @@ public record CuttingResult(
         boolean isAssumed,
         List<CutPiece> pieces,
         List<TapedCut> taped,
-        List<Piece> oneHand) {
+        List<Piece> oneHand,
+        List<EarlierPiece> earlier) {
     /** Copies the lists. */
     public CuttingResult {
         pieces = List.copyOf(pieces);
+        earlier = List.copyOf(earlier);
         taped = List.copyOf(taped);
         oneHand = List.copyOf(oneHand);
     }

@@ -149,7 +149,7 @@ public record EdgeRow(FitResult fit, EdgeSum edges) {
         double fromStartMm = isDrawnDown(was) ? downMm : was.lengthMm() - downMm;
         Piece marked =
                 piece.with(drawn.get(), piece.lines(), notch(term.edge().edge(), fromStartMm));
-        Piece altered = fit.changes().on(marked, fit.pattern().meanings());
+        Piece altered = fit.changes(piece).on(marked, fit.pattern().meanings());
         PieceShape.Drawn shape = altered.shape().asDrawn().orElseThrow();
         double carriedMm = NotchPlace.fromStartMm(shape, altered.features().notches().get(0));
         EdgeLine is = shape.find(term.edge().edge()).orElseThrow();

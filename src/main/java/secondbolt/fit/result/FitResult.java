@@ -5,6 +5,7 @@ import java.util.Optional;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.alter.PieceChanges;
 import secondbolt.fit.alter.TapedGap;
+import secondbolt.fit.cut.CutShapes;
 import secondbolt.fit.seam.EdgeStretch;
 import secondbolt.fit.seam.Lengths;
 import secondbolt.fit.seam.SeamCheck;
@@ -26,6 +27,8 @@ import secondbolt.pattern.piece.Piece;
  * @param after how long they are now
  * @param gaps what the tape does not tell of the lines that are moved
  * @param stretch how far its edges stretch
+ * @param cut the shapes that pieces are cut in
+ * @param cutSeams those that do not meet with what is cut as it is, beside {@code seams}
  */
 public record FitResult(
         Pattern pattern,
@@ -35,12 +38,15 @@ public record FitResult(
         Lengths before,
         Lengths after,
         List<TapedGap> gaps,
-        EdgeStretch stretch) {
+        EdgeStretch stretch,
+        CutShapes cut,
+        List<SeamCheck> cutSeams) {
     /** Copies the lists. */
     public FitResult {
         altered = List.copyOf(altered);
         pieces = List.copyOf(pieces);
         seams = List.copyOf(seams);
+        cutSeams = List.copyOf(cutSeams);
         gaps = List.copyOf(gaps);
     }
 
@@ -49,8 +55,12 @@ public record FitResult(
         return altered.stream().map(Altered::alteration).toList();
     }
 
-    /** What all of them together ask of the pieces. */
-    PieceChanges changes() {
+    /** What all of them together ask of a piece; if it is cut, what it had. */
+    PieceChanges changes(Piece piece) {
+        return cut.whole(piece).map(shape -> shape.changes(pattern)).orElseGet(this::changes);
+    }
+
+    private PieceChanges changes() {
         return altered.stream().map(Altered::asked).reduce(PieceChanges.NONE, PieceChanges::and);
     }
 

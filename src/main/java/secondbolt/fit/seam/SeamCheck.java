@@ -3,6 +3,8 @@ package secondbolt.fit.seam;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import secondbolt.file.value.Placed;
 import secondbolt.measure.Length;
 import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
@@ -111,6 +113,19 @@ public record SeamCheck(
         List<EdgeSum.Term> open = new ArrayList<>();
         seam.sides().forEach(side -> open.addAll(after.open(side.value())));
         return new SeamCheck(seam, Sides.of(seam, before, stretch), now, allowed, open);
+    }
+
+    /** The same, the edges of some pieces open as well where the alterations changed a side. */
+    public SeamCheck asking(Predicate<String> isAsked) {
+        List<EdgeSum.Term> asked = new ArrayList<>(open);
+        for (Placed<EdgeSum> side : seam.sides()) {
+            side.value().terms().stream()
+                    .filter(term -> isAsked.test(term.piece()) && !asked.contains(term))
+                    .forEach(asked::add);
+        }
+        boolean moved =
+                !before.first().equals(after.first()) || !before.second().equals(after.second());
+        return moved ? new SeamCheck(seam, before, after, allowed, asked) : this;
     }
 
     /** Whether the lengths of both sides after the alterations are known. */

@@ -53,6 +53,7 @@ public final class LayCalculation {
         this.progress =
                 CuttingProgress.of(
                         plan,
+                        pieces,
                         Arrays.stream(Role.values())
                                 .flatMap(r -> pieces.of(r, any -> true).stream())
                                 .toList(),

@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import secondbolt.cutting.line.CutPiece;
 import secondbolt.cutting.line.CuttingResult;
+import secondbolt.cutting.line.EarlierPiece;
 import secondbolt.cutting.line.TapedCut;
 import secondbolt.garment.Role;
 import secondbolt.pattern.piece.NamedEdge;
@@ -56,6 +57,17 @@ public record LayPieces(CuttingResult cutting) {
             }
         }
         return all;
+    }
+
+    /** A copy in the shape it was cut in; nothing if its cutting line crosses itself. */
+    public Optional<Outline> of(EarlierPiece earlier) {
+        return earlier.taped()
+                .map(taped -> Outline.of(taped.whole()))
+                .or(
+                        () ->
+                                earlier.cut()
+                                        .filter(c -> c.crossing().isEmpty())
+                                        .map(LayPieces::outline));
     }
 
     /** Those of these pieces that cannot be laid: their cutting line crosses itself. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import secondbolt.file.value.Placed;
 import secondbolt.lay.placement.Effort;
 import secondbolt.measure.Length;
+import secondbolt.pattern.Alteration;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Point;
 
@@ -99,6 +100,7 @@ public record LayPlan(
      * @param isMirrored whether it is the mirror image
      * @param isTurnedOver whether it is used with its wrong side out, as the other hand
      * @param isSpoilt whether it must be cut again, and smaller pieces may be cut from it
+     * @param altered the alterations it had when it was cut; nothing if that is not told
      */
     public record EarlierCut(
             Placed<String> piece,
@@ -107,7 +109,13 @@ public record LayPlan(
             int turnDegrees,
             boolean isMirrored,
             boolean isTurnedOver,
-            boolean isSpoilt) {
+            boolean isSpoilt,
+            Optional<List<Alteration>> altered) {
+        /** Copies the alterations. */
+        public EarlierCut {
+            altered = altered.map(List::copyOf);
+        }
+
         /** Whether it serves as the mirror image. */
         public boolean servesMirrored() {
             return isMirrored != isTurnedOver;

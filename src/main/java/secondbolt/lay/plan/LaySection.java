@@ -20,6 +20,8 @@ import secondbolt.lay.placement.Effort;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.AlterationSection;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Point;
 
@@ -227,6 +229,20 @@ public final class LaySection {
                     "Whether it is used with its wrong side out, as the other hand; only of a cloth"
                             + " that looks the same on both sides.",
                     "yes");
+    private static final Key<Optional<List<Alteration>>> ALTERED =
+            Key.optional(
+                    "altered",
+                    Forms.either(
+                            Forms.map(AlterationSection.KEY.form(), Optional::of),
+                            Forms.choice(
+                                    Map.of(
+                                            "none",
+                                            Optional.of(List.<Alteration>of()),
+                                            "unknown",
+                                            Optional.<List<Alteration>>empty()))),
+                    "The alterations it had when it was cut, written as under `alterations`, or"
+                            + " none: it keeps the shape it was cut in.",
+                    "none");
     private static final Key<Boolean> SPOILT =
             Key.optional(
                     "spoilt",
@@ -243,7 +259,15 @@ public final class LaySection {
                             "pieces that are cut",
                             MapForm.of(
                                     "a piece that is cut",
-                                    List.of(PIECE, CLOTH, AT, TURN, MIRRORED, TURNED_OVER, SPOILT),
+                                    List.of(
+                                            PIECE,
+                                            CLOTH,
+                                            AT,
+                                            TURN,
+                                            MIRRORED,
+                                            TURNED_OVER,
+                                            SPOILT,
+                                            ALTERED),
                                     LaySection::cut),
                             0,
                             200),
@@ -310,6 +334,7 @@ public final class LaySection {
                         fields.get(TURN).orElse(0),
                         fields.get(MIRRORED).orElse(false),
                         fields.get(TURNED_OVER).orElse(false),
-                        fields.get(SPOILT).orElse(false)));
+                        fields.get(SPOILT).orElse(false),
+                        fields.get(ALTERED).flatMap(altered -> altered)));
     }
 }

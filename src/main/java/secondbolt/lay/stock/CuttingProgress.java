@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import secondbolt.cloth.yields.ClothResult;
+import secondbolt.cutting.line.EarlierPiece;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.FoldedPieces;
 import secondbolt.lay.piece.LayPiece;
@@ -22,10 +23,12 @@ import secondbolt.shape.Region;
  * What is cut already, whatever is made of it, and what of the wanted copies is still to be cut.
  *
  * @param plan as the maker wrote it
+ * @param pieces the pieces with their cutting lines
  * @param copies all copies of all pieces of the pattern
  * @param roles what each cloth is for, by its name
  */
-public record CuttingProgress(LayPlan plan, List<LayPiece> copies, Map<String, Role> roles) {
+public record CuttingProgress(
+        LayPlan plan, LayPieces pieces, List<LayPiece> copies, Map<String, Role> roles) {
     /** Copies both. */
     public CuttingProgress {
         copies = List.copyOf(copies);
@@ -34,10 +37,10 @@ public record CuttingProgress(LayPlan plan, List<LayPiece> copies, Map<String, R
 
     /** What is cut already of the cloths there are. */
     public static CuttingProgress of(
-            LayPlan plan, List<LayPiece> copies, List<ClothResult> cloths) {
+            LayPlan plan, LayPieces pieces, List<LayPiece> copies, List<ClothResult> cloths) {
         Map<String, Role> roles = new HashMap<>();
         cloths.forEach(c -> roles.put(c.name(), c.cloth().textile().roleOrMain()));
-        return new CuttingProgress(plan, copies, roles);
+        return new CuttingProgress(plan, pieces, copies, roles);
     }
 
     /** What of the wanted copies is not cut of the cloths of a role yet, or was spoilt. */
@@ -82,7 +85,7 @@ public record CuttingProgress(LayPlan plan, List<LayPiece> copies, Map<String, R
     private List<Outline> cut(String cloth, boolean spoilt) {
         return plan.soFar().stream()
                 .filter(cut -> cut.cloth().value().equals(cloth) && cut.isSpoilt() == spoilt)
-                .flatMap(cut -> outline(cut).stream())
+                .flatMap(cut -> outlines(cut).stream())
                 .toList();
     }
 
@@ -91,12 +94,30 @@ public record CuttingProgress(LayPlan plan, List<LayPiece> copies, Map<String, R
      * cut of nothing, or whose cutting line crosses itself.
      */
     public Optional<Outline> outline(LayPlan.EarlierCut cut) {
+        return outlines(cut).stream().findFirst();
+    }
+
+    /** In the shape it was cut in; in either, where it is not told which alterations it had. */
+    private List<Outline> outlines(LayPlan.EarlierCut cut) {
         UnaryOperator<Point> side =
                 cut.isMirrored() ? LayPieces.MIRROR : UnaryOperator.<Point>identity();
-        return copies.stream()
-                .filter(piece -> isOf(piece, cut) && !piece.isMirrored())
-                .findFirst()
-                .map(piece -> lying(piece.outline().map(side), cut));
+        List<Outline> shapes = new ArrayList<>();
+        if (cut.altered().isEmpty() || asCut(cut).isEmpty()) {
+            copies.stream()
+                    .filter(piece -> isOf(piece, cut) && !piece.isMirrored())
+                    .findFirst()
+                    .ifPresent(piece -> shapes.add(piece.outline()));
+        }
+        asCut(cut).flatMap(pieces::of).ifPresent(shapes::add);
+        return shapes.stream().map(shape -> lying(shape.map(side), cut)).toList();
+    }
+
+    /** What it was cut as, if that is not what the pattern has now. */
+    private Optional<EarlierPiece> asCut(LayPlan.EarlierCut cut) {
+        return pieces.cutting().earlier().stream()
+                .filter(earlier -> earlier.piece().name().equals(cut.piece().value()))
+                .filter(earlier -> earlier.had().equals(cut.altered()))
+                .findFirst();
     }
 
     /** What is gone from a cloth, with the gap round it; of a spoilt piece the gap alone. */
