@@ -234,12 +234,9 @@ public final class LaySection {
                     "altered",
                     Forms.either(
                             Forms.map(AlterationSection.KEY.form(), Optional::of),
-                            Forms.choice(
-                                    Map.of(
-                                            "none",
-                                            Optional.of(List.<Alteration>of()),
-                                            "unknown",
-                                            Optional.<List<Alteration>>empty()))),
+                            Forms.either(
+                                    Forms.word("none", Optional.of(List.<Alteration>of())),
+                                    Forms.word("unknown", Optional.<List<Alteration>>empty()))),
                     "The alterations it had when it was cut, written as under `alterations`, or"
                             + " none: it keeps the shape it was cut in.",
                     "none");
