@@ -10,6 +10,8 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
 import secondbolt.textile.Cloth;
+import secondbolt.textile.Prewash;
+import secondbolt.textile.Textile;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Open;
@@ -38,6 +40,21 @@ final class ClothGaps {
         }
         if (cloth.textile().nap().isEmpty()) {
             assumed.add(new Assumed("nap" + of, "none: pieces may be turned", "not told"));
+        }
+        if (cloth.textile().napOrNone() == Textile.Nap.UNKNOWN) {
+            assumed.add(
+                    new Assumed(
+                            "nap" + of,
+                            "one-way: no piece is turned upside down",
+                            "unknown; right for both, and takes more cloth if there is none"));
+        }
+        if (cloth.prewash().filter(Prewash.Never.class::isInstance).isPresent()) {
+            assumed.add(
+                    new Assumed(
+                            "prewash" + of,
+                            "never washed: it stays as measured",
+                            "told; steam and a damp press cloth may still draw it in (common"
+                                    + " practice, no source)"));
         }
         if (cloth.prewash().isEmpty()) {
             assumed.add(new Assumed("prewash" + of, "no further shrinkage", "not told"));
@@ -82,6 +99,15 @@ final class ClothGaps {
                                                 "its size, sound area and rectangles after the"
                                                         + " wash",
                                                 square(tape))));
+        if (cloth.textile().napOrNone() == Textile.Nap.UNKNOWN) {
+            open.add(
+                    new Open(
+                            "the nap of " + name,
+                            "whether pieces may be turned, which saves cloth",
+                            "Stroke it up and down, and hold two pieces side by side, one of them"
+                                    + " turned: if hand or eye can tell them apart, write `nap:"
+                                    + " one-way`, else `nap: none`."));
+        }
         if (cloth.textile().fibre().flatMap(Answer::toOptional).isEmpty()) {
             open.add(
                     new Open(

@@ -20,9 +20,14 @@ public final class Fields {
         this.reading = reading;
     }
 
-    /** Reads a key's value and keeps it; what is wrong with it is told. */
+    /**
+     * Reads a key's value and keeps it; what is wrong with it is told. {@code none} under a key
+     * that may be left out leaves it out.
+     */
     public <T> void read(Key<T> key, Node value) {
-        key.read(value, reading).ifPresent(read -> values.put(key.name(), read));
+        if (!key.isNone(value)) {
+            key.read(value, reading).ifPresent(read -> values.put(key.name(), read));
+        }
     }
 
     /** The value of a key, if it was written. */
@@ -83,6 +88,11 @@ public final class Fields {
     /** The tape a mistake found by a topic prints its lengths on. */
     public Tape tape() {
         return reading.tape();
+    }
+
+    /** Whether the file says which tape that is. */
+    public boolean isTapeTold() {
+        return reading.isTapeTold();
     }
 
     /** Tells a mistake that a topic found in the value of a key. */

@@ -31,6 +31,14 @@ public interface Form<T> {
     /** The same in JSON Schema, as ordered maps and lists. */
     Map<String, Object> schema();
 
+    /**
+     * Whether {@code none} and {@code no} may stand for it under a key that may be left out, which
+     * then is left out.
+     */
+    default boolean mayBeNone() {
+        return false;
+    }
+
     /** The keys inside, for the reference; none if it has none. */
     default List<Key<?>> keys() {
         return List.of();

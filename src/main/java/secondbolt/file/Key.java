@@ -1,5 +1,6 @@
 package secondbolt.file;
 
+import java.util.List;
 import java.util.Optional;
 import secondbolt.file.source.Node;
 import secondbolt.measure.Tape;
@@ -17,6 +18,9 @@ import secondbolt.measure.Tape;
  */
 public record Key<T>(
         String name, Form<T> form, Need need, String meaning, String example, boolean isPrivate) {
+    /** What makers write where there is none of a thing. */
+    static final List<String> NONE = List.of("none", "no");
+
     /** Whether a key must be there. */
     public enum Need {
         /** It must be written. */
@@ -50,6 +54,16 @@ public record Key<T>(
     /** A value as it may be written in a file on a tape; the example itself is on a metric one. */
     public String example(Tape tape) {
         return Example.text(this, tape);
+    }
+
+    /** Whether {@code none} and {@code no} leave this key out. */
+    boolean mayBeNone() {
+        return need == Need.OPTIONAL && form.mayBeNone();
+    }
+
+    /** Whether a value says that there is none of it. */
+    boolean isNone(Node node) {
+        return mayBeNone() && node.asText().filter(text -> NONE.contains(text.text())).isPresent();
     }
 
     Optional<T> read(Node node, Reading reading) {

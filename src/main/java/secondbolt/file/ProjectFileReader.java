@@ -33,11 +33,14 @@ public final class ProjectFileReader {
     /** Reads a source whose bare numbers are on a tape known before. */
     public static <T> Optional<T> read(
             SourceFile source, Form<T> root, Tape tape, Mistakes mistakes) {
-        return read(source, root, node -> tape, mistakes);
+        return read(source, root, node -> Optional.of(tape), mistakes);
     }
 
     private static <T> Optional<T> read(
-            SourceFile source, Form<T> root, Function<Node, Tape> tapeOf, Mistakes mistakes) {
+            SourceFile source,
+            Form<T> root,
+            Function<Node, Optional<Tape>> tapeOf,
+            Mistakes mistakes) {
         int before = mistakes.count();
         YamlReader yaml = new YamlReader(source, mistakes);
         Optional<Node> node = yaml.read();
@@ -51,19 +54,25 @@ public final class ProjectFileReader {
             }
             return Optional.empty();
         }
-        Tape tape = tapeOf.apply(node.get());
+        Optional<Tape> tape = tapeOf.apply(node.get());
         Optional<T> read =
-                root.read(node.get(), new Reading(source, mistakes, tape, yaml.isWhole()));
+                root.read(
+                        node.get(),
+                        new Reading(
+                                source,
+                                mistakes,
+                                tape.orElse(Tape.CENTIMETRE),
+                                tape.isPresent(),
+                                yaml.isWhole()));
         return mistakes.count() == before ? read : Optional.empty();
     }
 
     /** A mistake in the units is told when the root is read; until then centimetres serve. */
-    private static Tape tape(Node root, Key<Tape> units, SourceFile source) {
-        Reading silent = new Reading(source, new Mistakes(), Tape.CENTIMETRE, true);
+    private static Optional<Tape> tape(Node root, Key<Tape> units, SourceFile source) {
+        Reading silent = new Reading(source, new Mistakes(), Tape.CENTIMETRE, true, true);
         return root.asMapping()
                 .flatMap(mapping -> mapping.find(units.name()))
-                .flatMap(pair -> units.read(pair.value(), silent))
-                .orElse(Tape.CENTIMETRE);
+                .flatMap(pair -> units.read(pair.value(), silent));
     }
 
     /** The JSON Schema of a file, for editors that complete and explain keys. */

@@ -21,6 +21,7 @@ public final class Reading {
     private final SourceFile source;
     private final Mistakes mistakes;
     private final Tape tape;
+    private final boolean tapeTold;
     private final boolean whole;
     private int told;
     private Optional<Example> example = Optional.empty();
@@ -28,19 +29,22 @@ public final class Reading {
     /**
      * Begins a reading.
      *
+     * @param tapeTold whether the file says which tape; if not, no number is asked about for its
+     *     unit
      * @param whole whether nothing of the file was passed over; if something was, a missing key is
      *     not told, for it may stand there
      */
-    Reading(SourceFile source, Mistakes mistakes, Tape tape, boolean whole) {
+    Reading(SourceFile source, Mistakes mistakes, Tape tape, boolean tapeTold, boolean whole) {
         this.source = source;
         this.mistakes = mistakes;
         this.tape = tape;
+        this.tapeTold = tapeTold;
         this.whole = whole;
     }
 
     /** A reading of the same file that tells nobody, to try what a form takes. */
     Reading silent() {
-        return new Reading(source, new Mistakes(), tape, true);
+        return new Reading(source, new Mistakes(), tape, tapeTold, true);
     }
 
     /** Reads what stands under a key, so that what is wrong is told with the key's example. */
@@ -56,16 +60,14 @@ public final class Reading {
      * Tells keys that stand where a name of the maker's own is missing above them: {@code cloth:
      * {size: …}}.
      *
-     * @param form of what stands under names
+     * @param names the form of the whole, to be told
+     * @param form of what stands under each name
      * @return whether that is so
      */
-    public boolean tellUnnamed(Node.Mapping node, Form<?> form) {
+    public boolean tellUnnamed(Node.Mapping node, Form<?> names, Form<?> form) {
         boolean areKeys =
-                node.pairs().stream()
-                        .allMatch(
-                                pair ->
-                                        form.keys().stream()
-                                                .anyMatch(k -> k.name().equals(pair.key().text())));
+                node.pairs().stream().allMatch(pair -> isUnderKey(pair, form))
+                        && node.pairs().stream().anyMatch(pair -> !form.suits(pair.value()));
         Optional<String> line =
                 areKeys ? example.flatMap(e -> e.line(node, this)) : Optional.empty();
         line.ifPresent(
@@ -73,8 +75,16 @@ public final class Reading {
                         tell(
                                 node.place(),
                                 "`" + node.pairs().get(0).key().text() + "` where a name stands",
-                                right + ": " + form.words(tape)));
+                                right + ": " + names.words(tape)));
         return line.isPresent();
+    }
+
+    private static boolean isUnderKey(Node.Pair pair, Form<?> form) {
+        return form.keys().stream()
+                .anyMatch(
+                        key ->
+                                key.name().equals(pair.key().text())
+                                        && key.form().suits(pair.value()));
     }
 
     /** Reads one item of a list. */
@@ -94,6 +104,11 @@ public final class Reading {
     /** The tape a bare number is read on. */
     public Tape tape() {
         return tape;
+    }
+
+    /** Whether the file says which tape a bare number is on. */
+    public boolean isTapeTold() {
+        return tapeTold;
     }
 
     /** Whether the whole file is read, not one part of it. */

@@ -61,9 +61,20 @@ public final class Schemas {
 
     /** The schema of a key's value, with what an editor shows about the key. */
     public static Map<String, Object> described(Key<?> key) {
-        Map<String, Object> schema = new LinkedHashMap<>(key.form().schema());
+        Map<String, Object> schema =
+                key.mayBeNone()
+                        ? orNone(key.form().schema())
+                        : new LinkedHashMap<>(key.form().schema());
         schema.put("description", key.meaning() + " " + sentence(key.form().words()));
         return schema;
+    }
+
+    private static Map<String, Object> orNone(Map<String, Object> form) {
+        Map<String, Object> none = new LinkedHashMap<>();
+        none.put("enum", choices(Key.NONE));
+        Map<String, Object> either = new LinkedHashMap<>();
+        either.put("anyOf", List.of(form, none));
+        return either;
     }
 
     private static String sentence(String words) {

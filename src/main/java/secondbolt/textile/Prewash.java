@@ -53,6 +53,17 @@ public sealed interface Prewash {
         }
     }
 
+    /**
+     * Never washed, such as wool that is cleaned dry: as measured it is cut and worn. What steam
+     * and a damp press cloth do is told beside it (common practice, no source).
+     */
+    record Never() implements Prewash {
+        @Override
+        public AcrossAlong<Optional<Share>> left() {
+            return new Done().left();
+        }
+    }
+
     /** She does not know. */
     record NotKnown() implements Prewash {
         @Override

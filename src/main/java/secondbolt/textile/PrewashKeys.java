@@ -1,6 +1,8 @@
 package secondbolt.textile;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
@@ -39,16 +41,26 @@ final class PrewashKeys {
             Key.optional(
                     "prewash",
                     Forms.either(
-                            Forms.either(
-                                    MapForm.of(
-                                            "a prewash", List.of(MARKED, NOW), PrewashKeys::marked),
-                                    Forms.word("done", new Prewash.Done())),
-                            Forms.word("unknown", new Prewash.NotKnown())),
+                            MapForm.of("a prewash", List.of(MARKED, NOW), PrewashKeys::marked),
+                            Forms.said(said())),
                     "What the wash does to it: a square marked before and measured after; done if"
-                            + " the cloth was washed before it was measured; or unknown.",
+                        + " the cloth was washed before it was measured, yes for short; never if it"
+                        + " will never be washed; or unknown, as it is too if you say no: the wash"
+                        + " is still to come.",
                     "{marked: [50, 50], now: [49.2, 48.0]}");
 
     private PrewashKeys() {}
+
+    private static Map<String, Prewash> said() {
+        Map<String, Prewash> said = new LinkedHashMap<>();
+        said.put("done", new Prewash.Done());
+        said.put("yes", new Prewash.Done());
+        said.put("never", new Prewash.Never());
+        said.put("unknown", new Prewash.NotKnown());
+        said.put("no", new Prewash.NotKnown());
+        said.put("none", new Prewash.NotKnown());
+        return said;
+    }
 
     private static Form<AcrossAlong<Answer<Length>>> square() {
         return ListForm.acrossAlong(Forms.orUnknown(Forms.length(LengthRange.of("5 cm", "20 m"))));

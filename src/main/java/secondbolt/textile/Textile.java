@@ -55,7 +55,9 @@ public record Textile(
         /** It may. */
         NONE("none"),
         /** All pieces must lie the same way up: a pile, or a print with a top. */
-        ONE_WAY("one-way");
+        ONE_WAY("one-way"),
+        /** She does not know: laid one way, which is right for both, and asked. */
+        UNKNOWN("unknown");
 
         private final String word;
 
@@ -67,6 +69,11 @@ public record Textile(
         public String word() {
             return word;
         }
+    }
+
+    /** Whether its pieces are laid the same way up: by a nap, or because it may have one. */
+    public boolean isLaidOneWay() {
+        return napOrNone() != Nap.NONE;
     }
 
     /**

@@ -1,5 +1,6 @@
 package secondbolt.textile;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,8 +59,9 @@ final class TextileKeys {
     static final Key<Textile.Nap> NAP =
             Key.optional(
                     "nap",
-                    Forms.choice(Textile.Nap.values(), Textile.Nap::word),
-                    "Whether pieces may be turned upside down: they may if not told.",
+                    Forms.choice(naps()),
+                    "Whether pieces may be turned upside down: they may if not told; if unknown"
+                            + " they are laid one way, and it is asked.",
                     "none");
     private static final Key<Length> ALONG =
             Key.optional("along", Forms.length(REPEATS), "Lengthwise, from one to the next.", "12");
@@ -129,6 +131,17 @@ final class TextileKeys {
                                         .filter(s -> s.fraction() >= 0 && s.fraction() <= 3)
                                         .map(s -> Optional.of(s).filter(t -> t.fraction() > 0)));
         return Forms.either(told, Forms.word("none", Optional.<Share>empty()));
+    }
+
+    /** The words for a nap, and what people say when they are asked whether there is one. */
+    private static Map<String, Textile.Nap> naps() {
+        Map<String, Textile.Nap> naps = new LinkedHashMap<>();
+        for (Textile.Nap nap : Textile.Nap.values()) {
+            naps.put(nap.word(), nap);
+        }
+        naps.put("no", Textile.Nap.NONE);
+        naps.put("yes", Textile.Nap.ONE_WAY);
+        return naps;
     }
 
     private static Form<Fibre> pure() {

@@ -83,7 +83,7 @@ public final class WearerSection {
         Tape tape = fields.tape();
         Optional<String> bare =
                 fields.lettersIn(MEASUREMENTS, measure.word())
-                        .filter(text -> FIGURES.matcher(text).matches())
+                        .filter(text -> fields.isTapeTold() && FIGURES.matcher(text).matches())
                         .filter(text -> !GIRTHS.holds(answer.toOptional().orElseThrow()))
                         .filter(text -> GIRTHS.holds(text, tape.other()));
         bare.ifPresent(

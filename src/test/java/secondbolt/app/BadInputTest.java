@@ -84,7 +84,7 @@ class BadInputTest {
                     flaws:
                       - {what: stain, at: [40], round: 6}
                       - {what: worn, at: [80, 150], sise: [30, 40]}
-                    clear: none
+                    clear: wide
                 closures:
                   back:
                     length: 40

@@ -53,6 +53,29 @@ class ClothWorksheetTest {
                 .toList();
     }
 
+    /** 150 by 300 never washed stays 4.5 m²; what may still change it is told. */
+    @Test
+    void reckonsWoolThatIsNeverWashedAsMeasured() {
+        String wool = "  coating: {size: [150, 300], fibre: wool, prewash: never}";
+        ClothResult result = ClothCalculation.work(Written.cloths("cm", wool)).get(0);
+        assertEquals(
+                4_500_000,
+                result.finished().orElseThrow().soundness().sound().region().areaMm2(),
+                1e-3);
+        Worksheet told = worksheet("cm", wool);
+        assertEquals(List.of(), found(told, "cloth-prewash-untold"));
+        assertTrue(told.assumed().toString().contains("never washed: it stays as measured"));
+        assertFalse(told.open().toString().contains("draws in"));
+    }
+
+    /** Laid one way meanwhile, and asked. */
+    @Test
+    void laysAClothOfUnknownNapOneWayAndAsks() {
+        Worksheet told = worksheet("cm", "  velvet: {size: [90, 90], nap: unknown, prewash: done}");
+        assertTrue(told.open().toString().contains("the nap of velvet"));
+        assertTrue(told.assumed().toString().contains("no piece is turned upside down"));
+    }
+
     @Test
     void stopsWhenNoSoundClothIsLeft() {
         String[] rag = {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import secondbolt.file.form.Forms;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
@@ -179,6 +180,26 @@ class PlainWordsTest {
                         .allMatch(m -> m.right().contains("instead of no-break ones")));
     }
 
+    /** What a person says where there is none of a thing; each is as if the line were left out. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "cloth: {a: {size: [90, 200], trim: none, clear: no, flaws: none, repeat: no}}",
+                "cloth: {a: {size: [90, 200], surveyed: no, features: none, sides measured: no}}",
+                "cloth: {a: {size: [90, 200], trim: {left: none}, nap: no, prewash: never}}",
+                "cloth: {a: {size: [90, 200], nap: unknown, prewash: no}}",
+                "cloth: {a: {size: [90, 200], nap: yes, prewash: yes}}",
+                "pattern: {pieces: {f: {cut: 1, fold: no, rectangle: [3, 7], darts: none}}, seams:"
+                        + " no}",
+                "alterations: none",
+                "hems: none",
+                "closures: no",
+                "wearer: {age: unknown, measurements: {bust: unknown}}",
+            })
+    void takesWhatAPersonSays(String section) {
+        assertEquals(List.of(), mistakes("cm", section));
+    }
+
     @Test
     void neverPrintsAnEmptyListOfChoices() {
         Key<Tape> units =
@@ -215,7 +236,8 @@ class PlainWordsTest {
                             .pairs()
                             .get(0)
                             .value();
-            key.form().read(node, new Reading(SourceFile.of(path, text), mistakes, tape, true));
+            key.form()
+                    .read(node, new Reading(SourceFile.of(path, text), mistakes, tape, true, true));
             assertEquals(List.of(), mistakes.inOrder(), path);
         }
         key.form()

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.fit.seam.EdgeStretch;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
@@ -30,6 +31,7 @@ public record WrittenPattern(
                                 FitCalculation.work(
                                         p.pattern().orElseThrow(),
                                         p.alterations(),
+                                        EdgeStretch.NONE,
                                         FitTopic.cut(p.lay().soFar()),
                                         p.heading().units()));
         return new WrittenPattern(

@@ -10,6 +10,7 @@ import secondbolt.cutting.line.CuttingResult;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.fit.FitTopic;
+import secondbolt.fit.seam.EdgeStretch;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.lay.design.LayCalculation;
 import secondbolt.lay.design.LayResult;
@@ -60,6 +61,7 @@ final class LayText {
                         FitCalculation.work(
                                 project.pattern().orElseThrow(),
                                 project.alterations(),
+                                EdgeStretch.NONE,
                                 FitTopic.cut(project.lay().soFar()),
                                 units),
                         project.hems(),

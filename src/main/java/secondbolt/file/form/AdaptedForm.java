@@ -33,6 +33,11 @@ record AdaptedForm<T, R>(Form<T> form, Adapter<T, R> adapt) implements Form<R> {
     }
 
     @Override
+    public boolean mayBeNone() {
+        return form.mayBeNone();
+    }
+
+    @Override
     public String words() {
         return form.words();
     }

@@ -44,6 +44,11 @@ record EitherForm<T>(List<Form<T>> forms) implements Form<T> {
     }
 
     @Override
+    public boolean mayBeNone() {
+        return forms.stream().allMatch(Form::mayBeNone);
+    }
+
+    @Override
     public String words() {
         return forms.stream().map(Form::words).collect(Collectors.joining("; or "));
     }

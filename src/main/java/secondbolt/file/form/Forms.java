@@ -136,6 +136,7 @@ public final class Forms {
         Tape other = reading.tape().other();
         boolean isSlip =
                 bare.size() == 2
+                        && reading.isTapeTold()
                         && bare.stream().allMatch(LengthForm::isBare)
                         && !usual.holds(size.across())
                         && usual.holds(bare.get(0), other);
@@ -349,6 +350,11 @@ public final class Forms {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("const", word);
         return new WordForm<>(word, value, schema);
+    }
+
+    /** One of a few words, beside another form that reads all else. */
+    public static <T> Form<T> said(Map<String, T> byWord) {
+        return new NarrowForm<>(choice(byWord), text -> !text.isEmpty());
     }
 
     /** The same form, its value turned into another. */

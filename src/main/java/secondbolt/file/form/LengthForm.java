@@ -47,7 +47,9 @@ record LengthForm(LengthRange range, String why) implements Form<Length> {
             reading.tell(node.place(), "`unknown`", words(tape));
             return Optional.empty();
         }
-        if (tape == Tape.CENTIMETRE && INCH_FRACTION.matcher(text).matches()) {
+        if (tape == Tape.CENTIMETRE
+                && reading.isTapeTold()
+                && INCH_FRACTION.matcher(text).matches()) {
             reading.tell(
                     node.place(),
                     "`" + text + "`, a fraction of the inch tape in a file in cm",
@@ -77,6 +79,11 @@ record LengthForm(LengthRange range, String why) implements Form<Length> {
     @Override
     public boolean suits(Node node) {
         return node.asText().isPresent();
+    }
+
+    @Override
+    public boolean mayBeNone() {
+        return true;
     }
 
     @Override

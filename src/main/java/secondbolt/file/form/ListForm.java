@@ -71,6 +71,11 @@ public record ListForm<T>(String what, Form<T> form, int least, int most) implem
     }
 
     @Override
+    public boolean mayBeNone() {
+        return least == 0;
+    }
+
+    @Override
     public String words() {
         return words(form.words());
     }

@@ -161,6 +161,11 @@ public final class MapForm<T> implements Form<T> {
     }
 
     @Override
+    public boolean mayBeNone() {
+        return true;
+    }
+
+    @Override
     public String words() {
         return what + ", written as keys with values";
     }

@@ -67,7 +67,7 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
             reading.tellKind(node, this);
             return Optional.empty();
         }
-        if (reading.tellUnnamed(mapping.get(), this)) {
+        if (reading.tellUnnamed(mapping.get(), this, form)) {
             return Optional.empty();
         }
         Map<String, T> named = new LinkedHashMap<>();
@@ -132,6 +132,11 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
     @Override
     public boolean suits(Node node) {
         return node.asMapping().isPresent();
+    }
+
+    @Override
+    public boolean mayBeNone() {
+        return true;
     }
 
     @Override

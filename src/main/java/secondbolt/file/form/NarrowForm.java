@@ -28,6 +28,11 @@ record NarrowForm<T>(Form<T> form, Predicate<String> suited) implements Form<T> 
     }
 
     @Override
+    public boolean mayBeNone() {
+        return form.mayBeNone();
+    }
+
+    @Override
     public String words() {
         return form.words();
     }

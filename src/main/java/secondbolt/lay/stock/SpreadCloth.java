@@ -11,7 +11,6 @@ import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
 import secondbolt.shape.Region;
-import secondbolt.textile.Textile;
 
 /**
  * A cloth as it is spread for cutting, trimmed and washed, without what is cut from it already. In
@@ -71,7 +70,7 @@ public record SpreadCloth(
         Region gone = progress.gone(cloth.name());
         return new SpreadCloth(
                 Optional.of(cloth),
-                cloth.cloth().textile().napOrNone() == Textile.Nap.ONE_WAY,
+                cloth.cloth().textile().isLaidOneWay(),
                 yielded.repeat(),
                 Optional.empty(),
                 yielded.whole(),

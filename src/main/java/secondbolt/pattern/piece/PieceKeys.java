@@ -28,6 +28,10 @@ public final class PieceKeys {
                             + " `2 alike` for two of one hand on purpose, or so many of each"
                             + " cloth.",
                     "pair");
+
+    /** What makers say of a piece that lies on no fold. */
+    private static final List<String> NONE = List.of("none", "no");
+
     private static final Key<String> FOLD =
             Key.optional(
                     "fold",
@@ -95,7 +99,10 @@ public final class PieceKeys {
         }
 
         private Optional<Piece> piece(PieceShape shape) {
-            boolean edgesAreThere = isEdge(shape, FOLD, fields.get(FOLD).stream().toList());
+            Optional<String> fold =
+                    fields.get(FOLD)
+                            .filter(f -> shape.edgeNames().contains(f) || !NONE.contains(f));
+            boolean edgesAreThere = isEdge(shape, FOLD, fold.stream().toList());
             edgesAreThere &= isEdge(shape, ALLOWANCE, names(fields.get(ALLOWANCE)));
             edgesAreThere &= LineKeys.areRight(fields, shape);
             Optional<Piece.Features> features = FeatureKeys.features(fields, shape);
@@ -106,7 +113,7 @@ public final class PieceKeys {
                     new Piece(
                             "",
                             fields.require(CUT),
-                            fields.get(FOLD),
+                            fold,
                             fields.get(GRAIN).orElse(Piece.Grain.ALONG),
                             fields.get(SEEN).orElse(Piece.Seen.OUTSIDE),
                             LineKeys.places(fields),
