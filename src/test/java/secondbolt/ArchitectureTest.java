@@ -220,7 +220,52 @@ class ArchitectureTest {
                         "garment",
                         "pattern.piece",
                         "pattern"));
-        rooms.put("fit.cut", Set.of("measure", "fit.alter", "pattern.piece", "pattern"));
+        rooms.put(
+                "hem.plan",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern"));
+        rooms.put("closure.spacing", Set.of());
+        rooms.put(
+                "closure.fastening",
+                Set.of(
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "worksheet"));
+        rooms.put("effect", Set.of("measure", "file", "figure", "block", "worksheet", "topic"));
+        rooms.put("lay.placement", Set.of("shape"));
+        rooms.put("lay.nofit", Set.of("shape", "lay.placement"));
+        rooms.put(
+                "lay.plan",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "textile.extent",
+                        "textile",
+                        "pattern.piece",
+                        "pattern",
+                        "lay.placement"));
+        rooms.put("disk", Set.of());
+        rooms.put("notebook.site", Set.of("file.json", "disk"));
+        rooms.put("fit.cut", Set.of("pattern.piece", "pattern", "fit.alter"));
         rooms.put(
                 "fit.result",
                 with(
@@ -238,36 +283,6 @@ class ArchitectureTest {
                         "fit.alter",
                         "fit.cut"));
         rooms.put(
-                "hem.plan",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "worksheet",
-                        "pattern.piece",
-                        "pattern"));
-        rooms.put("lay.placement", Set.of("shape"));
-        rooms.put(
-                "lay.plan",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "textile.extent",
-                        "textile",
-                        "pattern.piece",
-                        "pattern",
-                        "lay.placement"));
-        rooms.put(
                 "fit",
                 with(
                         Set.of(),
@@ -281,29 +296,17 @@ class ArchitectureTest {
                         "block",
                         "worksheet",
                         "topic",
-                        "wearer",
                         "textile",
-                        "textile.extent",
+                        "wearer",
                         "pattern.piece",
                         "pattern",
                         "fit.size",
                         "fit.seam",
                         "fit.alter",
-                        "fit.cut",
-                        "fit.result",
                         "hem.plan",
-                        "lay.plan"));
-        rooms.put("closure.spacing", Set.of());
-        rooms.put(
-                "closure.fastening",
-                Set.of(
-                        "measure",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "worksheet"));
+                        "lay.plan",
+                        "fit.cut",
+                        "fit.result"));
         rooms.put(
                 "closure.placket",
                 with(
@@ -318,9 +321,9 @@ class ArchitectureTest {
                         "worksheet",
                         "pattern.piece",
                         "pattern",
-                        "fit.result",
                         "hem.plan",
-                        "closure.fastening"));
+                        "closure.fastening",
+                        "fit.result"));
         rooms.put(
                 "closure.row",
                 Set.of(
@@ -328,9 +331,9 @@ class ArchitectureTest {
                         "file.value",
                         "worksheet",
                         "pattern",
-                        "fit.result",
                         "closure.spacing",
                         "closure.fastening",
+                        "fit.result",
                         "closure.placket"));
         rooms.put(
                 "closure.strip",
@@ -359,10 +362,10 @@ class ArchitectureTest {
                         "topic",
                         "wearer",
                         "pattern",
-                        "fit.result",
                         "hem.plan",
-                        "fit",
                         "closure.fastening",
+                        "fit.result",
+                        "fit",
                         "closure.placket",
                         "closure.row",
                         "closure.strip"));
@@ -376,8 +379,8 @@ class ArchitectureTest {
                         "worksheet",
                         "pattern.piece",
                         "pattern",
-                        "fit.result",
-                        "hem.plan"));
+                        "hem.plan",
+                        "fit.result"));
         rooms.put(
                 "hem.guide",
                 Set.of(
@@ -410,36 +413,15 @@ class ArchitectureTest {
                         "textile",
                         "pattern.piece",
                         "pattern",
-                        "fit.result",
                         "hem.plan",
+                        "fit.result",
                         "fit",
                         "hem.turned",
                         "hem.guide"));
         rooms.put(
-                "safety",
+                "cutting.line",
                 with(
                         Set.of(),
-                        "measure",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "wearer",
-                        "pattern.piece",
-                        "pattern",
-                        "fit.result",
-                        "fit",
-                        "hem.plan",
-                        "closure.fastening",
-                        "closure.placket"));
-        rooms.put(
-                "cutting.line",
-                Set.of(
                         "measure",
                         "shape",
                         "shape.cut",
@@ -448,9 +430,9 @@ class ArchitectureTest {
                         "worksheet",
                         "pattern.piece",
                         "pattern",
+                        "hem.plan",
                         "fit.cut",
-                        "fit.result",
-                        "hem.plan"));
+                        "fit.result"));
         rooms.put(
                 "cutting.sketch",
                 Set.of("measure", "shape", "shape.cut", "draw", "pattern.piece", "cutting.line"));
@@ -469,13 +451,11 @@ class ArchitectureTest {
                         "topic",
                         "pattern.piece",
                         "pattern",
-                        "fit.result",
                         "hem.plan",
+                        "fit.result",
                         "fit",
                         "cutting.line",
                         "cutting.sketch"));
-        rooms.put("effect", Set.of("measure", "file", "figure", "block", "worksheet", "topic"));
-        rooms.put("lay.nofit", Set.of("shape", "lay.placement"));
         rooms.put(
                 "lay.piece",
                 Set.of(
@@ -483,10 +463,8 @@ class ArchitectureTest {
                         "shape",
                         "garment",
                         "pattern.piece",
-                        "cutting.line",
-                        "lay.placement"));
-        rooms.put("disk", Set.of());
-        rooms.put("notebook.site", Set.of("file.json", "disk"));
+                        "lay.placement",
+                        "cutting.line"));
         rooms.put("parallel", Set.of());
         rooms.put("lay.search", Set.of("shape", "lay.placement", "lay.nofit", "parallel"));
         rooms.put("lay.kept", Set.of("shape", "lay.placement", "lay.nofit", "lay.search"));
@@ -501,9 +479,9 @@ class ArchitectureTest {
                         "textile",
                         "cloth.yields",
                         "pattern.piece",
-                        "cutting.line",
                         "lay.placement",
                         "lay.plan",
+                        "cutting.line",
                         "lay.piece",
                         "lay.kept"));
         rooms.put(
@@ -534,9 +512,9 @@ class ArchitectureTest {
                         "textile",
                         "cloth.yields",
                         "pattern.piece",
-                        "cutting.line",
                         "lay.placement",
                         "lay.plan",
+                        "cutting.line",
                         "lay.piece",
                         "lay.kept",
                         "lay.stock",
@@ -571,15 +549,37 @@ class ArchitectureTest {
                         "cloth",
                         "pattern.piece",
                         "pattern",
-                        "cutting.line",
-                        "cutting",
                         "lay.placement",
                         "lay.plan",
+                        "cutting.line",
+                        "cutting",
                         "lay.piece",
                         "lay.kept",
                         "lay.stock",
                         "lay.design",
                         "lay.picture"));
+        rooms.put(
+                "safety",
+                with(
+                        Set.of(),
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "wearer",
+                        "pattern.piece",
+                        "pattern",
+                        "hem.plan",
+                        "closure.fastening",
+                        "fit.result",
+                        "fit",
+                        "closure.placket"));
         rooms.put(
                 "project",
                 with(
@@ -595,14 +595,14 @@ class ArchitectureTest {
                         "cloth",
                         "wearer",
                         "pattern",
+                        "effect",
                         "fit",
                         "closure",
                         "hem",
-                        "safety",
                         "cutting",
-                        "effect",
                         "lay.kept",
-                        "lay"));
+                        "lay",
+                        "safety"));
         rooms.put(
                 "notebook.paper",
                 Set.of(

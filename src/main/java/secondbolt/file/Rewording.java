@@ -148,7 +148,10 @@ record Rewording(Form<?> form, Reading reading) {
     }
 
     private static Node beside(Node.Mapping model, Node.Pair instead, Node value) {
-        return put(model, model.pairs(), pair -> pair.key().equals(instead.key()) ? value : pair.value());
+        return put(
+                model,
+                model.pairs(),
+                pair -> pair.key().equals(instead.key()) ? value : pair.value());
     }
 
     /** Parted, alone in a list, like an item of the model, and before the rest of it. */

@@ -12,10 +12,9 @@ import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
-import secondbolt.pattern.Meanings;
 import secondbolt.pattern.Seam;
-import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
 
 /**

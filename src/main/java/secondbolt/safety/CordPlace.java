@@ -31,32 +31,32 @@ enum CordPlace {
         return switch (this) {
             case NECK ->
                     new NameWords(
-                    Set.of("cou", "col"),
-                    Set.of(
-                            "neck",
-                            "collar",
-                            "hals",
-                            "kragen",
-                            "nacken",
-                            "encolure",
-                            "cuello",
-                            "escote",
-                            "scollo",
-                            "collo",
-                            "colletto",
-                            "halter"));
+                            Set.of("cou", "col"),
+                            Set.of(
+                                    "neck",
+                                    "collar",
+                                    "hals",
+                                    "kragen",
+                                    "nacken",
+                                    "encolure",
+                                    "cuello",
+                                    "escote",
+                                    "scollo",
+                                    "collo",
+                                    "colletto",
+                                    "halter"));
             case HOOD ->
                     new NameWords(
-                    Set.of("hood", "hoods", "huva", "luva", "bonnet"),
-                    Set.of("hooded", "hoodie", "kapuz", "capuch", "cappucc", "kaptur"));
+                            Set.of("hood", "hoods", "huva", "luva", "bonnet"),
+                            Set.of("hooded", "hoodie", "kapuz", "capuch", "cappucc", "kaptur"));
             case WAIST ->
-                    new NameWords(Set.of("vita", "midja"), Set.of("waist", "taille", "cintura", "talia"));
+                    new NameWords(
+                            Set.of("vita", "midja"), Set.of("waist", "taille", "cintura", "talia"));
             case HEM ->
                     new NameWords(
-                    Set.of("hem", "bas", "bajo", "orlo", "zoom"),
-                    Set.of("hemline", "saum", "ourlet", "dobladillo"));
-            case OTHER ->
-                    new NameWords(Set.of(), Set.of());
+                            Set.of("hem", "bas", "bajo", "orlo", "zoom"),
+                            Set.of("hemline", "saum", "ourlet", "dobladillo"));
+            case OTHER -> new NameWords(Set.of(), Set.of());
         };
     }
 

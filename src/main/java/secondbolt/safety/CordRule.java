@@ -223,8 +223,8 @@ record CordRule(WearerAge wearer, Tape tape) {
                                                 + tape.printBoth(free)
                                                 + ".",
                                         "No knots and no toggles at its ends; sew it fast in the"
-                                            + " middle; none may be tied behind the back or hang"
-                                            + " below the lower edge (EN 14682)."
+                                                + " middle; none may be tied behind the back or hang"
+                                                + " below the lower edge (EN 14682)."
                                                 + age));
     }
 
@@ -248,7 +248,7 @@ record CordRule(WearerAge wearer, Tape tape) {
                                                 + tape.print(cut.minus(free))
                                                 + " must be held in a channel or sewn down.",
                                         "No knots and no toggles at its ends; sew it fast in the"
-                                            + " middle; none may be tied behind the back or hang"
-                                            + " below the lower edge (EN 14682)."));
+                                                + " middle; none may be tied behind the back or hang"
+                                                + " below the lower edge (EN 14682)."));
     }
 }

@@ -137,9 +137,7 @@ public final class Region {
      */
     public static Outline loosened(Outline outline, double byMm, double toleranceMm) {
         Geometry exact = polygon(outline);
-        Geometry loose =
-                looser(exact, toleranceMm)
-                        .orElseGet(() -> wider(exact, toleranceMm));
+        Geometry loose = looser(exact, toleranceMm).orElseGet(() -> wider(exact, toleranceMm));
         Geometry inside = inside(loose, exact.getEnvelopeInternal());
         Geometry grown = byMm > 0 ? BufferOp.bufferOp(inside, byMm, sharp(2)) : inside;
         return areas(grown).outlines().stream()
@@ -162,8 +160,7 @@ public final class Region {
     private static Geometry inside(Geometry wide, Envelope box) {
         return box.contains(wide.getEnvelopeInternal())
                 ? wide
-                : OverlayNGRobust.overlay(
-                        wide, factory().toGeometry(box), OverlayNG.INTERSECTION);
+                : OverlayNGRobust.overlay(wide, factory().toGeometry(box), OverlayNG.INTERSECTION);
     }
 
     /** This made simpler and nowhere inside itself, its curves up to so much farther out. */
@@ -186,8 +183,7 @@ public final class Region {
 
     /** Made simpler edge by edge; nothing if it would not cover all of what it stands for. */
     private static Optional<Geometry> looser(Geometry exact, double toleranceMm) {
-        Geometry simple =
-                DouglasPeuckerSimplifier.simplify(exact, toleranceMm * LOOSE_SHARE);
+        Geometry simple = DouglasPeuckerSimplifier.simplify(exact, toleranceMm * LOOSE_SHARE);
         if (!(exact instanceof Polygon polygon
                 && simple instanceof Polygon fewer
                 && fewer.getNumInteriorRing() == polygon.getNumInteriorRing())) {

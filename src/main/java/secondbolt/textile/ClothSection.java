@@ -23,8 +23,8 @@ public final class ClothSection {
                     NamedForm.LIKE,
                     Forms.text(60),
                     "The name of a cloth before it: the same but for what is written here. Its"
-                        + " flaws, how it was looked over and how far it is from square are never"
-                        + " taken over.",
+                            + " flaws, how it was looked over and how far it is from square are never"
+                            + " taken over.",
                     "left curtain");
 
     /** One of two, unless one of them is unknown. */

@@ -59,7 +59,7 @@ final class ConditionKeys {
                     "flaws",
                     orNone(ListForm.of("flaws", FlawKeys.FLAW, 0, MOST_FLAWS)),
                     "All that is not sound; `none` if nothing was found. Never taken over from a"
-                        + " cloth it is like.",
+                            + " cloth it is like.",
                     "[{what: pulled thread, at: [97, 160], round: 3}]");
     static final Key<List<Placed<Flaw>>> FEATURES =
             Key.optional(

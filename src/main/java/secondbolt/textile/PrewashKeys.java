@@ -44,9 +44,9 @@ final class PrewashKeys {
                             MapForm.of("a prewash", List.of(MARKED, NOW), PrewashKeys::marked),
                             Forms.said(said())),
                     "What the wash does to it: a square marked before and measured after; done if"
-                        + " the cloth was washed before it was measured, yes for short; never if it"
-                        + " will never be washed; or unknown, as it is too if you say no: the wash"
-                        + " is still to come.",
+                            + " the cloth was washed before it was measured, yes for short; never if it"
+                            + " will never be washed; or unknown, as it is too if you say no: the wash"
+                            + " is still to come.",
                     "{marked: [50, 50], now: [49.2, 48.0]}");
 
     private PrewashKeys() {}

@@ -93,7 +93,7 @@ class HandsTest {
         assertTrue(
                 Written.answers(
                                 "pattern: {pieces: {back: {cut: 2 on the fold, rectangle: [20,"
-                                    + " 6]}}}")
+                                        + " 6]}}}")
                         .get(0)
                         .contains("`cut: 2`"));
         assertTrue(

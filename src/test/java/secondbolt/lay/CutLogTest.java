@@ -160,7 +160,7 @@ class CutLogTest {
         LayResult result =
                 LayText.result(
                         "cloth: {sheet: {size: [130, 200], prewash: done}, other: {size:"
-                            + " unknown}}\n"
+                                + " unknown}}\n"
                                 + PATTERN
                                 + "cut so far:\n  - {piece: yoke, cloth: other, at: [0, 0]}\n");
         assertEquals(List.of("cut-place-not-known"), codes(result));

@@ -52,8 +52,8 @@ public final class ClosureSection {
                     NamedForm.of("closure", FORM),
                     "What the garment closes with, each under a name of your own.",
                     "{front band: {length: 65, extension: 1.8, kind: buttons, buttons: 7, button:"
-                        + " {across: 11.5 mm, thick: 2.5 mm}, first: 2, last: 11, holes: upright,"
-                        + " laps: right over left}}");
+                            + " {across: 11.5 mm, thick: 2.5 mm}, first: 2, last: 11, holes: upright,"
+                            + " laps: right over left}}");
 
     private ClosureSection() {}
 

@@ -91,10 +91,7 @@ public final class CuttingCalculation {
                                 shape.had(),
                                 shape.piece(),
                                 shape.piece().shape().asDrawn().map(s -> cut(shape.piece(), s)),
-                                shape.piece()
-                                        .shape()
-                                        .asTaped()
-                                        .map(s -> taped(shape.piece(), s))));
+                                shape.piece().shape().asTaped().map(s -> taped(shape.piece(), s))));
             }
         }
         return earlier;

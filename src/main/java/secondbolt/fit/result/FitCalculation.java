@@ -73,8 +73,10 @@ public final class FitCalculation {
                 altered,
                 pieces,
                 pattern.seams().stream()
-                        .map(seam -> SeamCheck.of(seam, before, after, stretch, tape)
-                                        .asking(cut::isAsked))
+                        .map(
+                                seam ->
+                                        SeamCheck.of(seam, before, after, stretch, tape)
+                                                .asking(cut::isAsked))
                         .toList(),
                 before,
                 after,

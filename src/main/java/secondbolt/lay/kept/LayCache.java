@@ -24,8 +24,8 @@ import secondbolt.shape.Region;
 
 /**
  * A cache of lays: searches a lay, or takes it from the store. The key is a hash of all that a lay
- * depends on, coordinates rounded to a millionth of a millimetre, since the last bits of a
- * double differ between machines. Interrupted searches are not stored.
+ * depends on, coordinates rounded to a millionth of a millimetre, since the last bits of a double
+ * differ between machines. Interrupted searches are not stored.
  */
 public final class LayCache {
     /** Changed whenever the search may come to another lay for the same input. */
@@ -36,7 +36,9 @@ public final class LayCache {
 
     private static final double PARTS_A_MM = 1e6;
 
-    /** How much larger than it is an item may be taken to be along a curve; straight it is exact. */
+    /**
+     * How much larger than it is an item may be taken to be along a curve; straight it is exact.
+     */
     private static final double TOLERANCE_MM = 0.8;
 
     private final LayDesk desk;

@@ -164,7 +164,7 @@ final class CutPlaces {
                             + " degrees on a cloth that runs one way; the rest is planned with its"
                             + " top the other way, and will shade otherwise.",
                     "Hold it beside the rest in the light. If it shows, write `spoilt: yes` with"
-                        + " it, and it is planned anew; if it lay the right way, correct `turn`.");
+                            + " it, and it is planned anew; if it lay the right way, correct `turn`.");
         }
     }
 

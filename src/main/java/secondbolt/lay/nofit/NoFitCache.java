@@ -29,8 +29,8 @@ public final class NoFitCache {
      * An empty cache.
      *
      * @param gapMm what is left between two items, zero or more
-     * @param toleranceMm how much larger an item may be taken to be along its curves, so that it has
-     *     fewer corners; zero keeps them as they are
+     * @param toleranceMm how much larger an item may be taken to be along its curves, so that it
+     *     has fewer corners; zero keeps them as they are
      */
     public NoFitCache(double gapMm, double toleranceMm) {
         this.gapMm = gapMm;

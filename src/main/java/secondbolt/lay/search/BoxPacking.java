@@ -84,8 +84,7 @@ final class BoxPacking {
             if (!isWhole || options.length == 0) {
                 return false;
             }
-            alike.computeIfAbsent(
-                            Arrays.stream(options).boxed().toList(), any -> new ArrayList<>())
+            alike.computeIfAbsent(Arrays.stream(options).boxed().toList(), any -> new ArrayList<>())
                     .add(i);
         }
         alike.forEach(

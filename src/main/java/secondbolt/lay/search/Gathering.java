@@ -16,7 +16,9 @@ final class Gathering {
 
     private static final int PASSES = 2;
 
-    /** To the low end first or to the high end, to the left or to the right, along or across first. */
+    /**
+     * To the low end first or to the high end, to the left or to the right, along or across first.
+     */
     private static final List<Towards> CORNERS =
             List.of(
                     new Towards(true, -1, -1),
@@ -183,13 +185,7 @@ final class Gathering {
         Arrangement now = scorer.arrangement;
         double x = isAlong ? now.x[item] : to;
         double y = isAlong ? to : now.y[item];
-        return scorer.cost(
-                        item,
-                        now.container[item],
-                        now.option[item],
-                        x,
-                        y,
-                        Double.MIN_VALUE)
+        return scorer.cost(item, now.container[item], now.option[item], x, y, Double.MIN_VALUE)
                 == 0;
     }
 }

@@ -101,8 +101,7 @@ public final class LaySearch {
             int cores,
             SearchObserver observer) {
         try (Workers pool = new Workers(Math.max(1, Math.min(cores, WORKERS) - 1))) {
-            Lay found =
-                    new LaySearch(items, containers, noFits, effort, goal, observer).lay(pool);
+            Lay found = new LaySearch(items, containers, noFits, effort, goal, observer).lay(pool);
             observer.goOn(1, 0);
             return found;
         }
@@ -165,8 +164,7 @@ public final class LaySearch {
     }
 
     /** All of them on the first containers. */
-    private Optional<Solution> all(
-            Problem problem, List<Integer> wanted, int count, Workers pool) {
+    private Optional<Solution> all(Problem problem, List<Integer> wanted, int count, Workers pool) {
         boolean isLast = count == containers.size();
         List<Arrangement> boxes = boxes(problem, wanted, count);
         if (boxes.isEmpty() && !isLast && !mayDo(problem, wanted, count)) {
@@ -174,8 +172,7 @@ public final class LaySearch {
         }
         StripSearch search = search(problem, wanted, count, pool);
         StopRule stop = stop(used.get() + effort / (isLast ? 2 : 16), search);
-        boolean found =
-                boxes.isEmpty() ? search.start(stop) : search.startFrom(boxes.get(0), stop);
+        boolean found = boxes.isEmpty() ? search.start(stop) : search.startFrom(boxes.get(0), stop);
         if (found) {
             return Optional.of(shortened(problem, wanted, search, boxes, count, pool));
         }
@@ -231,8 +228,7 @@ public final class LaySearch {
         long from = search.steps();
         long most = goal == Goal.REMNANT ? effort - effort / REMNANT_PART : effort;
         long end = most - used.get();
-        search.compress(
-                stop(most, search), now -> (double) (now - from) / Math.max(1, end - from));
+        search.compress(stop(most, search), now -> (double) (now - from) / Math.max(1, end - from));
         List<Arrangement> found = new ArrayList<>(List.of(search.best()));
         found.addAll(boxes);
         return new Solution(chosen, best(problem.only(chosen), count, found));

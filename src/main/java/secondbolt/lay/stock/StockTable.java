@@ -46,9 +46,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
     /** Whether pieces are larger than all sound cloth, so that no lay need be looked for. */
     public boolean isTooMuch(Role role, List<ClothResult> cloths, List<LayPiece> wanted) {
         double area =
-                progress.rest(wanted, role).stream()
-                        .mapToDouble(p -> p.outline().areaMm2())
-                        .sum();
+                progress.rest(wanted, role).stream().mapToDouble(p -> p.outline().areaMm2()).sum();
         double sound =
                 spreads(cloths, false).stream()
                         .mapToDouble(s -> s.soundForHidden().areaMm2())
@@ -85,7 +83,8 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
             Effort effort) {
         Stock stock = new Stock(role, spreads(cloths, trial.isFolded()));
         List<LayPiece> rest = trial.isFolded() ? FoldedPieces.of(single) : single;
-        StockSearch.Outcome found = StockSearch.search(lays, stock, rest, trial, effort, Goal.REMNANT);
+        StockSearch.Outcome found =
+                StockSearch.search(lays, stock, rest, trial, effort, Goal.REMNANT);
         Lay lay = found.lay();
         List<LaidPiece> laid =
                 lay.placements().stream()

@@ -117,12 +117,7 @@ class ExactFitTest {
                                 ? box(part[1], part[0], 0, 90, 180, 270)
                                 : box(part[0], part[1], 0, 180));
             }
-            Lay lay =
-                    lay(
-                            items,
-                            List.of(Container.whole(wide, high)),
-                            gapMm,
-                            Effort.QUICK.steps());
+            Lay lay = lay(items, List.of(Container.whole(wide, high)), gapMm, Effort.QUICK.steps());
             if (!lay.leftOver().isEmpty()) {
                 left.add(seed);
             }

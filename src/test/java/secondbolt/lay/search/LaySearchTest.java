@@ -44,7 +44,13 @@ class LaySearchTest {
     private static Lay lay(
             List<PackingItem> items, List<Container> containers, double gapMm, long steps) {
         return LaySearch.lay(
-                items, containers, new NoFitCache(gapMm, 0.8), steps, Goal.SHORT, 2, SearchObserver.NONE);
+                items,
+                containers,
+                new NoFitCache(gapMm, 0.8),
+                steps,
+                Goal.SHORT,
+                2,
+                SearchObserver.NONE);
     }
 
     private static double reach(List<PackingItem> items, Lay lay) {
@@ -226,10 +232,22 @@ class LaySearchTest {
         List<Container> containers = List.of(Container.whole(1000, 2500));
         Lay one =
                 LaySearch.lay(
-                        items, containers, new NoFitCache(3, 0.8), STEPS, Goal.SHORT, 1, SearchObserver.NONE);
+                        items,
+                        containers,
+                        new NoFitCache(3, 0.8),
+                        STEPS,
+                        Goal.SHORT,
+                        1,
+                        SearchObserver.NONE);
         Lay two =
                 LaySearch.lay(
-                        items, containers, new NoFitCache(3, 0.8), STEPS, Goal.SHORT, 2, SearchObserver.NONE);
+                        items,
+                        containers,
+                        new NoFitCache(3, 0.8),
+                        STEPS,
+                        Goal.SHORT,
+                        2,
+                        SearchObserver.NONE);
         assertEquals(one, two);
     }
 
