@@ -56,6 +56,7 @@ class ArchitectureTest {
                     "fit.seam",
                     "fit.alter",
                     "fit.result",
+                    "fit.made",
                     "cloth.yields",
                     "hem.plan",
                     "hem.turned",
@@ -233,6 +234,18 @@ class ArchitectureTest {
                         "fit.seam",
                         "fit.alter"));
         rooms.put(
+                "fit.made",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "file.value",
+                        "garment",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.seam",
+                        "fit.result"));
+        rooms.put(
                 "hem.plan",
                 Set.of(
                         "measure",
@@ -266,6 +279,7 @@ class ArchitectureTest {
                         "fit.seam",
                         "fit.alter",
                         "fit.result",
+                        "fit.made",
                         "hem.plan"));
         rooms.put("closure.spacing", Set.of());
         rooms.put(
