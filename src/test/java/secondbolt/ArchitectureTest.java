@@ -57,6 +57,7 @@ class ArchitectureTest {
                     "fit.alter",
                     "fit.cut",
                     "fit.result",
+                    "fit.made",
                     "cloth.yields",
                     "hem.plan",
                     "hem.turned",

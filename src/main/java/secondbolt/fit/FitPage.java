@@ -2,31 +2,39 @@ package secondbolt.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import secondbolt.block.Block;
 import secondbolt.block.Both;
 import secondbolt.block.Fact;
 import secondbolt.block.Table;
 import secondbolt.fit.alter.Altered;
+import secondbolt.fit.alter.WidenShare;
+import secondbolt.fit.made.Limb;
+import secondbolt.fit.made.Made;
+import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
+import secondbolt.measure.Plural;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Alteration;
+import secondbolt.pattern.Pattern;
 import secondbolt.pattern.Seam;
 
 /**
  * What the page shows of the pattern: what each alteration changed, every seam and every opening.
  *
+ * @param pattern as written
  * @param tape to print with
  */
-record FitPage(Tape tape) {
+record FitPage(Pattern pattern, Tape tape) {
     private static final Both NOT_KNOWN = Both.words("not known");
 
     /** An alteration with what it changed. */
     List<Block> alteration(Altered altered) {
         List<Block> blocks = new ArrayList<>();
-        String words = words(altered.alteration());
+        String words = words(altered);
         blocks.add(new Block.Heading(words));
         altered.alteration()
                 .found()
@@ -54,22 +62,72 @@ record FitPage(Tape tape) {
         return blocks;
     }
 
-    private String words(Alteration alteration) {
-        return alteration.accept(
-                new Alteration.Visitor<String>() {
-                    @Override
-                    public String lengthen(Alteration.Lengthen lengthen) {
-                        return lengthen.words() + " by " + tape.print(lengthen.by().size());
-                    }
+    private String words(Altered altered) {
+        return altered.alteration()
+                .accept(
+                        new Alteration.Visitor<String>() {
+                            @Override
+                            public String lengthen(Alteration.Lengthen lengthen) {
+                                return lengthen.words() + " by " + tape.print(lengthen.by().size());
+                            }
 
-                    @Override
-                    public String widen(Alteration.Widen widen) {
-                        return widen.words()
-                                + " by "
-                                + tape.print(widen.by().size())
-                                + " in all round the body";
-                    }
-                });
+                            @Override
+                            public String widen(Alteration.Widen widen) {
+                                return widen.words()
+                                        + " by "
+                                        + tape.print(widen.by().size())
+                                        + round(altered, widen.by());
+                            }
+                        });
+    }
+
+    /** Round the body; or what each limb gets, which the amount in all is shared over. */
+    private String round(Altered altered, Length by) {
+        Set<String> pieces =
+                altered.asked().shares().stream()
+                        .findFirst()
+                        .map(WidenShare::pieces)
+                        .orElse(Set.of());
+        int count = Limb.count(pieces, pattern);
+        return Limb.of(pieces, pattern)
+                .filter(limb -> count > 1)
+                .map(
+                        limb ->
+                                " in all, "
+                                        + tape.print(Limb.each(by.size(), pieces, pattern))
+                                        + " round each of "
+                                        + Plural.of(count, limb.word()))
+                .orElse(" in all round the body");
+    }
+
+    /** What the pieces measure; nothing if none tells. */
+    List<Block> made(MadeMeasures made) {
+        List<Block> blocks = new ArrayList<>();
+        List<Made> all = new ArrayList<>(made.lengths());
+        all.addAll(made.girths());
+        if (!all.isEmpty()) {
+            blocks.add(new Block.Heading("How long and how wide it will be"));
+            blocks.add(
+                    new Block.Prose(
+                            "From the drawn pieces of the outside, along their sewing lines, darts"
+                                    + " and pleats taken up. What is sewn on, a cuff or a band, is"
+                                    + " not in it."));
+            blocks.add(
+                    new Block.Rows(
+                            new Table(
+                                    "How long and how wide",
+                                    "What the pieces measure",
+                                    List.of("Measure", "As drawn", "As altered"),
+                                    all.stream().map(this::row).toList())));
+        }
+        return blocks;
+    }
+
+    private List<Table.Cell> row(Made made) {
+        return List.of(
+                Table.Cell.of(made.what()),
+                Table.Cell.of(tape, made.before()),
+                Table.Cell.of(tape, made.after()));
     }
 
     /** Whether the tape shows the difference. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.block.Block;
+import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.TapedGaps;
 import secondbolt.fit.seam.SeamCheck;
@@ -52,8 +53,9 @@ public record FitWorksheet(
     }
 
     private List<Block> blocks() {
-        FitPage page = new FitPage(tape);
+        FitPage page = new FitPage(result.pattern(), tape);
         List<Block> blocks = new ArrayList<>(SizePage.blocks(size, tape));
+        blocks.addAll(page.made(MadeMeasures.of(result)));
         result.altered().forEach(altered -> blocks.addAll(page.alteration(altered)));
         blocks.addAll(page.seams(result.seams()));
         blocks.addAll(page.openings(openings));

@@ -210,6 +210,15 @@ public enum BodyMeasure {
             Levels.HIP,
             "8 cm to 60 cm",
             "27"),
+    /** From the waist in front between the legs to the waist at the back. */
+    CROTCH_LENGTH(
+            "crotch length",
+            "from the waist in front between the legs to the waist at the back",
+            Sources.MEMORY,
+            Part.LENGTH,
+            Levels.HIP,
+            "20 cm to 130 cm",
+            "70"),
     /** Down the inside of the leg. */
     INSIDE_LEG(
             "inside leg",

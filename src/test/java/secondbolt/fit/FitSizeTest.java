@@ -80,4 +80,43 @@ class FitSizeTest {
                 List.of("- {widen: side, by: 2 cm, from: 43 cm, to: 63 cm}"),
                 suggested(LEVELS, "{widen: side, by: 4, from: 53, to: 73}"));
     }
+
+    /**
+     * 4 cm at the inside leg of two legs are 2 round each; 1.5 cm more between waist and crotch are
+     * 3 along the whole crotch, in front and at the back.
+     */
+    @Test
+    void countsForEachLimbWhatItGets() {
+        String text =
+                """
+                title: Trousers
+                units: cm
+                pattern:
+                  finished: {thigh: 64, ankle: 40, crotch length: 70, crotch depth: 28, outside leg: 104}
+                  pieces:
+                    front: {cut: pair, lines: {rise: 15}, rectangle: [30, 104]}
+                    back: {cut: pair, lines: {rise: 15}, rectangle: [34, 104]}
+                  seams: [[front.right, back.left], [front.left, back.right]]
+                  meaning: {right: inseam, left: outseam}
+                alterations: [{widen: [right, left], by: 4}, {lengthen: rise, by: 1.5}]
+                """;
+        WrittenPattern pattern = WrittenPattern.of(text);
+        SizeResult size = FitSize.of(pattern.sound(), Optional.empty(), Tape.CENTIMETRE);
+        List<String> finished =
+                size.measurements().stream()
+                        .map(
+                                m ->
+                                        m.name().word()
+                                                + " "
+                                                + Tape.CENTIMETRE.print(m.finished().orElseThrow()))
+                        .toList();
+        assertEquals(
+                List.of(
+                        "thigh 66 cm",
+                        "ankle 42 cm",
+                        "crotch depth 29.5 cm",
+                        "crotch length 73 cm",
+                        "outside leg 105.5 cm"),
+                finished);
+    }
 }
