@@ -54,6 +54,7 @@ class ArchitectureTest {
                     "pattern.piece",
                     "pattern",
                     "fit.seam",
+                    "fit.stretch",
                     "fit.alter",
                     "fit.result",
                     "cloth.yields",
@@ -247,6 +248,19 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern"));
         rooms.put(
+                "fit.stretch",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file",
+                        "garment",
+                        "textile",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.seam",
+                        "topic"));
+        rooms.put(
                 "fit",
                 with(
                         Set.of(),
@@ -261,12 +275,11 @@ class ArchitectureTest {
                         "worksheet",
                         "topic",
                         "wearer",
-                        "textile",
-                        "textile.extent",
                         "pattern.piece",
                         "pattern",
                         "fit.size",
                         "fit.seam",
+                        "fit.stretch",
                         "fit.alter",
                         "fit.result",
                         "hem.plan"));
@@ -571,6 +584,7 @@ class ArchitectureTest {
                         "cloth",
                         "wearer",
                         "pattern",
+                        "fit.stretch",
                         "fit",
                         "closure",
                         "hem",
