@@ -54,6 +54,7 @@ class ArchitectureTest {
                     "pattern.piece",
                     "pattern",
                     "fit.seam",
+                    "fit.stretch",
                     "fit.alter",
                     "fit.cut",
                     "fit.result",
@@ -284,31 +285,6 @@ class ArchitectureTest {
                         "fit.alter",
                         "fit.cut"));
         rooms.put(
-                "fit",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "garment",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "textile",
-                        "wearer",
-                        "pattern.piece",
-                        "pattern",
-                        "fit.size",
-                        "fit.seam",
-                        "fit.alter",
-                        "hem.plan",
-                        "lay.plan",
-                        "fit.cut",
-                        "fit.result"));
-        rooms.put(
                 "closure.placket",
                 with(
                         Set.of(),
@@ -348,29 +324,6 @@ class ArchitectureTest {
                         "closure.placket",
                         "closure.row"));
         rooms.put(
-                "closure",
-                with(
-                        Set.of(),
-                        "measure",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "garment",
-                        "draw",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "wearer",
-                        "pattern",
-                        "hem.plan",
-                        "closure.fastening",
-                        "fit.result",
-                        "fit",
-                        "closure.placket",
-                        "closure.row",
-                        "closure.strip"));
-        rooms.put(
                 "hem.turned",
                 Set.of(
                         "measure",
@@ -395,6 +348,106 @@ class ArchitectureTest {
                         "hem.plan",
                         "hem.turned"));
         rooms.put(
+                "cutting.line",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "garment",
+                        "block",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern",
+                        "hem.plan",
+                        "fit.cut",
+                        "fit.result"));
+        rooms.put(
+                "cutting.sketch",
+                Set.of("measure", "shape", "shape.cut", "draw", "pattern.piece", "cutting.line"));
+        rooms.put(
+                "lay.piece",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "garment",
+                        "pattern.piece",
+                        "lay.placement",
+                        "cutting.line"));
+        rooms.put(
+                "fit.made",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "file.value",
+                        "garment",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.seam",
+                        "fit.result"));
+        rooms.put(
+                "fit.stretch",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file",
+                        "garment",
+                        "topic",
+                        "textile",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.seam"));
+        rooms.put(
+                "fit",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "wearer",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.size",
+                        "fit.seam",
+                        "fit.alter",
+                        "hem.plan",
+                        "lay.plan",
+                        "fit.cut",
+                        "fit.result",
+                        "fit.made",
+                        "fit.stretch"));
+        rooms.put(
+                "closure",
+                with(
+                        Set.of(),
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "wearer",
+                        "pattern",
+                        "hem.plan",
+                        "closure.fastening",
+                        "fit.result",
+                        "closure.placket",
+                        "closure.row",
+                        "closure.strip",
+                        "fit"));
+        rooms.put(
                 "hem",
                 with(
                         Set.of(),
@@ -416,27 +469,9 @@ class ArchitectureTest {
                         "pattern",
                         "hem.plan",
                         "fit.result",
-                        "fit",
                         "hem.turned",
-                        "hem.guide"));
-        rooms.put(
-                "cutting.line",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "shape.cut",
-                        "garment",
-                        "block",
-                        "worksheet",
-                        "pattern.piece",
-                        "pattern",
-                        "hem.plan",
-                        "fit.cut",
-                        "fit.result"));
-        rooms.put(
-                "cutting.sketch",
-                Set.of("measure", "shape", "shape.cut", "draw", "pattern.piece", "cutting.line"));
+                        "hem.guide",
+                        "fit"));
         rooms.put(
                 "cutting",
                 with(
@@ -454,18 +489,9 @@ class ArchitectureTest {
                         "pattern",
                         "hem.plan",
                         "fit.result",
-                        "fit",
                         "cutting.line",
-                        "cutting.sketch"));
-        rooms.put(
-                "lay.piece",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "garment",
-                        "pattern.piece",
-                        "lay.placement",
-                        "cutting.line"));
+                        "cutting.sketch",
+                        "fit"));
         rooms.put("parallel", Set.of());
         rooms.put("lay.search", Set.of("shape", "lay.placement", "lay.nofit", "parallel"));
         rooms.put("lay.kept", Set.of("shape", "lay.placement", "lay.nofit", "lay.search"));
@@ -553,8 +579,8 @@ class ArchitectureTest {
                         "lay.placement",
                         "lay.plan",
                         "cutting.line",
-                        "cutting",
                         "lay.piece",
+                        "cutting",
                         "lay.kept",
                         "lay.stock",
                         "lay.design",
@@ -579,8 +605,8 @@ class ArchitectureTest {
                         "hem.plan",
                         "closure.fastening",
                         "fit.result",
-                        "fit",
-                        "closure.placket"));
+                        "closure.placket",
+                        "fit"));
         rooms.put(
                 "project",
                 with(
@@ -597,6 +623,7 @@ class ArchitectureTest {
                         "wearer",
                         "pattern",
                         "effect",
+                        "fit.stretch",
                         "fit",
                         "closure",
                         "hem",

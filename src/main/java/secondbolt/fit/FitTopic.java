@@ -10,6 +10,8 @@ import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitCheck;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.EdgeStretch;
+import secondbolt.fit.stretch.ClothStretch;
+import secondbolt.fit.stretch.StretchTopic;
 import secondbolt.hem.plan.HemAllowances;
 import secondbolt.hem.plan.HemSection;
 import secondbolt.lay.plan.LayPlan;
@@ -18,7 +20,6 @@ import secondbolt.pattern.Alteration;
 import secondbolt.pattern.AlterationSection;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.PatternSection;
-import secondbolt.textile.ClothSection;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;
@@ -79,8 +80,7 @@ public final class FitTopic implements Topic<FitResult> {
     }
 
     private static EdgeStretch stretch(Pattern pattern, Bench bench) {
-        return new ClothStretch(bench.written(ClothSection.KEY).orElse(Map.of()).values())
-                .of(pattern);
+        return new ClothStretch(bench.came(StretchTopic.NAME).orElse(Map.of())).of(pattern);
     }
 
     /** What is cut and was not spoilt. */

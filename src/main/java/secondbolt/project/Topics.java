@@ -6,6 +6,7 @@ import secondbolt.cloth.ClothTopic;
 import secondbolt.cutting.CuttingTopic;
 import secondbolt.effect.EffectTopic;
 import secondbolt.fit.FitTopic;
+import secondbolt.fit.stretch.StretchTopic;
 import secondbolt.hem.HemTopic;
 import secondbolt.lay.LayTopic;
 import secondbolt.lay.kept.LayDesk;
@@ -29,6 +30,7 @@ public final class Topics {
         return List.of(
                 new WearerTopic(),
                 new ClothTopic(),
+                new StretchTopic(),
                 new FitTopic(),
                 new ClosureTopic(),
                 new HemTopic(),

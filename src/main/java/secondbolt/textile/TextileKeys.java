@@ -129,8 +129,13 @@ final class TextileKeys {
                                                 share -> Optional.of(share),
                                                 refusal -> Optional.<Share>empty())
                                         .filter(s -> s.fraction() >= 0 && s.fraction() <= 3)
-                                        .map(s -> Optional.of(s).filter(t -> t.fraction() > 0)));
+                                        .map(TextileKeys::unlessNone));
         return Forms.either(told, Forms.word("none", Optional.<Share>empty()));
+    }
+
+    /** Nothing for a share of nothing. */
+    private static Optional<Share> unlessNone(Share share) {
+        return share.fraction() > 0 ? Optional.of(share) : Optional.empty();
     }
 
     /** The words for a nap, and what people say when they are asked whether there is one. */

@@ -148,30 +148,30 @@ class LargestGapTest {
             Length largest,
             Length first,
             Length last,
-            PlacketSpot[] meets,
-            PlacketSpot[] bulks,
+            List<PlacketSpot> meets,
+            List<PlacketSpot> bulks,
             Fastening fastening) {
         static Random of(SplittableRandom random, Tape tape) {
             Length unit = tape == Tape.INCH ? Length.ofInches(1, 16) : Length.ofMillimetres(1);
             int scale = tape == Tape.INCH ? 1 : 2;
             int length = random.nextInt(110, 400);
             return new Random(
-                    unit.times(length * scale),
+                    unit.times((long) length * scale),
                     random.nextBoolean() ? Optional.of(random.nextInt(2, 6)) : Optional.empty(),
-                    unit.times(random.nextInt(30, 70) * scale),
-                    unit.times(random.nextInt(7, 14) * scale),
-                    unit.times(random.nextInt(12, 24) * scale),
+                    unit.times((long) random.nextInt(30, 70) * scale),
+                    unit.times((long) random.nextInt(7, 14) * scale),
+                    unit.times((long) random.nextInt(12, 24) * scale),
                     spots(random, unit, length * scale, random.nextInt(0, 2), "meet"),
                     spots(random, unit, length * scale, random.nextInt(0, 4), "seam"),
                     Written.buttons(
-                            unit.times(random.nextInt(4, 8) * scale),
+                            unit.times((long) random.nextInt(4, 8) * scale),
                             unit.times(scale),
                             random.nextBoolean()
                                     ? Fastening.Holes.UPRIGHT
                                     : Fastening.Holes.LEVEL));
         }
 
-        private static PlacketSpot[] spots(
+        private static List<PlacketSpot> spots(
                 SplittableRandom random, Length unit, int length, int count, String why) {
             return IntStream.range(0, count)
                     .mapToObj(
@@ -180,7 +180,7 @@ class LargestGapTest {
                                             unit.times(random.nextInt(40, length - 50)),
                                             why + " " + i,
                                             Length.ofMillimetres(6)))
-                    .toArray(PlacketSpot[]::new);
+                    .toList();
         }
 
         Written written() {
@@ -193,8 +193,8 @@ class LargestGapTest {
                             .of(fastening)
                             .largestGap(largest)
                             .from(first, lastAt)
-                            .meet(meets)
-                            .bulk(bulks);
+                            .meet(meets.toArray(PlacketSpot[]::new))
+                            .bulk(bulks.toArray(PlacketSpot[]::new));
             told.ifPresentOrElse(written::count, written::uncounted);
             return written;
         }

@@ -76,7 +76,7 @@ class SchemaTest {
                         options,
                         new Core());
         return Stream.of(first, second)
-                .map(yaml -> (JsonNode) JSON.valueToTree(plain(yaml.load(text))))
+                .<JsonNode>map(yaml -> JSON.valueToTree(plain(yaml.load(text))))
                 .toList();
     }
 

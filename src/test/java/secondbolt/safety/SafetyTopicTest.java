@@ -23,11 +23,16 @@ import secondbolt.worksheet.Worksheet;
  * Cords of children. Source: 16 CFR 1120 (neck and hood none, waist 3 in = 76.2 mm) and EN
  * 14682:2007 (none at neck and hood up to seven, no free ends there up to fourteen, waist 14 cm).
  */
+@SuppressWarnings("StringConcatToTextBlock") // a case of a table is one line
 class SafetyTopicTest {
     private static final String FIVE = "wearer: {age: 5}\n";
     private static final String BODY =
-            "pattern:\n  seam allowance: {of: 1, included: false}\n  pieces:\n"
-                    + "    front: {cut: 1, rectangle: [40, 50]}\n";
+            """
+            pattern:
+              seam allowance: {of: 1, included: false}
+              pieces:
+                front: {cut: 1, rectangle: [40, 50]}
+            """;
 
     private static List<Worksheet> sheets(String text) {
         Mistakes mistakes = new Mistakes();

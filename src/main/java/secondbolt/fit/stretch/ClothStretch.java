@@ -1,9 +1,7 @@
-package secondbolt.fit;
+package secondbolt.fit.stretch;
 
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -17,7 +15,6 @@ import secondbolt.pattern.Pattern;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.pattern.piece.PieceShape;
 import secondbolt.shape.Box;
-import secondbolt.textile.Cloth;
 import secondbolt.textile.Stretch;
 
 /**
@@ -26,11 +23,17 @@ import secondbolt.textile.Stretch;
  * does not stretch. An edge that runs both ways stretches as the ways of its box share it. Common
  * practice, no source.
  *
- * @param cloths all, as written
+ * @param roles how far the cloths of a role stretch; one that is not in it does not
  */
-record ClothStretch(Collection<Cloth> cloths) {
-    EdgeStretch of(Pattern pattern) {
-        if (cloths.stream().noneMatch(c -> c.textile().stretchOrNone().isAny())) {
+public record ClothStretch(Map<Role, Stretch> roles) {
+    /** Copies the map. */
+    public ClothStretch {
+        roles = Map.copyOf(roles);
+    }
+
+    /** How far each edge of a pattern stretches, and which of its pieces are bands. */
+    public EdgeStretch of(Pattern pattern) {
+        if (roles.isEmpty()) {
             return EdgeStretch.NONE;
         }
         Map<PieceEdge, Share> shares = new LinkedHashMap<>();
@@ -51,25 +54,8 @@ record ClothStretch(Collection<Cloth> cloths) {
         return new EdgeStretch(shares, depths, straight, of(Role.MAIN).across());
     }
 
-    /** What all cloths of a role stretch at least; not at all if there is none. */
     private Stretch of(Role role) {
-        List<Stretch> all =
-                cloths.stream()
-                        .map(Cloth::textile)
-                        .filter(textile -> textile.roleOrMain() == role)
-                        .map(textile -> textile.stretchOrNone())
-                        .toList();
-        return all.stream().reduce(ClothStretch::lesser).orElse(Stretch.NONE);
-    }
-
-    private static Stretch lesser(Stretch one, Stretch two) {
-        return new Stretch(lesser(one.across(), two.across()), lesser(one.along(), two.along()));
-    }
-
-    private static Optional<Share> lesser(Optional<Share> one, Optional<Share> two) {
-        return one.isPresent() && two.isPresent()
-                ? Optional.of(one.get().compareTo(two.get()) <= 0 ? one.get() : two.get())
-                : Optional.empty();
+        return roles.getOrDefault(role, Stretch.NONE);
     }
 
     /** How a piece stretches across and along itself. */
@@ -80,13 +66,13 @@ record ClothStretch(Collection<Cloth> cloths) {
         Stretch cloth =
                 piece.cuts().keySet().stream()
                         .map(this::of)
-                        .reduce(ClothStretch::lesser)
+                        .reduce(StretchTopic::lesser)
                         .orElse(Stretch.NONE);
         return switch (piece.grain()) {
             case ALONG -> cloth;
-            case ACROSS -> new Stretch(cloth.along(), cloth.across());
+            case ACROSS -> new Stretch(/* across= */ cloth.along(), /* along= */ cloth.across());
             case BIAS, ANY -> {
-                Optional<Share> least = lesser(cloth.across(), cloth.along());
+                Optional<Share> least = StretchTopic.lesser(cloth.across(), cloth.along());
                 yield new Stretch(least, least);
             }
         };
