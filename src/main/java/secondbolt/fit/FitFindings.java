@@ -21,8 +21,8 @@ import secondbolt.pattern.piece.Piece;
 import secondbolt.pattern.piece.StrayPoint;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Convention;
-import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
 
 /** What a maker should know of her seams, openings and alterations before she cuts. */

@@ -119,6 +119,7 @@ final class TextileKeys {
 
     private TextileKeys() {}
 
+    @SuppressWarnings("OptionalMapToOptional") // read, and then none: not the same as not read
     private static Form<Optional<Share>> stretchOneWay() {
         Form<Optional<Share>> told =
                 Forms.parsed(
