@@ -2,9 +2,9 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
+import secondbolt.cloth.yields.BoltWidth;
 import secondbolt.cutting.line.CuttingResult;
 import secondbolt.garment.Role;
-import secondbolt.lay.design.BoltSearch;
 import secondbolt.lay.design.LayResult;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.piece.Piece;
@@ -38,8 +38,8 @@ record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
             assumed.add(
                     new Assumed(
                             "how much of a bolt the selvages take",
-                            tape.print(BoltSearch.SELVAGES.on(tape)) + " in all",
-                            BoltSearch.SELVAGES.source()));
+                            tape.print(BoltWidth.SELVAGES.on(tape)) + " in all",
+                            BoltWidth.SELVAGES.source()));
         }
         assumed.addAll(assumedOfInterfacing());
         List<String> taped = cutting.taped().stream().map(Piece::name).toList();

@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.PolygonExtracter;
@@ -25,11 +29,14 @@ public final class Region {
     /** No area at all. */
     public static final Region EMPTY = new Region(factory().createPolygon());
 
-    /** A sharp corner grows a point no longer than this many times the growth. */
-    private static final double LONGEST_POINT = 5;
-
     /** Pieces smaller than this come from the last bits of a double, not from a cloth. */
     private static final double DUST_MM2 = 1e-6;
+
+    /** How much of the tolerance leaving corners out may take. */
+    private static final double LOOSE_SHARE = 0.45;
+
+    /** A looser shape that misses more than this does not cover what it stands for. */
+    private static final double COVERED_MM2 = 1e-4;
 
     private final Geometry area;
 
@@ -113,49 +120,99 @@ public final class Region {
         return polygons;
     }
 
-    /** An outline with a border all round, its corners kept sharp; for outlines with hollows. */
-    static Region bordered(Outline outline, double byMm) {
-        BufferParameters sharp =
-                new BufferParameters(
-                        BufferParameters.DEFAULT_QUADRANT_SEGMENTS,
-                        BufferParameters.CAP_FLAT,
-                        BufferParameters.JOIN_MITRE,
-                        LONGEST_POINT);
-        sharp.setSimplifyFactor(0);
-        return areas(BufferOp.bufferOp(polygon(outline), byMm, sharp));
+    /** What an outline encloses without a border of so much all round inside it. */
+    static Region shrunk(Outline outline, double byMm) {
+        return areas(BufferOp.bufferOp(polygon(outline), -byMm, sharp()));
     }
 
     /**
-     * An outline made simpler, and nowhere inside this one grown: with a border all round, the
-     * corners kept sharp, so wide that all that was cut off lies within it.
+     * An outline made simpler, and nowhere inside this one grown: its straight edges stay where
+     * they are, its curves get fewer corners. It reaches nowhere beyond the box of this one grown.
      *
-     * @param byMm how wide a border is wanted, zero or more
-     * @param toleranceMm how much wider it may become, above zero
+     * @param byMm how wide a border is wanted, zero or more; its corners are kept sharp
+     * @param toleranceMm how much wider the border may become along a curve, above zero
      */
     public static Outline loosened(Outline outline, double byMm, double toleranceMm) {
-        Geometry simple = DouglasPeuckerSimplifier.simplify(polygon(outline), toleranceMm * 0.45);
+        Geometry exact = polygon(outline);
+        Geometry loose = looser(exact, toleranceMm).orElseGet(() -> wider(exact, toleranceMm));
+        Geometry inside = inside(loose, exact.getEnvelopeInternal());
+        Geometry grown = byMm > 0 ? BufferOp.bufferOp(inside, byMm, sharp()) : inside;
+        return areas(grown).outlines().stream()
+                .max(Comparator.comparingDouble(Outline::areaMm2))
+                .orElse(outline);
+    }
+
+    /** Corners stay sharp where their point runs out no more than twice the border. */
+    private static BufferParameters sharp() {
         BufferParameters sharp =
                 new BufferParameters(
                         BufferParameters.DEFAULT_QUADRANT_SEGMENTS,
                         BufferParameters.CAP_FLAT,
                         BufferParameters.JOIN_MITRE,
                         2);
-        Geometry grown = BufferOp.bufferOp(simple, byMm + toleranceMm / 2, sharp);
-        Geometry plain = DouglasPeuckerSimplifier.simplify(grown, toleranceMm * 0.04);
-        Region region = areas(plain);
-        return region.outlines().stream()
-                .max(Comparator.comparingDouble(Outline::areaMm2))
-                .orElse(outline);
+        sharp.setSimplifyFactor(0);
+        return sharp;
     }
 
-    /** This made simpler and nowhere inside itself, its border up to so much farther out. */
+    /** Cut off at a box, so that a curve too is no wider than it is and an exact fit stays one. */
+    private static Geometry inside(Geometry wide, Envelope box) {
+        return box.contains(wide.getEnvelopeInternal())
+                ? wide
+                : OverlayNGRobust.overlay(wide, factory().toGeometry(box), OverlayNG.INTERSECTION);
+    }
+
+    /** This made simpler and nowhere inside itself, its curves up to so much farther out. */
     public Region loosened(double toleranceMm) {
         List<Region> loose = new ArrayList<>();
         for (Polygon polygon : polygons(area)) {
-            Geometry simple = DouglasPeuckerSimplifier.simplify(polygon, toleranceMm * 0.45);
-            loose.add(areas(simple.buffer(toleranceMm / 2, 2)));
+            loose.add(
+                    areas(
+                            looser(polygon, toleranceMm)
+                                    .orElseGet(() -> wider(polygon, toleranceMm))));
         }
         return union(loose);
+    }
+
+    /** Made simpler, and then so much wider all round that all that was cut off lies within it. */
+    private static Geometry wider(Geometry exact, double toleranceMm) {
+        return DouglasPeuckerSimplifier.simplify(exact, toleranceMm * LOOSE_SHARE)
+                .buffer(toleranceMm / 2, 2);
+    }
+
+    /** Made simpler edge by edge; nothing if it would not cover all of what it stands for. */
+    private static Optional<Geometry> looser(Geometry exact, double toleranceMm) {
+        Geometry simple = DouglasPeuckerSimplifier.simplify(exact, toleranceMm * LOOSE_SHARE);
+        if (!(exact instanceof Polygon polygon
+                && simple instanceof Polygon fewer
+                && fewer.getNumInteriorRing() == polygon.getNumInteriorRing())) {
+            return Optional.empty();
+        }
+        List<LinearRing> rings = new ArrayList<>();
+        for (int i = -1; i < polygon.getNumInteriorRing(); i++) {
+            Coordinate[] ring = ring(polygon, i).getCoordinates();
+            boolean coversLeft = Orientation.isCCW(ring) == i < 0;
+            Optional<Coordinate[]> loose =
+                    LooseRing.of(ring, ring(fewer, i).getCoordinates(), coversLeft ? 1 : -1);
+            if (loose.isEmpty()) {
+                return Optional.empty();
+            }
+            rings.add(factory().createLinearRing(loose.get()));
+        }
+        Polygon loose =
+                factory()
+                        .createPolygon(
+                                rings.get(0),
+                                rings.subList(1, rings.size()).toArray(new LinearRing[0]));
+        boolean holds =
+                loose.isValid()
+                        && OverlayNGRobust.overlay(exact, loose, OverlayNG.DIFFERENCE).getArea()
+                                < COVERED_MM2;
+        return holds ? Optional.of(loose) : Optional.empty();
+    }
+
+    /** The outer ring is that before the first hole. */
+    private static LinearRing ring(Polygon polygon, int number) {
+        return number < 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(number);
     }
 
     /** This in convex parts that do not overlap, corners in the order of growing angle. */

@@ -1,11 +1,13 @@
 package secondbolt.lay.design;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import secondbolt.garment.Role;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
+import secondbolt.measure.Length;
 
 /**
  * All designs worked out.
@@ -15,6 +17,8 @@ import secondbolt.lay.stock.StockLay;
  * @param others the other designs, looked at quickly
  * @param together every two designs that fit each by itself, made both
  * @param remedies what was tried because not all pieces fit
+ * @param lacking how much longer the largest cloth of a role would have to be for all pieces of the
+ *     design, where each has room alone but not all have it together
  * @param open names of cloths whose size or shrinkage is not known
  */
 public record LayResult(
@@ -23,12 +27,14 @@ public record LayResult(
         List<DesignLay> others,
         List<DesignPair> together,
         List<Remedy> remedies,
+        Map<Role, Length> lacking,
         List<String> open) {
     /** Copies the lists. */
     public LayResult {
         others = List.copyOf(others);
         together = List.copyOf(together);
         remedies = List.copyOf(remedies);
+        lacking = Map.copyOf(lacking);
         open = List.copyOf(open);
     }
 

@@ -11,6 +11,7 @@ import secondbolt.lay.nofit.NoFitCache;
 import secondbolt.lay.placement.AllowedPositions;
 import secondbolt.lay.placement.Container;
 import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Goal;
 import secondbolt.lay.placement.Lay;
 import secondbolt.lay.placement.Orientation;
 import secondbolt.lay.placement.PackingItem;
@@ -23,20 +24,22 @@ import secondbolt.shape.Region;
 
 /**
  * A cache of lays: searches a lay, or takes it from the store. The key is a hash of all that a lay
- * depends on, coordinates rounded to a ten-thousandth of a millimetre, since the last bits of a
- * double differ between machines. Interrupted searches are not stored.
+ * depends on, coordinates rounded to a millionth of a millimetre, since the last bits of a double
+ * differ between machines. Interrupted searches are not stored.
  */
 public final class LayCache {
     /** Changed whenever the search may come to another lay for the same input. */
-    private static final String SEARCH = "lay 6";
+    private static final String SEARCH = "lay 7";
 
     /** The last line of a lay that was written to its end. */
     private static final String END = "end";
 
-    private static final double PARTS_A_MM = 1e4;
+    private static final double PARTS_A_MM = 1e6;
 
-    /** How much larger than it is an item may be taken to be. */
-    public static final double TOLERANCE_MM = 0.8;
+    /**
+     * How much larger than it is an item may be taken to be along a curve; straight it is exact.
+     */
+    private static final double TOLERANCE_MM = 0.8;
 
     private final LayDesk desk;
     private final Map<Double, NoFitCache> noFits = new HashMap<>();
@@ -51,10 +54,15 @@ public final class LayCache {
      * kept if the search was not stopped.
      *
      * @param gapMm between two items, 0 or more
+     * @param goal what it should be like once all items are placed
      */
     public Lay lay(
-            List<PackingItem> items, List<Container> containers, double gapMm, Effort effort) {
-        String key = key(items, containers, gapMm, effort);
+            List<PackingItem> items,
+            List<Container> containers,
+            double gapMm,
+            Effort effort,
+            Goal goal) {
+        String key = key(items, containers, gapMm, effort, goal);
         Optional<Lay> stored = desk.store().find(key).flatMap(text -> read(text, items.size()));
         if (stored.isPresent()) {
             return stored.get();
@@ -65,6 +73,7 @@ public final class LayCache {
                         containers,
                         noFits.computeIfAbsent(gapMm, gap -> new NoFitCache(gap, TOLERANCE_MM)),
                         effort,
+                        goal,
                         desk.cores(),
                         desk.observer());
         // Read back, so that a lay is the same whether it was stored or not.
@@ -77,8 +86,12 @@ public final class LayCache {
     }
 
     private static String key(
-            List<PackingItem> items, List<Container> containers, double gapMm, Effort effort) {
-        StringBuilder all = new StringBuilder(SEARCH);
+            List<PackingItem> items,
+            List<Container> containers,
+            double gapMm,
+            Effort effort,
+            Goal goal) {
+        StringBuilder all = new StringBuilder(SEARCH).append('\n').append(goal.word());
         all.append('\n').append(effort.word()).append('\n').append(number(gapMm));
         for (PackingItem item : items) {
             all.append("\nfigure ").append(item.grade());
@@ -123,7 +136,7 @@ public final class LayCache {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.4f", value + 0.0);
+        return String.format(Locale.ROOT, "%.7f", value + 0.0);
     }
 
     private static String write(Lay lay) {

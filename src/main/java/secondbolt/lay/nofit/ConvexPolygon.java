@@ -145,19 +145,23 @@ public final class ConvexPolygon {
         return true;
     }
 
-    double leftMm() {
+    /** The left side of the box round it. */
+    public double leftMm() {
         return min(x);
     }
 
-    double rightMm() {
+    /** The right side of the box round it. */
+    public double rightMm() {
         return max(x);
     }
 
-    double lowMm() {
+    /** The low side of the box round it. */
+    public double lowMm() {
         return min(y);
     }
 
-    double highMm() {
+    /** The high side of the box round it. */
+    public double highMm() {
         return max(y);
     }
 

@@ -16,10 +16,8 @@ import secondbolt.shape.Point;
  * shape and its mirror images share one reference shape, and so their no-fit regions.
  */
 public final class NoFitCache {
-    /** Small beside the least that a shape is taken for larger than it is. */
-    private static final double SAME_MM = 0.004;
-
-    private static final double EXACT_MM = 1e-9;
+    /** Two shapes that differ by less are one: nobody could lay them otherwise. */
+    private static final double SAME_MM = 1e-6;
 
     private final double gapMm;
     private final double toleranceMm;
@@ -31,8 +29,8 @@ public final class NoFitCache {
      * An empty cache.
      *
      * @param gapMm what is left between two items, zero or more
-     * @param toleranceMm how much larger an item may be taken to be than it is, small beside the
-     *     gap; zero keeps them as they are
+     * @param toleranceMm how much larger an item may be taken to be along its curves, so that it
+     *     has fewer corners; zero keeps them as they are
      */
     public NoFitCache(double gapMm, double toleranceMm) {
         this.gapMm = gapMm;
@@ -45,7 +43,12 @@ public final class NoFitCache {
     /** What tells a region from others: two reference shapes, the second of them reflected. */
     private record RegionKey(int first, int second, Reflection reflection) {}
 
-    /** How much larger an item may be taken to be than it is; zero or more. */
+    /** What is left between two items. */
+    public double gapMm() {
+        return gapMm;
+    }
+
+    /** How much larger an item may be taken to be along its curves; zero or more. */
     public double toleranceMm() {
         return toleranceMm;
     }
@@ -70,10 +73,9 @@ public final class NoFitCache {
     private ShapeImage make(Outline outline, Orientation turn) {
         Outline turned = turn.applyTo(outline);
         List<Point> corners = ReferenceShape.atOrigin(turned);
-        double sameMm = toleranceMm > 0 ? SAME_MM : EXACT_MM;
         for (int i = 0; i < references.size(); i++) {
             ReferenceShape reference = references.get(i);
-            Optional<Reflection> reflection = reference.reflectionTo(corners, sameMm);
+            Optional<Reflection> reflection = reference.reflectionTo(corners, SAME_MM);
             if (reflection.isPresent()) {
                 OrientedShape shape = reference.reflected(reflection.get(), turned.box());
                 return new ShapeImage(i, reflection.get(), shape);

@@ -38,7 +38,8 @@ public record OrientedShape(
      *
      * @param outline without the gap
      * @param gapMm what is left between two shapes, half of it with each; zero or more
-     * @param toleranceMm how much larger it may be made to be simple; zero keeps it as it is
+     * @param toleranceMm how much larger it may be made along its curves to be simple; zero keeps
+     *     it as it is
      */
     static OrientedShape of(
             Outline outline, Orientation orientation, double gapMm, double toleranceMm) {

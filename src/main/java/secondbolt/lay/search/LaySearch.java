@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
@@ -12,6 +13,7 @@ import secondbolt.lay.nofit.NoFitCache;
 import secondbolt.lay.nofit.PlaneContainer;
 import secondbolt.lay.placement.Container;
 import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Goal;
 import secondbolt.lay.placement.Lay;
 import secondbolt.lay.placement.PackingItem;
 import secondbolt.lay.placement.Placement;
@@ -29,10 +31,23 @@ public final class LaySearch {
     private static final long STEPS_A_LOOK = 20_000;
     private static final long LEAST_EACH = 2_000;
 
+    /** What fits exactly by its area may exceed it by the last bits of its coordinates. */
+    private static final double SAME_SHARE = 1e-9;
+
+    /** One decision in laying boxes takes about as long as so many positions looked at. */
+    private static final long STEPS_A_DECISION = 160;
+
+    private static final double SAME_MM = 0.01;
+    private static final double SAME_MM2 = 10;
+
+    /** This part of the effort goes to what is left over, once all items are placed. */
+    private static final long REMNANT_PART = 16;
+
     private final List<PackingItem> items;
     private final List<Container> containers;
     private final NoFitCache noFits;
     private final long effort;
+    private final Goal goal;
     private final SearchObserver observer;
     private final AtomicBoolean interrupted = new AtomicBoolean();
     private final AtomicLong spent = new AtomicLong();
@@ -45,11 +60,13 @@ public final class LaySearch {
             List<Container> containers,
             NoFitCache noFits,
             long effort,
+            Goal goal,
             SearchObserver observer) {
         this.items = List.copyOf(items);
         this.containers = List.copyOf(containers);
         this.noFits = noFits;
         this.effort = effort;
+        this.goal = goal;
         this.observer = observer;
     }
 
@@ -60,6 +77,7 @@ public final class LaySearch {
      * @param containers in the order they should be used; one or more, none without sound cloth
      * @param noFits what is made for the items already; it knows the gap between them
      * @param effort how much is tried
+     * @param goal what it should be like once all are placed
      * @param cores how many threads may work; the lay does not depend on it
      * @param observer is told how far the search is, and may end it
      */
@@ -68,9 +86,10 @@ public final class LaySearch {
             List<Container> containers,
             NoFitCache noFits,
             Effort effort,
+            Goal goal,
             int cores,
             SearchObserver observer) {
-        return lay(items, containers, noFits, effort.steps(), cores, observer);
+        return lay(items, containers, noFits, effort.steps(), goal, cores, observer);
     }
 
     static Lay lay(
@@ -78,10 +97,11 @@ public final class LaySearch {
             List<Container> containers,
             NoFitCache noFits,
             long effort,
+            Goal goal,
             int cores,
             SearchObserver observer) {
         try (Workers pool = new Workers(Math.max(1, Math.min(cores, WORKERS) - 1))) {
-            Lay found = new LaySearch(items, containers, noFits, effort, observer).lay(pool);
+            Lay found = new LaySearch(items, containers, noFits, effort, goal, observer).lay(pool);
             observer.goOn(1, 0);
             return found;
         }
@@ -120,7 +140,7 @@ public final class LaySearch {
         List<Integer> cheapest = new ArrayList<>(wanted);
         cheapest.sort(Comparator.comparingDouble(i -> items.get(i).worth()));
         for (int item : cheapest) {
-            if (area <= sound) {
+            if (area <= sound * (1 + SAME_SHARE)) {
                 return;
             }
             wanted.remove(Integer.valueOf(item));
@@ -130,23 +150,43 @@ public final class LaySearch {
 
     private Solution solve(Problem problem, List<Integer> wanted, Workers pool) {
         for (int count = 1; count < containers.size(); count++) {
-            if (mayDo(problem, wanted, count)) {
-                StripSearch search = search(problem, wanted, count, pool);
-                if (search.start(stop(used.get() + effort / 16, search))) {
-                    return shortened(problem, wanted, search, count, pool);
-                }
-                used.addAndGet(search.steps());
+            Optional<Solution> solution = all(problem, wanted, count, pool);
+            if (solution.isPresent()) {
+                return solution.get();
             }
         }
-        StripSearch search = search(problem, wanted, containers.size(), pool);
-        if (search.start(stop(used.get() + effort / 2, search))) {
-            return shortened(problem, wanted, search, containers.size(), pool);
-        }
-        used.set(0);
-        return best(problem, wanted, pool);
+        return all(problem, wanted, containers.size(), pool)
+                .orElseGet(
+                        () -> {
+                            used.set(0);
+                            return best(problem, wanted, pool);
+                        });
     }
 
-    /** Whether so few containers may hold them all. */
+    /** All of them on the first containers. */
+    private Optional<Solution> all(Problem problem, List<Integer> wanted, int count, Workers pool) {
+        boolean isLast = count == containers.size();
+        List<Arrangement> boxes = boxes(problem, wanted, count);
+        if (boxes.isEmpty() && !isLast && !mayDo(problem, wanted, count)) {
+            return Optional.empty();
+        }
+        StripSearch search = search(problem, wanted, count, pool);
+        StopRule stop = stop(used.get() + effort / (isLast ? 2 : 16), search);
+        boolean found = boxes.isEmpty() ? search.start(stop) : search.startFrom(boxes.get(0), stop);
+        if (found) {
+            return Optional.of(shortened(problem, wanted, search, boxes, count, pool));
+        }
+        used.addAndGet(search.steps());
+        return Optional.empty();
+    }
+
+    /** Exact fits, if all items are boxes. */
+    private List<Arrangement> boxes(Problem problem, List<Integer> wanted, int count) {
+        return BoxPacking.of(
+                problem.only(wanted), count, Math.max(100, effort / 8 / STEPS_A_DECISION));
+    }
+
+    /** Whether so few containers may hold them all, with what is lost between them. */
     private boolean mayDo(Problem problem, List<Integer> wanted, int count) {
         double area = wanted.stream().mapToDouble(i -> items.get(i).outline().areaMm2()).sum();
         double sound =
@@ -166,7 +206,12 @@ public final class LaySearch {
 
     /** On as little as can be found of the last container, or on fewer containers. */
     private Solution shortened(
-            Problem problem, List<Integer> chosen, StripSearch search, int count, Workers pool) {
+            Problem problem,
+            List<Integer> chosen,
+            StripSearch search,
+            List<Arrangement> boxes,
+            int count,
+            Workers pool) {
         long left = Math.max(0, effort - used.get() - search.steps());
         boolean fewer = count > 1 && mayDo(problem, chosen, count - 1);
         long turn = effort - (fewer ? left * 6 / 10 : left * 2 / 10);
@@ -176,15 +221,45 @@ public final class LaySearch {
             used.addAndGet(search.steps());
             StripSearch less = search(problem, chosen, count - 1, pool);
             if (less.startFrom(search.best(), stop(effort - left * 2 / 10, less))) {
-                return shortened(problem, chosen, less, count - 1, pool);
+                return shortened(problem, chosen, less, List.of(), count - 1, pool);
             }
             used.set(before + less.steps());
         }
         long from = search.steps();
-        long end = effort - used.get();
-        search.compress(
-                stop(effort, search), now -> (double) (now - from) / Math.max(1, end - from));
-        return new Solution(chosen, search.best());
+        long most = goal == Goal.REMNANT ? effort - effort / REMNANT_PART : effort;
+        long end = most - used.get();
+        search.compress(stop(most, search), now -> (double) (now - from) / Math.max(1, end - from));
+        List<Arrangement> found = new ArrayList<>(List.of(search.best()));
+        found.addAll(boxes);
+        return new Solution(chosen, best(problem.only(chosen), count, found));
+    }
+
+    /** The one that is most as it should be; slid together, if that is what leaves most over. */
+    private Arrangement best(Problem problem, int count, List<Arrangement> found) {
+        FreeRectangle over = new FreeRectangle(problem, count);
+        double[] limit = problem.containers.stream().mapToDouble(PlaneContainer::high).toArray();
+        long budget = effort / REMNANT_PART / found.size();
+        Arrangement best = null;
+        for (Arrangement one : found) {
+            Arrangement candidate = one;
+            if (goal == Goal.REMNANT) {
+                Gathering gathering = new Gathering(problem, count, limit);
+                candidate = gathering.best(one, now -> interrupted.get() || now >= budget);
+            }
+            if (best == null || isBetter(candidate, best, problem, count, over)) {
+                best = candidate;
+            }
+        }
+        return best;
+    }
+
+    private boolean isBetter(
+            Arrangement one, Arrangement other, Problem problem, int count, FreeRectangle over) {
+        double shorter = problem.reachMm(other, count - 1) - problem.reachMm(one, count - 1);
+        double larger = over.areaMm2(one) - over.areaMm2(other);
+        return goal == Goal.SHORT
+                ? shorter > SAME_MM || (shorter > -SAME_MM && larger > SAME_MM2)
+                : larger > SAME_MM2 || (larger > -SAME_MM2 && shorter > SAME_MM);
     }
 
     /** Ends a search when all searches together come to so many steps. */

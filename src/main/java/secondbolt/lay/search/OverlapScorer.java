@@ -2,6 +2,7 @@ package secondbolt.lay.search;
 
 import java.util.Arrays;
 import secondbolt.lay.nofit.InnerFit;
+import secondbolt.lay.nofit.PairNoFitRegion;
 
 /**
  * Scores how badly an arrangement overlaps: the penetration depths, each with a weight that grows
@@ -11,6 +12,9 @@ final class OverlapScorer {
     private static final double LEAST_GROWTH = 1.2;
     private static final double MOST_GROWTH = 2.0;
     private static final double DECAY = 0.95;
+
+    /** Less than this comes from rounding to the grid: what fits exactly does not overlap. */
+    static final double DUST_MM = 5e-6;
 
     final Problem problem;
     final Arrangement arrangement;
@@ -26,7 +30,6 @@ final class OverlapScorer {
     private final double[] scale;
     private final double[] rightOf;
     private final double[] highOf;
-    private final double dustMm;
     private final double reachMm;
     private long steps;
 
@@ -45,13 +48,9 @@ final class OverlapScorer {
         scale = new double[n];
         rightOf = new double[n];
         highOf = new double[n];
-        double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
-            double size = Math.sqrt(problem.areaMm2(i));
-            scale[i] = Math.sqrt(size);
-            least = Math.min(least, size);
+            scale[i] = Math.sqrt(Math.sqrt(problem.areaMm2(i)));
         }
-        dustMm = least * 1e-9;
         reachMm = problem.reachMm;
         resetWeights();
     }
@@ -140,7 +139,7 @@ final class OverlapScorer {
             double oy = arrangement.y[j];
             if (ox < right && oy < high && rightOf[j] > left && highOf[j] > low && j != item) {
                 double depth = depths.depthMm(option, arrangement.option[j], ox - x, oy - y);
-                if (depth > dustMm) {
+                if (depth > DUST_MM) {
                     cost += weight[row + j] * depth * scale[item] * scale[j];
                 }
             }
@@ -148,8 +147,13 @@ final class OverlapScorer {
         return cost;
     }
 
+    /** Where another option must not be, this one at the origin. */
+    PairNoFitRegion pair(int option, int other) {
+        return depths.pair(option, other);
+    }
+
     private double loss(double depthMm, int item, int other) {
-        return depthMm <= dustMm ? 0 : depthMm * scale[item] * scale[other];
+        return depthMm <= DUST_MM ? 0 : depthMm * scale[item] * scale[other];
     }
 
     double cost(int item) {

@@ -1,6 +1,7 @@
 package secondbolt.lay.search;
 
 import secondbolt.lay.nofit.InnerFit;
+import secondbolt.lay.nofit.PairNoFitRegion;
 
 /**
  * Looks for a better position of one item: near by, then all over the containers, then step by step
@@ -13,6 +14,9 @@ final class PositionSearch {
     private static final int WIDE = 32;
 
     private static final int NEAR = 16;
+
+    /** So many touching another item. */
+    private static final int BESIDE = 2;
 
     private final OverlapScorer scorer;
     private final SeededRandom random;
@@ -50,6 +54,9 @@ final class PositionSearch {
         }
         for (int i = 0; i < WIDE; i++) {
             anywhere(item, choices);
+        }
+        for (int i = 0; i < BESIDE; i++) {
+            beside(item, choices);
         }
         double least = was;
         int at = -1;
@@ -98,6 +105,33 @@ final class PositionSearch {
         double x = innerFit.atShareX(random.share());
         double y = innerFit.atShareY(random.share(), scorer.limit[container]);
         score(item, container, option, x, y);
+    }
+
+    /** Touching another, in line with it or not: so what fits exactly is found. */
+    private void beside(int item, int[] choices) {
+        Arrangement arrangement = scorer.arrangement;
+        int other = random.below(scorer.problem.items());
+        int container = arrangement.container[other];
+        int option = choices[random.below(choices.length)];
+        int way = random.below(4);
+        double share = random.share();
+        if (other == item || !scorer.hasRoom(container, option)) {
+            return;
+        }
+        double ox = arrangement.x[other];
+        double oy = arrangement.y[other];
+        boolean inLine = (way & 2) != 0;
+        double x = scorer.nearestX(container, option, inLine ? ox : arrangement.x[item]);
+        double y = scorer.nearestY(container, option, inLine ? oy : arrangement.y[item]);
+        PairNoFitRegion pair = scorer.pair(option, arrangement.option[other]);
+        if ((way & 1) == 0) {
+            x = ox - pair.touchX(oy - y, share);
+        } else {
+            y = oy - pair.touchY(ox - x, share);
+        }
+        if (!Double.isNaN(x + y)) {
+            score(item, container, option, x, y);
+        }
     }
 
     private int container() {

@@ -127,6 +127,10 @@ final class Problem {
         return choices.size();
     }
 
+    double gapMm() {
+        return noFits.gapMm();
+    }
+
     double areaMm2(int item) {
         return options.get(choices.get(item)[0]).shape().areaMm2();
     }
@@ -151,6 +155,18 @@ final class Problem {
             outside.set(at, region);
         }
         return region;
+    }
+
+    /** How far items reach along on a container; its low end if none lies there. */
+    double reachMm(Arrangement arrangement, int container) {
+        double reach = containers.get(container).low();
+        for (int i = 0; i < items(); i++) {
+            if (arrangement.container[i] == container) {
+                double height = options.get(arrangement.option[i]).heightMm();
+                reach = Math.max(reach, arrangement.y[i] + height);
+            }
+        }
+        return reach;
     }
 
     /** The inner fit of an option in a container. */

@@ -23,6 +23,12 @@ import secondbolt.shape.Region;
  * @param copies all copies of all pieces of the pattern
  */
 public record CuttingProgress(LayPlan plan, List<LayPiece> copies) {
+    /**
+     * So much inside the edge of a spoilt piece nothing is laid: the same piece would fit it
+     * exactly, and be spoilt again. Our own choice, no source.
+     */
+    private static final double LEAST_INSIDE_MM = 1;
+
     /** Copies the list. */
     public CuttingProgress {
         copies = List.copyOf(copies);
@@ -69,14 +75,17 @@ public record CuttingProgress(LayPlan plan, List<LayPiece> copies) {
                 .map(piece -> lying(piece.outline().map(side), cut));
     }
 
-    /** What is gone from a cloth, with the gap round it; of a spoilt piece the gap alone. */
+    /**
+     * What is gone from a cloth, with the gap round it; of a spoilt piece the gap alone, inside it
+     * too.
+     */
     Region gone(String cloth) {
         double gapMm = plan.gapOrUsual().millimetres();
         SpreadCloth.Cuts cuts = cuts(cloth);
         List<Region> gone = new ArrayList<>();
         cuts.holes().forEach(hole -> gone.add(hole.grown(gapMm)));
         for (Outline piece : cuts.spoilt()) {
-            gone.add(piece.grown(gapMm).minus(Region.of(piece)));
+            gone.add(piece.grown(gapMm).minus(piece.shrunk(Math.max(gapMm, LEAST_INSIDE_MM))));
         }
         return Region.union(gone);
     }

@@ -3,7 +3,6 @@ package secondbolt.lay.stock;
 import java.util.ArrayList;
 import java.util.List;
 import secondbolt.cloth.yields.ClothYield;
-import secondbolt.lay.kept.LayCache;
 import secondbolt.lay.placement.AllowedPositions;
 import secondbolt.lay.placement.PlacementRule;
 import secondbolt.shape.Box;
@@ -20,12 +19,6 @@ import secondbolt.shape.Point;
  */
 record RepeatPhase(
         Stock stock, Matching matching, int corner, List<Integer> containers, double share) {
-    /**
-     * How far from the corner of the cloth a piece is put: the search takes it for so much wider
-     * than it is, and that must not reach off the cloth.
-     */
-    private static final double IN_MM = LayCache.TOLERANCE_MM;
-
     /** Copies the numbers. */
     RepeatPhase {
         containers = List.copyOf(containers);
@@ -37,8 +30,8 @@ record RepeatPhase(
         Box leader = matching.turned(matching.leader(piece)).box();
         Point by = matching.fromLeader(piece);
         ClothYield.Repeat repeat = matching.repeat();
-        double x = IN_MM + cloth.leftMm() - leader.leftMm() + share * repeat.acrossMm() + by.xMm();
-        double y = IN_MM + cloth.topMm() - leader.topMm() + share * repeat.alongMm() + by.yMm();
+        double x = cloth.leftMm() - leader.leftMm() + share * repeat.acrossMm() + by.xMm();
+        double y = cloth.topMm() - leader.topMm() + share * repeat.alongMm() + by.yMm();
         Point from = begins(corner);
         List<PlacementRule> rules = new ArrayList<>();
         for (int container : containers) {

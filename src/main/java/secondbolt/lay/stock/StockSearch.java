@@ -10,6 +10,7 @@ import secondbolt.lay.kept.LayCache;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.placement.Container;
 import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Goal;
 import secondbolt.lay.placement.Lay;
 import secondbolt.lay.placement.PackingItem;
 import secondbolt.lay.placement.PlacementRule;
@@ -25,15 +26,22 @@ public final class StockSearch {
     private final List<LayPiece> wanted;
     private final Trial trial;
     private final Effort effort;
+    private final Goal goal;
     private final Matching matching;
 
     private StockSearch(
-            LayCache lays, Stock stock, List<LayPiece> wanted, Trial trial, Effort effort) {
+            LayCache lays,
+            Stock stock,
+            List<LayPiece> wanted,
+            Trial trial,
+            Effort effort,
+            Goal goal) {
         this.lays = lays;
         this.stock = stock;
         this.wanted = List.copyOf(wanted);
         this.trial = trial;
         this.effort = effort;
+        this.goal = goal;
         Optional<SpreadCloth> first = repeating().mapToObj(stock.spreads()::get).findFirst();
         this.matching =
                 trial.matches().isEmpty() || first.isEmpty()
@@ -58,14 +66,20 @@ public final class StockSearch {
      * Lays pieces.
      *
      * @param wanted single copies, or as they are cut from folded cloth
+     * @param goal what the lay should be like once all are placed
      */
     public static Outcome search(
-            LayCache lays, Stock stock, List<LayPiece> wanted, Trial trial, Effort effort) {
+            LayCache lays,
+            Stock stock,
+            List<LayPiece> wanted,
+            Trial trial,
+            Effort effort,
+            Goal goal) {
         if (wanted.isEmpty() || stock.spreads().isEmpty()) {
             List<Integer> all = IntStream.range(0, wanted.size()).boxed().toList();
             return new Outcome(new Lay(List.of(), all, true), Matching.NONE);
         }
-        return new StockSearch(lays, stock, wanted, trial, effort).search();
+        return new StockSearch(lays, stock, wanted, trial, effort, goal).search();
     }
 
     private Outcome search() {
@@ -103,7 +117,7 @@ public final class StockSearch {
             List<PlacementRule> all = matching.isMatched(i) ? phase.rules(i) : rules.of(piece);
             items.add(new PackingItem(piece.outline(), all, grade(piece, kept), worth(piece)));
         }
-        return lays.lay(items, containers, trial.gap().millimetres(), effort);
+        return lays.lay(items, containers, trial.gap().millimetres(), effort, goal);
     }
 
     private int grade(LayPiece piece, List<PieceEdge> kept) {

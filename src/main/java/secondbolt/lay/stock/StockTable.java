@@ -12,6 +12,7 @@ import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.placement.Effort;
+import secondbolt.lay.placement.Goal;
 import secondbolt.lay.placement.Lay;
 import secondbolt.shape.Box;
 
@@ -22,6 +23,9 @@ import secondbolt.shape.Box;
  * @param lays searches them
  */
 public record StockTable(CuttingProgress progress, LayCache lays) {
+    /** What fits exactly may exceed its cloth by the last bits of its coordinates. */
+    private static final double SAME_SHARE = 1e-9;
+
     /** Those of the cloths that a piece could lie on, the largest first. */
     private List<SpreadCloth> spreads(List<ClothResult> cloths, boolean folded) {
         return cloths.stream()
@@ -43,10 +47,11 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
                 progress.rest(wanted, cloths).stream()
                         .mapToDouble(p -> p.outline().areaMm2())
                         .sum();
-        return area
-                > spreads(cloths, false).stream()
+        double sound =
+                spreads(cloths, false).stream()
                         .mapToDouble(s -> s.soundForHidden().areaMm2())
                         .sum();
+        return area > sound * (1 + SAME_SHARE);
     }
 
     /**
@@ -64,7 +69,8 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
         Stock stock = new Stock(role, spreads(cloths, trial.isFolded()));
         List<LayPiece> single = progress.rest(wanted, cloths);
         List<LayPiece> rest = trial.isFolded() ? FoldedPieces.of(single) : single;
-        StockSearch.Outcome found = StockSearch.search(lays, stock, rest, trial, effort);
+        StockSearch.Outcome found =
+                StockSearch.search(lays, stock, rest, trial, effort, Goal.REMNANT);
         Lay lay = found.lay();
         List<LaidPiece> laid =
                 lay.placements().stream()
@@ -81,7 +87,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
                 stock.spreads(),
                 laid,
                 leftOver,
-                leftOver.stream().filter(p -> isTooLarge(p, stock)).toList(),
+                Lack.of(leftOver, stock, trial),
                 found.matching().unmet(),
                 lay.isFinished());
     }
@@ -97,13 +103,34 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
         return piece.with(pins);
     }
 
-    /** Whether a piece is longer, or wider, than every cloth, whichever way it is turned. */
-    private static boolean isTooLarge(LayPiece piece, Stock stock) {
-        Box box = piece.outline().box();
-        double longest = Math.max(box.widthMm(), box.heightMm());
-        return !stock.spreads().isEmpty()
-                && stock.spreads().stream()
-                        .map(spread -> spread.soundForHidden().box())
-                        .allMatch(sound -> longest > Math.max(sound.widthMm(), sound.heightMm()));
+    /**
+     * How much longer the largest cloth would have to be for all pieces to be laid, as far as a
+     * quick search finds; nothing if that is not found either, or is no longer than it is.
+     */
+    public Optional<Double> lackMm(
+            Role role, List<ClothResult> cloths, List<LayPiece> wanted, Trial trial) {
+        List<LayPiece> single = progress.rest(wanted, cloths);
+        List<LayPiece> rest = trial.isFolded() ? FoldedPieces.of(single) : single;
+        List<SpreadCloth> spreads = new ArrayList<>(spreads(cloths, trial.isFolded()));
+        SpreadCloth largest = spreads.remove(0);
+        Box box = largest.soundForHidden().box();
+        double area = rest.stream().mapToDouble(p -> p.outline().areaMm2()).sum();
+        double longest =
+                rest.stream()
+                        .map(p -> p.outline().box())
+                        .mapToDouble(b -> Math.max(b.widthMm(), b.heightMm()))
+                        .max()
+                        .orElse(0);
+        spreads.add(largest.longer(2 * area / box.widthMm() + 2 * longest));
+        Stock stock = new Stock(role, spreads);
+        Lay lay = StockSearch.search(lays, stock, rest, trial, Effort.QUICK, Goal.SHORT).lay();
+        double reach =
+                lay.placements().stream()
+                        .filter(p -> p.container() == spreads.size() - 1)
+                        .mapToDouble(p -> p.applyTo(rest.get(p.item()).outline()).box().bottomMm())
+                        .max()
+                        .orElse(0);
+        double lack = reach - box.bottomMm();
+        return lay.leftOver().isEmpty() && lack > 0 ? Optional.of(lack) : Optional.empty();
     }
 }

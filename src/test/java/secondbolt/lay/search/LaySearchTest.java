@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import secondbolt.lay.nofit.NoFitCache;
 import secondbolt.lay.placement.AllowedPositions;
 import secondbolt.lay.placement.Container;
+import secondbolt.lay.placement.Goal;
 import secondbolt.lay.placement.Lay;
 import secondbolt.lay.placement.PackingItem;
 import secondbolt.lay.placement.PlacementRule;
@@ -43,7 +44,13 @@ class LaySearchTest {
     private static Lay lay(
             List<PackingItem> items, List<Container> containers, double gapMm, long steps) {
         return LaySearch.lay(
-                items, containers, new NoFitCache(gapMm, 0.8), steps, 2, SearchObserver.NONE);
+                items,
+                containers,
+                new NoFitCache(gapMm, 0.8),
+                steps,
+                Goal.SHORT,
+                2,
+                SearchObserver.NONE);
     }
 
     private static double reach(List<PackingItem> items, Lay lay) {
@@ -225,10 +232,22 @@ class LaySearchTest {
         List<Container> containers = List.of(Container.whole(1000, 2500));
         Lay one =
                 LaySearch.lay(
-                        items, containers, new NoFitCache(3, 0.8), STEPS, 1, SearchObserver.NONE);
+                        items,
+                        containers,
+                        new NoFitCache(3, 0.8),
+                        STEPS,
+                        Goal.SHORT,
+                        1,
+                        SearchObserver.NONE);
         Lay two =
                 LaySearch.lay(
-                        items, containers, new NoFitCache(3, 0.8), STEPS, 2, SearchObserver.NONE);
+                        items,
+                        containers,
+                        new NoFitCache(3, 0.8),
+                        STEPS,
+                        Goal.SHORT,
+                        2,
+                        SearchObserver.NONE);
         assertEquals(one, two);
     }
 
@@ -245,6 +264,7 @@ class LaySearchTest {
                         List.of(Container.whole(1200, 4000)),
                         new NoFitCache(3, 0.8),
                         10_000_000,
+                        Goal.SHORT,
                         2,
                         (share, bestMm) -> bestMm == 0);
         assertFalse(lay.isFinished());
