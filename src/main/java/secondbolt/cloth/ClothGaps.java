@@ -3,6 +3,7 @@ package secondbolt.cloth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.cloth.yields.BoltWidth;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.file.value.AcrossAlong;
 import secondbolt.file.value.Answer;
@@ -76,6 +77,17 @@ final class ClothGaps {
                             "kept clear round flaws" + of, tape.print(Length.ZERO), "not told"));
         }
         return assumed;
+    }
+
+    /** What is taken for granted of the bolts that cloths are compared with. */
+    static List<Assumed> assumedOfBolts(List<ClothResult> results, Tape tape) {
+        return results.stream().allMatch(result -> result.best().isEmpty())
+                ? List.of()
+                : List.of(
+                        new Assumed(
+                                "how much of a bolt the selvages take",
+                                tape.print(BoltWidth.SELVAGES.on(tape)) + " in all",
+                                BoltWidth.SELVAGES.source()));
     }
 
     static List<Open> open(ClothResult result, Tape tape) {

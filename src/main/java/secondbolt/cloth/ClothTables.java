@@ -98,7 +98,7 @@ record ClothTables(String name, Tape tape) {
         return new Block.Rows(
                 new Table(
                         "Lengths by bolt width of " + name,
-                        name + " as cloth from the bolt",
+                        name + " as cloth from the bolt, cut between the selvages",
                         LENGTHS,
                         rows(lengths, tape)));
     }

@@ -1,6 +1,7 @@
 package secondbolt.cloth;
 
 import java.util.List;
+import java.util.stream.Stream;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.cloth.yields.ClothStock;
 import secondbolt.figure.Figures;
@@ -26,7 +27,10 @@ record ClothWorksheet(List<ClothResult> results, Tape tape) {
     private Notes notes() {
         return new Notes(
                 results.stream().flatMap(r -> ClothFindings.of(r, tape).stream()).toList(),
-                results.stream().flatMap(r -> ClothGaps.assumed(r, tape).stream()).toList(),
+                Stream.concat(
+                                results.stream().flatMap(r -> ClothGaps.assumed(r, tape).stream()),
+                                ClothGaps.assumedOfBolts(results, tape).stream())
+                        .toList(),
                 results.stream().flatMap(r -> ClothGaps.open(r, tape).stream()).toList());
     }
 

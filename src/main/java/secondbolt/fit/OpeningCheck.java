@@ -3,6 +3,7 @@ package secondbolt.fit;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.fit.result.FitResult;
+import secondbolt.fit.result.SewnUp;
 import secondbolt.measure.Length;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Opening;

@@ -3,6 +3,7 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import secondbolt.block.Block;
 import secondbolt.block.Table;
 import secondbolt.cloth.yields.ClothResult;
@@ -55,7 +56,7 @@ record DesignRows(LayResult result, Tape tape) {
         NewClothInstead instead = NewClothInstead.of(result.plan(), tape);
         List<String> row = row(design.name(), design.stocks(), design.remnants(), design.crossed());
         row.add(new LayWords(tape).suits(design.design(), cloths));
-        row.add(instead.saved(design).or(() -> instead.length(design)).orElse(""));
+        row.add(instead.cell(design));
         return row;
     }
 
@@ -82,10 +83,15 @@ record DesignRows(LayResult result, Tape tape) {
         List<LayPiece> out = stocks.stream().flatMap(s -> s.leftOver().stream()).toList();
         List<String> missing = new ArrayList<>(crossed);
         missing.addAll(LayWords.counted(out));
+        String lacks =
+                stocks.stream()
+                        .flatMap(stock -> words.tooLarge(stock).stream())
+                        .map(lack -> "; " + lack)
+                        .collect(Collectors.joining());
         return new ArrayList<>(
                 List.of(
                         name,
-                        missing.isEmpty() ? "yes" : "no: " + String.join(", ", missing),
+                        missing.isEmpty() ? "yes" : "no: " + String.join(", ", missing) + lacks,
                         String.join(", ", used),
                         String.join(", ", over)));
     }

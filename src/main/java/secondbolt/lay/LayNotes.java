@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import secondbolt.cloth.yields.BoltWidth;
 import secondbolt.cutting.line.CutPiece;
 import secondbolt.cutting.line.CuttingResult;
 import secondbolt.cutting.line.TapedCut;
 import secondbolt.garment.Role;
-import secondbolt.lay.design.BoltSearch;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.plan.Design;
 import secondbolt.measure.Length;
@@ -71,8 +71,8 @@ record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
             assumed.add(
                     new Assumed(
                             "how much of a bolt the selvages take",
-                            tape.print(BoltSearch.SELVAGES.on(tape)) + " in all",
-                            BoltSearch.SELVAGES.source()));
+                            tape.print(BoltWidth.SELVAGES.on(tape)) + " in all",
+                            BoltWidth.SELVAGES.source()));
         }
         assumed.addAll(assumedOfInterfacing());
         cutting.taped().forEach(taped -> assumed.add(assumed(taped)));

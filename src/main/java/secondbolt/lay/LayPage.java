@@ -2,6 +2,7 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import secondbolt.block.Block;
 import secondbolt.block.Both;
 import secondbolt.block.Fact;
@@ -63,8 +64,12 @@ record LayPage(LayResult result, List<CuttingPlan> plans, Tape tape) {
         }
         String all = made.design().isPresent() ? "All pieces of " + made.name() : "All pieces";
         return made.fits()
-                ? all + " have their place on the cloth."
-                : "Not all pieces of " + made.name() + " have their place. Do not cut yet.";
+                ? all + " have their place on the cloth." + slack()
+                : "Not all pieces of "
+                        + made.name()
+                        + " have their place"
+                        + lacks()
+                        + ". Do not cut yet.";
     }
 
     private List<Fact> facts() {
@@ -89,6 +94,29 @@ record LayPage(LayResult result, List<CuttingPlan> plans, Tape tape) {
                     .ifPresent(facts::add);
         }
         return facts;
+    }
+
+    /** A sentence for each cloth that pieces lie on. */
+    private String slack() {
+        double gapMm = result.plan().gapOrUsual().millimetres();
+        StringBuilder all = new StringBuilder();
+        for (StockLay stock : result.made().stocks()) {
+            for (int i = 0; i < stock.spreads().size(); i++) {
+                String cloth = stock.spreads().get(i).name();
+                stock.slack(i, gapMm)
+                        .map(slack -> " On " + cloth + ": " + new LayWords(tape).slack(slack) + ".")
+                        .ifPresent(all::append);
+            }
+        }
+        return all.toString();
+    }
+
+    private String lacks() {
+        return result.made().stocks().stream()
+                .map(stock -> new LayWords(tape).lack(result, stock))
+                .filter(words -> !words.isEmpty())
+                .map(words -> "; " + words)
+                .collect(Collectors.joining());
     }
 
     private List<Block> remedies() {

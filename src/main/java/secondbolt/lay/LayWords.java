@@ -13,7 +13,10 @@ import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.Design;
+import secondbolt.lay.stock.Lack;
+import secondbolt.lay.stock.Slack;
 import secondbolt.lay.stock.SpreadCloth;
+import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -25,6 +28,11 @@ import secondbolt.shape.Box;
  * @param tape to print with
  */
 record LayWords(Tape tape) {
+    /** Computed lengths are out by less than this. */
+    private static final double DUST_MM = 1e-4;
+
+    private static final Length DUST = Length.ofComputedMillimetres(DUST_MM);
+
     /** A length on the cloth. */
     String length(double mm) {
         return tape.print(Length.ofComputedMillimetres(mm));
@@ -51,6 +59,67 @@ record LayWords(Tape tape) {
                 + (folded ? " from the fold and " : " from the left and ")
                 + length(box.topMm())
                 + " from the top";
+    }
+
+    /** How much room is to spare on a cloth, each way. */
+    String slack(Slack slack) {
+        return slack("across", slack.across()) + ", " + slack("along", slack.along());
+    }
+
+    private String slack(String way, Slack.Room room) {
+        Length length = downwards(room.leastMm());
+        boolean isExact = downwards(room.mostMm()).equals(length);
+        if (length.isPositive()) {
+            return (isExact ? "" : "at least ") + tape.print(length) + " to spare " + way;
+        }
+        return (isExact ? "no slack " : "as laid nothing to spare ") + way;
+    }
+
+    private Length downwards(double mm) {
+        return Length.ofComputedMillimetres(mm + DUST_MM).roundedDownTo(tape.mark());
+    }
+
+    /** Whether there is certainly nothing to spare one way. */
+    boolean isTight(Slack.Room room) {
+        return !downwards(room.mostMm()).isPositive();
+    }
+
+    /** What lacks for pieces that have room on no cloth, or for all of them together. */
+    String lack(LayResult result, StockLay stock) {
+        List<String> words = new ArrayList<>(tooLarge(stock));
+        Optional.ofNullable(result.lacking().get(stock.role()))
+                .ifPresent(
+                        length ->
+                                words.add(
+                                        stock.spreads().get(0).name()
+                                                + " lacks "
+                                                + upwards(length)
+                                                + " of length, as far as was found"));
+        return String.join("; ", words);
+    }
+
+    /** What lacks for each piece that has room on no cloth even alone. */
+    List<String> tooLarge(StockLay stock) {
+        return stock.tooLarge().stream()
+                .map(lack -> lack.piece().piece().name() + " " + lack(lack))
+                .distinct()
+                .toList();
+    }
+
+    private String lack(Lack lack) {
+        List<String> lacks = new ArrayList<>();
+        if (lack.acrossMm() > 0) {
+            lacks.add(upwards(Length.ofComputedMillimetres(lack.acrossMm())) + " of width");
+        }
+        if (lack.alongMm() > 0) {
+            lacks.add(upwards(Length.ofComputedMillimetres(lack.alongMm())) + " of length");
+        }
+        return "lacks " + String.join(" and ", lacks);
+    }
+
+    /** To the next mark of the tape, so that with so much more it fits. */
+    private String upwards(Length length) {
+        return tape.print(length.minus(DUST).roundedUpTo(tape.mark()));
     }
 
     /** What the lengths from the bolt are for, and what must be added to them. */

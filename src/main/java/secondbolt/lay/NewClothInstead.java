@@ -33,6 +33,12 @@ record NewClothInstead(Optional<NewCloth> cloth, Tape tape) {
         return cloth.map(c -> c.price().isPresent() ? "Cost saved" : "New cloth instead");
     }
 
+    /** What stands below the heading: what is saved, or how much it would be; empty if neither. */
+    String cell(DesignLay design) {
+        boolean isPriced = cloth.filter(c -> c.price().isPresent()).isPresent();
+        return (isPriced ? saved(design) : length(design)).orElse("");
+    }
+
     /** How much it would be. */
     Optional<String> length(DesignLay design) {
         return cloth.flatMap(
@@ -41,9 +47,10 @@ record NewClothInstead(Optional<NewCloth> cloth, Tape tape) {
                                 .map(l -> tape.printShop(l) + " of " + tape.print(c.width())));
     }
 
-    /** What is saved, if the price is told. */
+    /** What is saved, if the price is told; nothing by a design that does not fit on the cloth. */
     Optional<String> saved(DesignLay design) {
-        return cloth.flatMap(
+        Optional<NewCloth> instead = cloth.filter(any -> design.fits());
+        return instead.flatMap(
                 c -> bought(design, c).flatMap(l -> c.price().map(price -> cost(l, price))));
     }
 

@@ -2,6 +2,7 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import secondbolt.cloth.yields.ClothYield;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.piece.LaidPiece;
@@ -9,6 +10,7 @@ import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.Match;
 import secondbolt.lay.stock.Matching;
 import secondbolt.lay.stock.PlacementRules;
+import secondbolt.lay.stock.Slack;
 import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
@@ -44,10 +46,45 @@ final class StockFindings {
         pattern();
         oneWay();
         spoilt();
-        if (!stock.fits()) {
+        if (stock.fits()) {
+            tight();
+        } else {
             noRoom();
         }
         return List.copyOf(findings);
+    }
+
+    /** Cloths on which the pieces fit with nothing to spare. */
+    private void tight() {
+        for (int i = 0; i < stock.spreads().size(); i++) {
+            SpreadCloth spread = stock.spreads().get(i);
+            Optional<String> tight = stock.slack(i, gapMm()).flatMap(this::tight);
+            if (tight.isPresent()) {
+                findings.add(
+                        new Finding(
+                                "lay-no-slack",
+                                new Subject.Cloth(spread.name()),
+                                Level.CAUTION,
+                                "The pieces fit on this cloth with no slack " + tight.get() + ".",
+                                "Measure the cloth and the pieces once more before you cut."));
+            }
+        }
+    }
+
+    private Optional<String> tight(Slack slack) {
+        LayWords words = new LayWords(tape);
+        List<String> ways = new ArrayList<>();
+        if (words.isTight(slack.across())) {
+            ways.add("across");
+        }
+        if (words.isTight(slack.along())) {
+            ways.add("along");
+        }
+        return ways.isEmpty() ? Optional.empty() : Optional.of(String.join(" or ", ways));
+    }
+
+    private double gapMm() {
+        return result.plan().gapOrUsual().millimetres();
     }
 
     private void add(String code, Level level, String text, String remedy) {
@@ -171,7 +208,7 @@ final class StockFindings {
         if (stock.spreads().isEmpty()) {
             stop("lay-no-sound-cloth", "There is no sound cloth for " + pieces + ".");
         } else if (stock.isFinished()) {
-            stop("lay-no-room", "There is no room found for " + pieces + tooLarge() + ".");
+            stop("lay-no-room", "There is no room found for " + pieces + lacks() + ".");
         } else {
             stop(
                     "lay-search-stopped-early",
@@ -183,11 +220,8 @@ final class StockFindings {
         add(code, Level.STOP, text, helps());
     }
 
-    private String tooLarge() {
-        if (stock.tooLarge().isEmpty()) {
-            return "";
-        }
-        String pieces = String.join(", ", LayWords.counted(stock.tooLarge()));
-        return "; longer than every cloth: " + pieces;
+    private String lacks() {
+        String lack = new LayWords(tape).lack(result, stock);
+        return lack.isEmpty() ? "" : "; " + lack;
     }
 }

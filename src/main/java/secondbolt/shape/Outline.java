@@ -16,6 +16,9 @@ public record Outline(List<Point> corners) {
     /** How far the edges standing in for a circle may run outside it. */
     private static final double ROUND_TOLERANCE_MM = 0.02;
 
+    /** Two edges whose turn differs by less from a right angle, or from none, count as at it. */
+    private static final double SAME_TURN = 1e-9;
+
     /** With so many edges the area is less than a ten-thousandth too large. */
     private static final int FEWEST_ROUND_EDGES = 192;
 
@@ -77,9 +80,10 @@ public record Outline(List<Point> corners) {
     }
 
     /**
-     * What it encloses and a border of so much all round, zero or more. Corners stay sharp, so a
-     * box grows to a box and a polygon round a circle to one round the larger circle; only a corner
-     * whose point would run out more than five times the border is cut off, there and no nearer.
+     * What it encloses and a border of so much all round, zero or more. Corners of a right angle
+     * and blunter ones stay sharp, so a box grows to a box and a polygon round a circle to one
+     * round the larger circle; a sharper one, as at the end of a tear, is rounded, so that the
+     * border is nowhere wider there than it must be.
      *
      * @throws IllegalArgumentException if the border is negative or the outline crosses itself
      */
@@ -91,7 +95,47 @@ public record Outline(List<Point> corners) {
         if (byMm == 0) {
             return own;
         }
-        return isBlunt() ? Region.of(edgesMovedOut(byMm)) : Region.bordered(this, byMm);
+        return isBlunt() ? Region.of(edgesMovedOut(byMm)) : withStrips(own, byMm);
+    }
+
+    /** What it encloses without a border of so much all round inside it, zero or more. */
+    public Region shrunk(double byMm) {
+        return Region.shrunk(this, byMm);
+    }
+
+    /** Each edge with the strip beside it, and what lies between two strips at a corner. */
+    private Region withStrips(Region own, double byMm) {
+        double way = Math.signum(signedAreaMm2()) * byMm;
+        List<Region> parts = new ArrayList<>(List.of(own));
+        for (int i = 0; i < corners.size(); i++) {
+            Point in = edge(i + corners.size() - 1);
+            Point out = edge(i);
+            double inLength = Math.hypot(in.xMm(), in.yMm());
+            double outLength = Math.hypot(out.xMm(), out.yMm());
+            if (inLength == 0 || outLength == 0) {
+                continue;
+            }
+            Point at = corners.get(i);
+            Point to = corners.get((i + 1) % corners.size());
+            double x = way * out.yMm() / outLength;
+            double y = -way * out.xMm() / outLength;
+            parts.add(Region.of(new Outline(List.of(at, to, to.moved(x, y), at.moved(x, y)))));
+            double cross = way * (in.xMm() * out.yMm() - in.yMm() * out.xMm());
+            double along = (in.xMm() * out.xMm() + in.yMm() * out.yMm()) / inLength / outLength;
+            if (along < -SAME_TURN) {
+                // A sharp corner, or the end of a hollow, where the round lies within anyway.
+                parts.add(Region.of(Outline.round(at, byMm)));
+            } else if (cross > SAME_TURN * byMm * inLength * outLength) {
+                Point before = at.moved(way * in.yMm() / inLength, -way * in.xMm() / inLength);
+                double share = way / (1 + along);
+                Point tip =
+                        at.moved(
+                                share * (in.yMm() / inLength + out.yMm() / outLength),
+                                -share * (in.xMm() / inLength + out.xMm() / outLength));
+                parts.add(Region.of(new Outline(List.of(at, before, tip, at.moved(x, y)))));
+            }
+        }
+        return Region.union(parts);
     }
 
     /** Whether every corner turns the same way, and none by more than a right angle. */
@@ -103,7 +147,7 @@ public record Outline(List<Point> corners) {
             double cross = way * (in.xMm() * out.yMm() - in.yMm() * out.xMm());
             double along = in.xMm() * out.xMm() + in.yMm() * out.yMm();
             double scale = Math.hypot(in.xMm(), in.yMm()) * Math.hypot(out.xMm(), out.yMm());
-            if (!(cross > 0) || along < -1e-9 * scale) {
+            if (!(cross > 0) || along < -SAME_TURN * scale) {
                 return false;
             }
         }

@@ -29,9 +29,6 @@ public final class Region {
     /** No area at all. */
     public static final Region EMPTY = new Region(factory().createPolygon());
 
-    /** A sharp corner grows a point no longer than this many times the growth. */
-    private static final double LONGEST_POINT = 5;
-
     /** Pieces smaller than this come from the last bits of a double, not from a cloth. */
     private static final double DUST_MM2 = 1e-6;
 
@@ -123,9 +120,9 @@ public final class Region {
         return polygons;
     }
 
-    /** An outline with a border all round, its corners kept sharp; for outlines with hollows. */
-    static Region bordered(Outline outline, double byMm) {
-        return areas(BufferOp.bufferOp(polygon(outline), byMm, sharp(LONGEST_POINT)));
+    /** What an outline encloses without a border of so much all round inside it. */
+    static Region shrunk(Outline outline, double byMm) {
+        return areas(BufferOp.bufferOp(polygon(outline), -byMm, sharp()));
     }
 
     /**
@@ -139,19 +136,20 @@ public final class Region {
         Geometry exact = polygon(outline);
         Geometry loose = looser(exact, toleranceMm).orElseGet(() -> wider(exact, toleranceMm));
         Geometry inside = inside(loose, exact.getEnvelopeInternal());
-        Geometry grown = byMm > 0 ? BufferOp.bufferOp(inside, byMm, sharp(2)) : inside;
+        Geometry grown = byMm > 0 ? BufferOp.bufferOp(inside, byMm, sharp()) : inside;
         return areas(grown).outlines().stream()
                 .max(Comparator.comparingDouble(Outline::areaMm2))
                 .orElse(outline);
     }
 
-    private static BufferParameters sharp(double longestPoint) {
+    /** Corners stay sharp where their point runs out no more than twice the border. */
+    private static BufferParameters sharp() {
         BufferParameters sharp =
                 new BufferParameters(
                         BufferParameters.DEFAULT_QUADRANT_SEGMENTS,
                         BufferParameters.CAP_FLAT,
                         BufferParameters.JOIN_MITRE,
-                        longestPoint);
+                        2);
         sharp.setSimplifyFactor(0);
         return sharp;
     }

@@ -67,8 +67,8 @@ class ClothCalculationTest {
         assertBox(0, 0, 108, 102, y.rectangles().get(0));
         ClothYield.EquivalentLength by45 = y.lengths().get(5);
         assertEquals(Length.ofInches(45, 1), by45.bolt().width());
-        // 11 016 / 45 = 244.8 in = 6.8 yd by area, but 102 in in one run.
-        assertEquals(244.8 * INCH, by45.byArea().millimetres(), TOLERANCE_MM);
+        // Cut between the selvages, 43 in of it: 11 016 / 43 = 256.2 in by area, 102 in in one run.
+        assertEquals(11016.0 / 43 * INCH, by45.byArea().millimetres(), TOLERANCE_MM);
         assertEquals(102 * INCH, by45.clearRunOrZero().millimetres(), TOLERANCE_MM);
     }
 

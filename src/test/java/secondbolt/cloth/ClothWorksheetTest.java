@@ -132,7 +132,12 @@ class ClothWorksheetTest {
     void listsWhatItAssumes() {
         Worksheet cloth = worksheet("cm", "  cloth: {size: [60, 90]}");
         assertEquals(
-                List.of("role of cloth", "nap of cloth", "prewash of cloth", "flaws of cloth"),
+                List.of(
+                        "role of cloth",
+                        "nap of cloth",
+                        "prewash of cloth",
+                        "flaws of cloth",
+                        "how much of a bolt the selvages take"),
                 cloth.assumed().stream().map(a -> a.what()).toList());
     }
 
@@ -179,8 +184,9 @@ class ClothWorksheetTest {
         @SuppressWarnings("unchecked")
         List<Map<String, Object>> lengths =
                 (List<Map<String, Object>>) cloth.get("equivalent_lengths");
+        // 60 by 90 cm over the 85 cm that are between the selvages of 90.
         assertEquals(
-                Map.of("bolt_width_mm", 900.0, "by_area_mm", 600.0, "clear_run_mm", 0.0),
+                Map.of("bolt_width_mm", 900.0, "by_area_mm", 540_000.0 / 850, "clear_run_mm", 0.0),
                 lengths.get(0));
     }
 

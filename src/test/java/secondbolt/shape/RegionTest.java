@@ -71,13 +71,26 @@ class RegionTest {
         assertEquals(25, grown.box().widthMm() / 2, 1e-6);
     }
 
-    /** By hand: a right angle of legs 30 and 40 grown by 5 keeps its angles. */
+    /**
+     * By hand: a right angle of legs 30 and 40 grown by 5 keeps that corner, and rounds the two.
+     */
     @Test
-    void growsATriangleWithSharpCorners() {
+    void growsATriangleAndRoundsItsSharpCorners() {
         Outline triangle =
                 new Outline(List.of(new Point(0, 0), new Point(40, 0), new Point(0, 30)));
-        // The inner circle has radius 10, so every length grows by (10 + 5) / 10.
-        assertEquals(600 * 1.5 * 1.5, triangle.grown(5).areaMm2(), 1e-6);
+        // The strips are 5 by 120 in all, the square at the right angle 25; the two sharp corners
+        // turn by 270 degrees together, three quarters of a circle of radius 5.
+        double byHand = 600 + 600 + 25 + 0.75 * Math.PI * 25;
+        assertEquals(byHand, triangle.grown(5).areaMm2(), 0.01);
+    }
+
+    /** A tear of 100 by 4 mm, cut to a point: 10 mm clear end 10 mm beyond the point, not 50. */
+    @Test
+    void keepsNoMoreClearBeyondTheEndOfATear() {
+        Outline tear = new Outline(List.of(new Point(0, 0), new Point(100, 2), new Point(0, 4)));
+        Region clear = tear.grown(10);
+        assertEquals(110, clear.box().rightMm(), 0.01);
+        assertTrue(clear.box().rightMm() >= 110, "never less than told");
     }
 
     @Test

@@ -148,14 +148,14 @@ public final class ClothCalculation {
 
     private static List<ClothYield.EquivalentLength> lengths(Surface sound) {
         List<Double> widths =
-                BoltWidth.COMMON.stream().map(bolt -> bolt.width().millimetres()).toList();
+                BoltWidth.COMMON.stream().map(bolt -> bolt.cuttable().millimetres()).toList();
         List<Optional<Box>> runs = ClearRectangles.longestRuns(sound.region(), widths);
         List<ClothYield.EquivalentLength> lengths = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
             BoltWidth bolt = BoltWidth.COMMON.get(i);
             lengths.add(
                     new ClothYield.EquivalentLength(
-                            bolt, sound.area().dividedBy(bolt.width()), runs.get(i)));
+                            bolt, sound.area().dividedBy(bolt.cuttable()), runs.get(i)));
         }
         return lengths;
     }

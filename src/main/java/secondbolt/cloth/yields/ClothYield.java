@@ -84,9 +84,9 @@ public record ClothYield(
      * run is a piece really there.
      *
      * @param bolt the width
-     * @param byArea the sound area divided by the width
-     * @param clearRun the longest clear rectangle along that is at least so wide; none if there is
-     *     none so wide
+     * @param byArea the sound area divided by what of the width is between the selvages
+     * @param clearRun the longest clear rectangle along that is as wide; none if there is none so
+     *     wide
      */
     public record EquivalentLength(BoltWidth bolt, Length byArea, Optional<Box> clearRun) {
         /** How long the clear run is; nothing if there is none so wide. */

@@ -14,8 +14,13 @@ import secondbolt.measure.Length;
  * @param toBuy the same rounded up as shops cut
  */
 public record BoltLength(
-        Role role,
-        Length width,
-        Length cuttable,
-        Optional<Length> length,
-        Optional<Length> toBuy) {}
+        Role role, Length width, Length cuttable, Optional<Length> length, Optional<Length> toBuy) {
+    /** The same, or no longer than another whose lay can be cut of this bolt as well. */
+    BoltLength atMost(BoltLength other) {
+        boolean isLonger =
+                other.length
+                        .filter(l -> length.isEmpty() || length.get().isLongerThan(l))
+                        .isPresent();
+        return isLonger ? new BoltLength(role, width, cuttable, other.length, other.toBuy) : this;
+    }
+}

@@ -19,20 +19,12 @@ import secondbolt.lay.stock.StockSearch;
 import secondbolt.lay.stock.Trial;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.worksheet.Convention;
 
 /**
  * How long cloth from the bolt would have to be, with the nap and the pattern of the cloth there
  * is.
  */
 public final class BoltSearch {
-    /** How much of a bolt the selvages take, both together. */
-    public static final Convention SELVAGES =
-            new Convention(
-                    Length.ofInches(2, 1),
-                    Length.ofMillimetres(50),
-                    "a trade convention: 5 cm off 150 cm, 2 in off 60 in");
-
     /**
      * Widths that interfacing is sold in.
      *
@@ -64,15 +56,33 @@ public final class BoltSearch {
      * @param like a cloth whose nap and pattern the bolt has
      */
     List<BoltLength> lengths(Role role, List<LayPiece> wanted, Optional<SpreadCloth> like) {
-        return role == Role.INTERFACING ? interfacing(wanted, like) : cloth(role, wanted, like);
+        return noneLonger(
+                role == Role.INTERFACING ? interfacing(wanted, like) : cloth(role, wanted, like));
+    }
+
+    /**
+     * A lay on a narrower bolt can be cut of a wider one as it is: the better of the two counts.
+     */
+    private static List<BoltLength> noneLonger(List<BoltLength> narrowFirst) {
+        List<BoltLength> lengths = new ArrayList<>();
+        for (BoltLength bolt : narrowFirst) {
+            lengths.add(lengths.isEmpty() ? bolt : bolt.atMost(lengths.get(lengths.size() - 1)));
+        }
+        return lengths;
     }
 
     private List<BoltLength> cloth(Role role, List<LayPiece> wanted, Optional<SpreadCloth> like) {
-        Length selvages = SELVAGES.on(tape);
         List<BoltLength> lengths = new ArrayList<>();
         for (Length width : widths(role)) {
             Trial trial = Trial.asWritten(plan);
-            lengths.add(length(role, width, width.minus(selvages), wanted, like, trial));
+            lengths.add(
+                    length(
+                            role,
+                            width,
+                            new BoltWidth(width, tape).cuttable(),
+                            wanted,
+                            like,
+                            trial));
         }
         return lengths;
     }

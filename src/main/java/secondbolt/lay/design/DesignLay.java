@@ -47,4 +47,44 @@ public record DesignLay(
         return design.filter(told -> bolt.role() == Role.MAIN)
                 .map(told -> told.printedNeed().get(bolt.width()));
     }
+
+    /** Whether it makes every piece that another one makes. */
+    boolean hasAllOf(DesignLay smaller) {
+        return design.isPresent()
+                && smaller.design.isPresent()
+                && smaller.design.get().uses().stream()
+                        .allMatch(use -> design.get().needs(use.value()));
+    }
+
+    /** The same, but for lays of a larger design that are better: with its own pieces of them. */
+    DesignLay atMost(DesignLay larger) {
+        return new DesignLay(
+                name,
+                design,
+                stocks.stream().map(stock -> atMost(stock, larger)).toList(),
+                remnants,
+                bolts.stream().map(bolt -> atMost(bolt, larger)).toList(),
+                crossed);
+    }
+
+    private StockLay atMost(StockLay stock, DesignLay larger) {
+        return larger.stocks.stream()
+                .filter(other -> other.role() == stock.role() && other.fits() && !stock.fits())
+                .findFirst()
+                .map(other -> other.only(piece -> design.orElseThrow().needs(piece)))
+                .orElse(stock);
+    }
+
+    private static BoltLength atMost(BoltLength bolt, DesignLay larger) {
+        return larger.bolts.stream()
+                .filter(other -> other.role() == bolt.role() && other.width().equals(bolt.width()))
+                .findFirst()
+                .map(bolt::atMost)
+                .orElse(bolt);
+    }
+
+    /** The same with what stays over worked out anew. */
+    DesignLay with(Remnants newRemnants) {
+        return new DesignLay(name, design, stocks, newRemnants, bolts, crossed);
+    }
 }

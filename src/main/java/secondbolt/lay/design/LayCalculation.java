@@ -2,9 +2,12 @@ package secondbolt.lay.design;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.cutting.line.CuttingResult;
 import secondbolt.garment.Role;
@@ -22,6 +25,7 @@ import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.lay.stock.StockTable;
 import secondbolt.lay.stock.Trial;
+import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 
@@ -86,15 +90,22 @@ public final class LayCalculation {
                         .map(placed -> placed.value())
                         .or(() -> plan.designs().keySet().stream().findFirst())
                         .orElse(ALL_PIECES);
-        DesignLay chosen = design(made, plan.effortOrSteady());
-        List<DesignLay> others =
+        DesignLay first = design(made, plan.effortOrSteady());
+        List<DesignLay> rest =
                 plan.designs().keySet().stream()
                         .filter(name -> !name.equals(made))
                         .map(name -> design(name, Effort.QUICK))
                         .toList();
+        List<DesignLay> all = Stream.concat(Stream.of(first), rest.stream()).toList();
+        DesignLay chosen = noneMore(first, all);
+        List<DesignLay> others = rest.stream().map(design -> noneMore(design, all)).toList();
         List<LayResult.Remedy> tried = new ArrayList<>();
+        Map<Role, Length> lacking = new EnumMap<>(Role.class);
         for (StockLay stock : chosen.stocks()) {
             if (!stock.fits() && !stock.spreads().isEmpty()) {
+                if (stock.tooLarge().isEmpty()) {
+                    lack(stock, made).ifPresent(length -> lacking.put(stock.role(), length));
+                }
                 tried.addAll(
                         remedies.of(
                                 stock,
@@ -109,12 +120,20 @@ public final class LayCalculation {
                                                 Effort.QUICK)));
             }
         }
-        return new LayResult(plan, chosen, others, together(chosen, others), tried, log(), open());
+        return new LayResult(
+                plan, chosen, others, together(chosen, others), tried, log(), lacking, open());
     }
 
     /** What is wrong with what is cut so far. */
     private List<Finding> log() {
         return plan.soFar().isEmpty() ? List.of() : new CutLog(progress, cloths, tape).findings();
+    }
+
+    private Optional<Length> lack(StockLay stock, String design) {
+        List<LayPiece> wanted = pieces.of(stock.role(), isWanted(design));
+        Trial trial = Trial.asWritten(plan, stock.role(), wanted);
+        return table.lackMm(stock.role(), stock.cloths(), wanted, trial)
+                .map(Length::ofComputedMillimetres);
     }
 
     private List<String> open() {
@@ -149,6 +168,17 @@ public final class LayCalculation {
                 remnants.of(stocks),
                 lengths,
                 pieces.crossed(isWanted(name)));
+    }
+
+    /** With the lay of a larger design that has all its pieces, wherever that one is better. */
+    private DesignLay noneMore(DesignLay design, List<DesignLay> all) {
+        DesignLay best = design;
+        for (DesignLay larger : all) {
+            if (larger != design && larger.hasAllOf(design)) {
+                best = best.atMost(larger);
+            }
+        }
+        return best.stocks().equals(design.stocks()) ? best : best.with(remnants.of(best.stocks()));
     }
 
     /** The cloths of a role whose size and shrinkage are known. */

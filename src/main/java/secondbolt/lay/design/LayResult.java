@@ -1,11 +1,13 @@
 package secondbolt.lay.design;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import secondbolt.garment.Role;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
+import secondbolt.measure.Length;
 import secondbolt.worksheet.Finding;
 
 /**
@@ -17,6 +19,8 @@ import secondbolt.worksheet.Finding;
  * @param together every two designs that fit each by itself, made both
  * @param remedies what was tried because not all pieces fit
  * @param log what is wrong with what is cut so far
+ * @param lacking how much longer the largest cloth of a role would have to be for all pieces of the
+ *     design, where each has room alone but not all have it together
  * @param open names of cloths whose size or shrinkage is not known
  */
 public record LayResult(
@@ -26,6 +30,7 @@ public record LayResult(
         List<DesignPair> together,
         List<Remedy> remedies,
         List<Finding> log,
+        Map<Role, Length> lacking,
         List<String> open) {
     /** Copies the lists. */
     public LayResult {
@@ -33,6 +38,7 @@ public record LayResult(
         together = List.copyOf(together);
         remedies = List.copyOf(remedies);
         log = List.copyOf(log);
+        lacking = Map.copyOf(lacking);
         open = List.copyOf(open);
     }
 

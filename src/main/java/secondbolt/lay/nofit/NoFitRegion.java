@@ -210,6 +210,47 @@ public final class NoFitRegion {
         return atItsEnd ? holds(px, py) : dx[segment] * qy - dy[segment] * qx > 0;
     }
 
+    /**
+     * A position across at which the shape touches, one of several.
+     *
+     * @param py how far along it lies
+     * @param share which of them, from 0 to below 1
+     * @return not a number if it touches nowhere so far along
+     */
+    double touchX(double py, double share) {
+        return touch(sx, dx, sy, dy, py, share);
+    }
+
+    /** A position along at which the shape touches, likewise. */
+    double touchY(double px, double share) {
+        return touch(sy, dy, sx, dx, px, share);
+    }
+
+    private static double touch(
+            double[] start,
+            double[] by,
+            double[] fixed,
+            double[] fixedBy,
+            double at,
+            double share) {
+        int count = 0;
+        for (int s = 0; s < fixed.length; s++) {
+            count += crosses(fixed[s], fixedBy[s], at) ? 1 : 0;
+        }
+        int wanted = (int) (share * count);
+        for (int s = 0; s < fixed.length; s++) {
+            if (crosses(fixed[s], fixedBy[s], at) && wanted-- == 0) {
+                return start[s] + by[s] * (at - fixed[s]) / fixedBy[s];
+            }
+        }
+        return Double.NaN;
+    }
+
+    private static boolean crosses(double start, double by, double at) {
+        double t = at - start;
+        return by > 0 ? t >= 0 && t <= by : by < 0 && t <= 0 && t >= by;
+    }
+
     /** Whether any cell of the grid may have a free position; for a region within a box. */
     public boolean hasFree() {
         for (int cell = 0; cell < mixed.length; cell++) {

@@ -43,4 +43,20 @@ public final class PairNoFitRegion {
     public double depthMm(double x, double y) {
         return region.depthMm(fromX + acrossX * x, fromY + acrossY * y);
     }
+
+    /**
+     * How far across the second lies from the first where they touch, one of several.
+     *
+     * @param y how far along it lies from it
+     * @param share which of them, from 0 to below 1
+     * @return not a number if they touch nowhere so far along
+     */
+    public double touchX(double y, double share) {
+        return acrossX * (region.touchX(fromY + acrossY * y, share) - fromX);
+    }
+
+    /** How far along the second lies from the first where they touch, likewise. */
+    public double touchY(double x, double share) {
+        return acrossY * (region.touchY(fromX + acrossX * x, share) - fromY);
+    }
 }

@@ -24,6 +24,9 @@ final class BoxPacking {
     private static final double DUST_MM = OverlapScorer.DUST_MM;
     private static final double SAME_MM2 = 1e-3;
 
+    /** A shorter or narrower lay is looked for by so much at the least. */
+    private static final double LESS_MM = 0.01;
+
     private final Problem problem;
     private final int containers;
     private final double gapMm;
@@ -132,17 +135,15 @@ final class BoxPacking {
         }
         List<Arrangement> found = new ArrayList<>(List.of(any.get()));
         int last = containers - 1;
-        double wide = right[last];
-        double[] shorter = high;
-        for (double[] bound : List.of(shorter, right)) {
+        for (boolean isAcross : new boolean[] {false, true}) {
             Optional<Arrangement> less = any;
             while (less.isPresent() && uses(less.get(), last)) {
-                bound[last] = reach(less.get(), last, bound == right) - 0.01;
+                (isAcross ? right : high)[last] = reach(less.get(), last, isAcross) - LESS_MM;
                 less = find(nodes + mostNodes / 4);
                 less.ifPresent(found::add);
             }
             high[last] = problem.containers.get(last).high();
-            right[last] = wide;
+            right[last] = problem.containers.get(last).right();
         }
         return found;
     }

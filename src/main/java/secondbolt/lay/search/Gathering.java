@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import secondbolt.lay.nofit.InnerFit;
+import secondbolt.lay.nofit.PairNoFitRegion;
 
 /**
  * Slides the items of a lay together, towards one corner of their containers after the other, so
@@ -133,13 +134,14 @@ final class Gathering {
         }
     }
 
-    /** Where it would touch the end, or the box of another item; the farthest first. */
+    /** Where it would touch the end, another item, or the box of one; the farthest first. */
     private double[] stops(int item, boolean isAlong, int way) {
         Arrangement now = scorer.arrangement;
         PlacementOption own = problem.options.get(now.option[item]);
         double size = isAlong ? own.heightMm() : own.widthMm();
-        double[] stops = new double[problem.items()];
-        for (int j = 0; j < stops.length; j++) {
+        int n = problem.items();
+        double[] stops = new double[2 * n];
+        for (int j = 0; j < n; j++) {
             PlacementOption other = problem.options.get(now.option[j]);
             double from = isAlong ? now.y[j] : now.x[j];
             double wide = isAlong ? other.heightMm() : other.widthMm();
@@ -148,6 +150,7 @@ final class Gathering {
                     !counts
                             ? way * Double.MAX_VALUE / 2
                             : way < 0 ? from + wide + gapMm : from - size - gapMm;
+            stops[n + j] = counts ? touching(item, j, isAlong, way) : stops[j];
         }
         // Beyond every end stands for the end itself.
         return Arrays.stream(stops)
@@ -155,6 +158,20 @@ final class Gathering {
                 .sorted(Comparator.comparingDouble((Double stop) -> -way * stop))
                 .mapToDouble(Double::doubleValue)
                 .toArray();
+    }
+
+    /** Where it would touch another item from the side it slides from. */
+    private double touching(int item, int other, boolean isAlong, int way) {
+        Arrangement now = scorer.arrangement;
+        PairNoFitRegion pair = scorer.pair(now.option[item], now.option[other]);
+        double ox = now.x[other];
+        double oy = now.y[other];
+        double share = way < 0 ? 0 : 0.999;
+        double touch =
+                isAlong
+                        ? oy - pair.touchY(ox - now.x[item], share)
+                        : ox - pair.touchX(oy - now.y[item], share);
+        return Double.isNaN(touch) ? way * Double.MAX_VALUE / 2 : touch;
     }
 
     /** On, in halved strides, where what is met is not straight. */

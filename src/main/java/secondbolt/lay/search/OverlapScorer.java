@@ -2,6 +2,7 @@ package secondbolt.lay.search;
 
 import java.util.Arrays;
 import secondbolt.lay.nofit.InnerFit;
+import secondbolt.lay.nofit.PairNoFitRegion;
 
 /**
  * Scores how badly an arrangement overlaps: the penetration depths, each with a weight that grows
@@ -144,6 +145,11 @@ final class OverlapScorer {
             }
         }
         return cost;
+    }
+
+    /** Where another option must not be, this one at the origin. */
+    PairNoFitRegion pair(int option, int other) {
+        return depths.pair(option, other);
     }
 
     private double loss(double depthMm, int item, int other) {

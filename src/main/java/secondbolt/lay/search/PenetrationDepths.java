@@ -54,9 +54,13 @@ final class PenetrationDepths {
      * @param y how far along
      */
     double depthMm(int first, int second, double x, double y) {
+        return pair(first, second).depthMm(x, y);
+    }
+
+    /** Where an item in a second option must not be, one in a first at the origin. */
+    PairNoFitRegion pair(int first, int second) {
         int at = shapeOf[first] * shapes + shapeOf[second];
-        PairNoFitRegion pair = pairs[at];
-        return (pair == null ? find(at) : pair).depthMm(x, y);
+        return pairs[at] == null ? find(at) : pairs[at];
     }
 
     /** For two shapes one region is made, whichever comes first. */

@@ -1,6 +1,7 @@
 package secondbolt.lay.search;
 
 import secondbolt.lay.nofit.InnerFit;
+import secondbolt.lay.nofit.PairNoFitRegion;
 
 /**
  * Looks for a better position of one item: near by, then all over the containers, then step by step
@@ -14,8 +15,8 @@ final class PositionSearch {
 
     private static final int NEAR = 16;
 
-    /** So many right beside another item, where it lies exactly if both sides are straight. */
-    private static final int BESIDE = 4;
+    /** So many touching another item. */
+    private static final int BESIDE = 2;
 
     private final OverlapScorer scorer;
     private final SeededRandom random;
@@ -106,29 +107,31 @@ final class PositionSearch {
         score(item, container, option, x, y);
     }
 
-    /** With its box touching that of another, but for the gap, and in line with it or not. */
+    /** Touching another, in line with it or not: so what fits exactly is found. */
     private void beside(int item, int[] choices) {
         Arrangement arrangement = scorer.arrangement;
         int other = random.below(scorer.problem.items());
         int container = arrangement.container[other];
         int option = choices[random.below(choices.length)];
-        int side = random.below(8);
+        int way = random.below(4);
+        double share = random.share();
         if (other == item || !scorer.hasRoom(container, option)) {
             return;
         }
-        PlacementOption shape = scorer.problem.options.get(option);
-        PlacementOption there = scorer.problem.options.get(arrangement.option[other]);
-        double gap = scorer.problem.gapMm();
-        boolean inLine = (side & 4) != 0;
-        double x = inLine ? arrangement.x[other] : arrangement.x[item];
-        double y = inLine ? arrangement.y[other] : arrangement.y[item];
-        switch (side & 3) {
-            case 0 -> x = arrangement.x[other] + there.widthMm() + gap;
-            case 1 -> x = arrangement.x[other] - shape.widthMm() - gap;
-            case 2 -> y = arrangement.y[other] + there.heightMm() + gap;
-            default -> y = arrangement.y[other] - shape.heightMm() - gap;
+        double ox = arrangement.x[other];
+        double oy = arrangement.y[other];
+        boolean inLine = (way & 2) != 0;
+        double x = scorer.nearestX(container, option, inLine ? ox : arrangement.x[item]);
+        double y = scorer.nearestY(container, option, inLine ? oy : arrangement.y[item]);
+        PairNoFitRegion pair = scorer.pair(option, arrangement.option[other]);
+        if ((way & 1) == 0) {
+            x = ox - pair.touchX(oy - y, share);
+        } else {
+            y = oy - pair.touchY(ox - x, share);
         }
-        score(item, container, option, x, y);
+        if (!Double.isNaN(x + y)) {
+            score(item, container, option, x, y);
+        }
     }
 
     private int container() {

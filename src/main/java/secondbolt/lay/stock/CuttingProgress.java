@@ -29,6 +29,12 @@ import secondbolt.shape.Region;
  */
 public record CuttingProgress(
         LayPlan plan, LayPieces pieces, List<LayPiece> copies, Map<String, Role> roles) {
+    /**
+     * So much inside the edge of a spoilt piece nothing is laid: the same piece would fit it
+     * exactly, and be spoilt again. Our own choice, no source.
+     */
+    private static final double LEAST_INSIDE_MM = 1;
+
     /** Copies both. */
     public CuttingProgress {
         copies = List.copyOf(copies);
@@ -120,14 +126,17 @@ public record CuttingProgress(
                 .findFirst();
     }
 
-    /** What is gone from a cloth, with the gap round it; of a spoilt piece the gap alone. */
+    /**
+     * What is gone from a cloth, with the gap round it; of a spoilt piece the gap alone, inside it
+     * too.
+     */
     Region gone(String cloth) {
         double gapMm = plan.gapOrUsual().millimetres();
         SpreadCloth.Cuts cuts = cuts(cloth);
         List<Region> gone = new ArrayList<>();
         cuts.holes().forEach(hole -> gone.add(hole.grown(gapMm)));
         for (Outline piece : cuts.spoilt()) {
-            gone.add(piece.grown(gapMm).minus(Region.of(piece)));
+            gone.add(piece.grown(gapMm).minus(piece.shrunk(Math.max(gapMm, LEAST_INSIDE_MM))));
         }
         return Region.union(gone);
     }

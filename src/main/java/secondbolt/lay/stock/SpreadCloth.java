@@ -118,6 +118,25 @@ public record SpreadCloth(
                 Cuts.NONE);
     }
 
+    /** This with so much more sound cloth of its full width below. */
+    SpreadCloth longer(double byMm) {
+        return new SpreadCloth(
+                cloth,
+                isOneWay,
+                repeat,
+                fold,
+                longer(whole, byMm),
+                longer(sound, byMm),
+                longer(soundForHidden, byMm),
+                kept,
+                cuts);
+    }
+
+    private Region longer(Region region, double byMm) {
+        Box box = soundForHidden.box();
+        return region.with(Region.of(new Box(box.leftMm(), box.bottomMm(), box.widthMm(), byMm)));
+    }
+
     private static Region bothLayers(Region region, double foldMm) {
         Region above = region.moved(-foldMm, 0);
         Region both = above.intersection(above.scaled(-1, 1));

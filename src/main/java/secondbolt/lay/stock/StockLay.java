@@ -1,6 +1,8 @@
 package secondbolt.lay.stock;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.LaidPiece;
@@ -15,7 +17,8 @@ import secondbolt.measure.Area;
  *     used
  * @param laid the pieces that found a place
  * @param leftOver those that did not
- * @param tooLarge those of them that have room on none of the cloths, were they alone
+ * @param tooLarge those of them that have room on none of the cloths, were they alone, and what
+ *     lacks
  * @param unmetMatches matches that others rule out
  * @param isFinished whether the search ran to its end
  */
@@ -24,7 +27,7 @@ public record StockLay(
         List<SpreadCloth> spreads,
         List<LaidPiece> laid,
         List<LayPiece> leftOver,
-        List<LayPiece> tooLarge,
+        List<Lack> tooLarge,
         List<Matching.UnmetMatch> unmetMatches,
         boolean isFinished) {
     /** Copies the lists. */
@@ -36,9 +39,34 @@ public record StockLay(
         tooLarge = List.copyOf(tooLarge);
     }
 
+    /** The same with some of its pieces only. */
+    public StockLay only(Predicate<String> isWanted) {
+        return new StockLay(
+                role,
+                spreads,
+                laid.stream().filter(l -> isWanted.test(l.piece().piece().name())).toList(),
+                leftOver.stream().filter(p -> isWanted.test(p.piece().name())).toList(),
+                tooLarge.stream().filter(l -> isWanted.test(l.piece().piece().name())).toList(),
+                unmetMatches,
+                isFinished);
+    }
+
     /** The cloths, in the order they are used. */
     public List<ClothResult> cloths() {
         return spreads.stream().flatMap(spread -> spread.cloth().stream()).toList();
+    }
+
+    /**
+     * How much room is to spare on a cloth; nothing if no piece lies there.
+     *
+     * @param number of the cloth, from 0
+     * @param gapMm between two pieces
+     */
+    public Optional<Slack> slack(int number, double gapMm) {
+        List<LaidPiece> there = laid.stream().filter(l -> l.cloth() == number).toList();
+        return there.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Slack.of(spreads.get(number), there, gapMm));
     }
 
     /** Whether every piece found a place. */

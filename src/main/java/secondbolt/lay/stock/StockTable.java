@@ -101,7 +101,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
                 stock.spreads(),
                 laid,
                 leftOver,
-                leftOver.stream().filter(p -> isTooLarge(p, stock)).toList(),
+                Lack.of(leftOver, stock, trial),
                 found.matching().unmet(),
                 lay.isFinished());
     }
@@ -128,5 +128,36 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
                                 sound ->
                                         longest - SAME_MM
                                                 > Math.max(sound.widthMm(), sound.heightMm()));
+    }
+
+    /**
+     * How much longer the largest cloth would have to be for all pieces to be laid, as far as a
+     * quick search finds; nothing if that is not found either, or is no longer than it is.
+     */
+    public Optional<Double> lackMm(
+            Role role, List<ClothResult> cloths, List<LayPiece> wanted, Trial trial) {
+        List<LayPiece> single = progress.rest(wanted, role);
+        List<LayPiece> rest = trial.isFolded() ? FoldedPieces.of(single) : single;
+        List<SpreadCloth> spreads = new ArrayList<>(spreads(cloths, trial.isFolded()));
+        SpreadCloth largest = spreads.remove(0);
+        Box box = largest.soundForHidden().box();
+        double area = rest.stream().mapToDouble(p -> p.outline().areaMm2()).sum();
+        double longest =
+                rest.stream()
+                        .map(p -> p.outline().box())
+                        .mapToDouble(b -> Math.max(b.widthMm(), b.heightMm()))
+                        .max()
+                        .orElse(0);
+        spreads.add(largest.longer(2 * area / box.widthMm() + 2 * longest));
+        Stock stock = new Stock(role, spreads);
+        Lay lay = StockSearch.search(lays, stock, rest, trial, Effort.QUICK, Goal.SHORT).lay();
+        double reach =
+                lay.placements().stream()
+                        .filter(p -> p.container() == spreads.size() - 1)
+                        .mapToDouble(p -> p.applyTo(rest.get(p.item()).outline()).box().bottomMm())
+                        .max()
+                        .orElse(0);
+        double lack = reach - box.bottomMm();
+        return lay.leftOver().isEmpty() && lack > 0 ? Optional.of(lack) : Optional.empty();
     }
 }

@@ -1,10 +1,9 @@
-package secondbolt.fit;
+package secondbolt.fit.result;
 
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
@@ -18,11 +17,11 @@ import secondbolt.pattern.Seam;
  * <p>Derived: the seam holds all of the longer side on the shorter one, so each edge keeps its
  * share of it.
  */
-final class SewnUp {
+public final class SewnUp {
     private SewnUp() {}
 
     /** All of a sum after the alterations, as it is sewn. */
-    static Length of(FitResult result, EdgeSum sum) {
+    public static Length of(FitResult result, EdgeSum sum) {
         Length all = Length.ZERO;
         for (EdgeSum.Term term : sum.terms()) {
             all = all.plus(sewn(result, term));
@@ -59,13 +58,13 @@ final class SewnUp {
     }
 
     /** Whether an edge of a sum is gathered or eased into another. */
-    static boolean isDrawnIn(FitResult result, EdgeSum sum) {
+    public static boolean isDrawnIn(FitResult result, EdgeSum sum) {
         return sum.pieceEdges().stream()
                 .anyMatch(edge -> drawnIn(result, edge).findAny().isPresent());
     }
 
     /** The edges of which it is not known whether the alterations changed them. */
-    static List<EdgeSum.Term> open(FitResult result, EdgeSum sum) {
+    public static List<EdgeSum.Term> open(FitResult result, EdgeSum sum) {
         Set<EdgeSum.Term> open = new LinkedHashSet<>(result.open(sum));
         for (PieceEdge edge : sum.pieceEdges()) {
             drawnIn(result, edge).forEach(check -> open.addAll(check.open()));
