@@ -46,11 +46,6 @@ class CuttingLineTest {
         return CuttingLine.of(edges, Collections.nCopies(edges.size(), Allowance.plain(widthMm)));
     }
 
-    private static double differenceMm2(CuttingLine line, Region expected) {
-        Region found = Region.of(line.outline());
-        return found.minus(expected).areaMm2() + expected.minus(found).areaMm2();
-    }
-
     private static double nearestMm(CuttingLine line, Point point) {
         return line.outline().corners().stream()
                 .mapToDouble(corner -> corner.distanceMm(point))
@@ -83,10 +78,6 @@ class CuttingLineTest {
         CuttingLine line = uniform(back, 15);
         assertEquals(330 * 230, line.outline().areaMm2(), 1e-6);
         assertEquals(0, line.outward(0, 7).distanceMm(new Point(-1, 0)), 1e-12);
-    }
-
-    private static double differenceMm2(Geometry expected, CuttingLine line) {
-        return expected.symDifference(Region.polygon(line.outline())).getArea();
     }
 
     /**

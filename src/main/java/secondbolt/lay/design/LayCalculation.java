@@ -174,7 +174,7 @@ public final class LayCalculation {
     private DesignLay noneMore(DesignLay design, List<DesignLay> all) {
         DesignLay best = design;
         for (DesignLay larger : all) {
-            if (larger != design && larger.hasAllOf(design)) {
+            if (!larger.name().equals(design.name()) && larger.hasAllOf(design)) {
                 best = best.atMost(larger);
             }
         }

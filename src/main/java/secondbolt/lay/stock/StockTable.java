@@ -24,8 +24,6 @@ import secondbolt.shape.Box;
  */
 public record StockTable(CuttingProgress progress, LayCache lays) {
     /** What fits exactly may exceed its cloth by the last bits of its coordinates. */
-    private static final double SAME_MM = 1e-6;
-
     private static final double SAME_SHARE = 1e-9;
 
     /** Those of the cloths that a piece could lie on, the largest first. */
@@ -115,19 +113,6 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
         List<PinPoint> pins = new ArrayList<>(piece.pins());
         pins.addAll(matching.points(number));
         return piece.with(pins);
-    }
-
-    /** Whether a piece is longer, or wider, than every cloth, whichever way it is turned. */
-    private static boolean isTooLarge(LayPiece piece, Stock stock) {
-        Box box = piece.outline().box();
-        double longest = Math.max(box.widthMm(), box.heightMm());
-        return !stock.spreads().isEmpty()
-                && stock.spreads().stream()
-                        .map(spread -> spread.soundForHidden().box())
-                        .allMatch(
-                                sound ->
-                                        longest - SAME_MM
-                                                > Math.max(sound.widthMm(), sound.heightMm()));
     }
 
     /**
