@@ -80,6 +80,10 @@ class CuttingLineTest {
         assertEquals(0, line.outward(0, 7).distanceMm(new Point(-1, 0)), 1e-12);
     }
 
+    private static double differenceMm2(Geometry expected, CuttingLine line) {
+        return expected.symDifference(Region.polygon(line.outline())).getArea();
+    }
+
     /**
      * Polygons about a middle with outer and hollow corners; JTS with the same limit of 4. Where
      * the line hardly turns JTS rounds the corner by a sliver of some square millimetres' tenths.
