@@ -27,7 +27,7 @@ final class CordSection {
                     "free",
                     Forms.either(
                             Forms.orUnknown(Forms.length(LengthRange.of("0 mm", "3 m"))),
-                            Forms.word("none", Answer.known(Length.ZERO))),
+                            Forms.none(Answer.known(Length.ZERO))),
                     "How long each free end is, the garment open at its widest; `none` where no end"
                             + " hangs free.",
                     "7");
@@ -47,8 +47,7 @@ final class CordSection {
             Key.optional(
                     "cords",
                     Forms.either(
-                            NamedForm.of("cord", FORM),
-                            Forms.word("none", Map.<String, ToldCord>of())),
+                            NamedForm.of("cord", FORM), Forms.none(Map.<String, ToldCord>of())),
                     "Cords, ties and drawstrings, each under the name of its closure, its piece or"
                             + " its hem, or under a name of your own; `no` for what is called like"
                             + " one and is none.",

@@ -71,8 +71,7 @@ final class ConditionKeys {
             Key.optional(
                     "clear",
                     Forms.either(
-                            Forms.length(LengthRange.of("0 mm", "50 cm")),
-                            Forms.word("none", Length.ZERO)),
+                            Forms.length(LengthRange.of("0 mm", "50 cm")), Forms.none(Length.ZERO)),
                     "Kept clear round every flaw and feature, on the finished cloth; nothing if not"
                             + " told.",
                     "1");
@@ -80,7 +79,7 @@ final class ConditionKeys {
     private ConditionKeys() {}
 
     private static Form<List<Placed<Flaw>>> orNone(Form<List<Placed<Flaw>>> form) {
-        return Forms.either(form, Forms.word("none", List.<Placed<Flaw>>of()));
+        return Forms.either(form, Forms.none(List.<Placed<Flaw>>of()));
     }
 
     static Optional<Cloth.Condition> read(Fields fields, Answer<Extent> extent) {

@@ -29,9 +29,7 @@ final class EdgingKeys {
                     "trim",
                     Forms.either(
                             sides("trim", trimmed(), "3", Function.identity()),
-                            Forms.either(
-                                    Forms.word("none", alike(Optional.of(Length.ZERO))),
-                                    Forms.word("no", alike(Optional.of(Length.ZERO))))),
+                            Forms.none(alike(Optional.of(Length.ZERO)))),
                     "Cut away at each side before anything else, on the cloth as measured, or"
                             + " `none`; nothing where not told.",
                     "{left: 3, right: 1, top: 9, bottom: 12}");
@@ -39,9 +37,7 @@ final class EdgingKeys {
     private EdgingKeys() {}
 
     private static Form<Length> trimmed() {
-        return Forms.either(
-                Forms.length(LengthRange.of("0 mm", "5 m")),
-                Forms.either(Forms.word("none", Length.ZERO), Forms.word("no", Length.ZERO)));
+        return Forms.either(Forms.length(LengthRange.of("0 mm", "5 m")), Forms.none(Length.ZERO));
     }
 
     private static <T> Sides<T> alike(T all) {

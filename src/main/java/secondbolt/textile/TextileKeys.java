@@ -87,7 +87,7 @@ final class TextileKeys {
                                                             fields.get(ALONG),
                                                             fields.get(ACROSS),
                                                             fields.get(BEGINS)))),
-                            Forms.word("none", Textile.Repeat.NONE)),
+                            Forms.none(Textile.Repeat.NONE)),
                     "The stripes or checks to match, on the cloth as measured; `lay` says which"
                             + " seams match.",
                     "{along: 12, across: 12}");
@@ -111,7 +111,7 @@ final class TextileKeys {
                                                                             .flatMap(s -> s),
                                                                     fields.get(STRETCH_ALONG)
                                                                             .flatMap(s -> s))))),
-                            Forms.word("none", Answer.known(Stretch.NONE))),
+                            Forms.none(Answer.known(Stretch.NONE))),
                     "How far a knit stretches under your hand: fold it, mark 10 cm, pull until it"
                             + " resists, and measure what they become; 14 cm are 40 %. Leave it out"
                             + " for a woven cloth.",
@@ -131,7 +131,7 @@ final class TextileKeys {
                                                 refusal -> Optional.<Share>empty())
                                         .filter(s -> s.fraction() >= 0 && s.fraction() <= 3)
                                         .map(TextileKeys::unlessNone));
-        return Forms.either(told, Forms.word("none", Optional.<Share>empty()));
+        return Forms.either(told, Forms.none(Optional.<Share>empty()));
     }
 
     /** Nothing for a share of nothing. */

@@ -352,6 +352,14 @@ public final class Forms {
         return new WordForm<>(word, value, schema);
     }
 
+    /** What a person says where there is nothing: {@code none} or {@code no}. */
+    public static <T> Form<T> none(T nothing) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        // YAML 1.1 reads the second as false.
+        schema.put("enum", List.of("no", false));
+        return either(word("none", nothing), new WordForm<>("no", nothing, schema));
+    }
+
     /** One of a few words, beside another form that reads all else. */
     public static <T> Form<T> said(Map<String, T> byWord) {
         return new NarrowForm<>(choice(byWord), text -> !text.isEmpty());
