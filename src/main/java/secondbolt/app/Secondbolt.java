@@ -53,6 +53,7 @@ public final class Secondbolt implements Runnable {
         line.addSubcommand(new NotebookCommand(workplace));
         line.addSubcommand(new SheetCommand(workplace));
         line.addSubcommand(new CheckCommand(workplace));
+        line.addSubcommand(new PinCommand(workplace));
         line.addSubcommand(new KeysCommand(workplace));
         line.setOut(workplace.out());
         line.setErr(workplace.err());

@@ -196,12 +196,24 @@ public sealed interface Block {
          * @param title what it is
          * @param notes what is said of it
          * @param rows of cells, all equally many
+         * @param isDone whether it is ticked already
          */
-        public record Item(String title, List<String> notes, List<List<String>> rows) {
+        public record Item(
+                String title, List<String> notes, List<List<String>> rows, boolean isDone) {
             /** Copies the lists. */
             public Item {
                 notes = List.copyOf(notes);
                 rows = rows.stream().map(List::copyOf).toList();
+            }
+
+            /** Still to be done. */
+            public static Item open(String title, List<String> notes, List<List<String>> rows) {
+                return new Item(title, notes, rows, false);
+            }
+
+            /** Done, with nothing left to measure. */
+            public static Item done(String title, List<String> notes) {
+                return new Item(title, notes, List.of(), true);
             }
         }
     }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
+import secondbolt.file.source.SourceFile;
 import secondbolt.file.value.Placed;
 import secondbolt.measure.Tape;
 
@@ -28,6 +29,16 @@ public final class Fields {
         if (!key.isNone(value)) {
             key.read(value, reading).ifPresent(read -> values.put(key.name(), read));
         }
+    }
+
+    /**
+     * Adds what stands under a key in another file that belongs to this one.
+     *
+     * @param file the other one, whose lines are shown with mistakes in it
+     */
+    public <T> void add(Key<T> key, T value, SourceFile file) {
+        values.put(key.name(), value);
+        reading.showAlso(file);
     }
 
     /** The value of a key, if it was written. */

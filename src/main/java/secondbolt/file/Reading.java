@@ -1,5 +1,7 @@
 package secondbolt.file;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
@@ -23,6 +25,7 @@ public final class Reading {
     private final Tape tape;
     private final boolean tapeTold;
     private final boolean whole;
+    private final List<SourceFile> others = new ArrayList<>();
     private int told;
     private Optional<Example> example = Optional.empty();
 
@@ -45,6 +48,20 @@ public final class Reading {
     /** A reading of the same file that tells nobody, to try what a form takes. */
     Reading silent() {
         return new Reading(source, new Mistakes(), tape, tapeTold, true);
+    }
+
+    /**
+     * Shows the lines of another file as well, where a mistake that is found later stands in it.
+     */
+    void showAlso(SourceFile other) {
+        others.add(other);
+    }
+
+    private SourceFile source(Place place) {
+        return others.stream()
+                .filter(other -> other.name().equals(place.file()))
+                .findFirst()
+                .orElse(source);
     }
 
     /** Reads what stands under a key, so that what is wrong is told with the key's example. */
@@ -143,7 +160,7 @@ public final class Reading {
         told++;
         // A maker who has read that she may write it wonders why not here.
         String unless = found.equals("`unknown`") ? "; `unknown` cannot stand here" : "";
-        mistakes.add(source.mistake(place, found, right + unless));
+        mistakes.add(source(place).mistake(place, found, right + unless));
     }
 
     /**

@@ -14,12 +14,13 @@ import secondbolt.fit.stretch.ClothStretch;
 import secondbolt.fit.stretch.StretchTopic;
 import secondbolt.hem.plan.HemAllowances;
 import secondbolt.hem.plan.HemSection;
-import secondbolt.lay.plan.LayPlan;
-import secondbolt.lay.plan.LaySection;
+import secondbolt.lay.plan.Placing;
+import secondbolt.lay.plan.PlanFile;
 import secondbolt.pattern.Alteration;
 import secondbolt.pattern.AlterationSection;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.PatternSection;
+import secondbolt.pattern.piece.Piece;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;
@@ -59,7 +60,7 @@ public final class FitTopic implements Topic<FitResult> {
         if (!troubles.isEmpty()) {
             return Outcome.wrong(troubles);
         }
-        List<CutCopy> cut = cut(bench.written(LaySection.CUT_SO_FAR).orElse(List.of()));
+        List<CutCopy> cut = cut(PlanFile.cut(bench::written), pattern.get());
         for (CutCopy copy : cut) {
             List<Alteration> had = copy.had().orElse(List.of());
             List<Trouble> cannotBe = FitCheck.of(pattern.get(), had, bench.tape());
@@ -84,8 +85,10 @@ public final class FitTopic implements Topic<FitResult> {
     }
 
     /** What is cut and was not spoilt. */
-    public static List<CutCopy> cut(List<LayPlan.EarlierCut> soFar) {
+    public static List<CutCopy> cut(List<Placing> soFar, Pattern pattern) {
+        List<String> names = pattern.pieces().stream().map(Piece::name).toList();
         return soFar.stream()
+                .map(cut -> cut.namedBy(names))
                 .filter(cut -> !cut.isSpoilt())
                 .map(cut -> new CutCopy(cut.piece().value(), cut.altered()))
                 .toList();

@@ -9,8 +9,8 @@ import secondbolt.block.Table;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.lay.design.DesignLay;
 import secondbolt.lay.design.LayResult;
+import secondbolt.lay.design.Remnants;
 import secondbolt.lay.piece.LayPiece;
-import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
 

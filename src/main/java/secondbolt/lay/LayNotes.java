@@ -1,6 +1,7 @@
 package secondbolt.lay;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -13,6 +14,7 @@ import secondbolt.lay.design.LayResult;
 import secondbolt.lay.plan.Design;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Finding;
@@ -31,7 +33,17 @@ record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
     Notes notes() {
         List<Finding> findings = new ArrayList<>(LayFindings.of(result, tape));
         findings.addAll(unused());
+        findings.addAll(new PinFindings(result, pieces(), tape).findings());
         return new Notes(findings, assumed(), open());
+    }
+
+    private Map<String, Piece> pieces() {
+        Map<String, Piece> pieces = new LinkedHashMap<>();
+        Stream.concat(
+                        cutting.pieces().stream().map(CutPiece::piece),
+                        cutting.taped().stream().map(TapedCut::piece))
+                .forEach(piece -> pieces.put(piece.name(), piece));
+        return pieces;
     }
 
     /** Pieces that no design names are not laid, which must not be missed. */
@@ -40,9 +52,7 @@ record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
         if (designs.isEmpty()) {
             return List.of();
         }
-        return Stream.concat(
-                        cutting.pieces().stream().map(CutPiece::name),
-                        cutting.taped().stream().map(taped -> taped.piece().name()))
+        return pieces().keySet().stream()
                 .filter(name -> designs.values().stream().noneMatch(d -> d.needs(name)))
                 .map(LayNotes::unused)
                 .toList();

@@ -12,10 +12,9 @@ import secondbolt.lay.design.LayResult;
 import secondbolt.lay.picture.CuttingPlan;
 import secondbolt.lay.picture.LayDrawing;
 import secondbolt.lay.picture.NumberedPiece;
-import secondbolt.lay.piece.LaidPiece;
-import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
+import secondbolt.shape.Box;
 
 /**
  * The page of the lay.
@@ -77,6 +76,10 @@ record LayPage(LayResult result, List<CuttingPlan> plans, Tape tape) {
         for (StockLay stock : result.made().stocks()) {
             String of = result.made().stocks().size() > 1 ? ", " + stock.role() : "";
             facts.add(Fact.of("Pieces laid" + of, Integer.toString(stock.laid().size())));
+            int cut = stock.spreads().stream().mapToInt(s -> s.cuts().holes().size()).sum();
+            if (cut > 0) {
+                facts.add(Fact.of("Pieces cut already" + of, Integer.toString(cut)));
+            }
             facts.add(
                     new Fact(
                             "Sound cloth used" + of,
@@ -162,26 +165,23 @@ record LayPage(LayResult result, List<CuttingPlan> plans, Tape tape) {
 
     /** One row for each pin point; one without any if there is none. */
     private List<List<Table.Cell>> rows(NumberedPiece numbered) {
-        LaidPiece laid = numbered.laid();
         LayWords words = new LayWords(tape);
         List<List<String>> pins = new ArrayList<>();
-        for (PinPoint pin : laid.pins()) {
-            pins.add(words.row(pin));
-        }
+        numbered.laid().ifPresent(laid -> laid.pins().forEach(pin -> pins.add(words.row(pin))));
         if (pins.isEmpty()) {
             pins.add(List.of("", "", ""));
         }
+        Box box = numbered.region().box();
+        String lies = numbered.lies().words();
         List<List<Table.Cell>> rows = new ArrayList<>();
         for (List<String> pin : pins) {
             List<Table.Cell> row = new ArrayList<>();
             if (rows.isEmpty()) {
                 List.of(
                                 Integer.toString(numbered.number()),
-                                laid.piece().words(),
-                                LayWords.lies(laid),
-                                words.length(laid.box().leftMm())
-                                        + ", "
-                                        + words.length(laid.box().topMm()))
+                                numbered.words(),
+                                numbered.laid().isPresent() ? lies : "cut already, " + lies,
+                                words.length(box.leftMm()) + ", " + words.length(box.topMm()))
                         .forEach(text -> row.add(Table.Cell.of(text).over(pins.size())));
             }
             pin.forEach(text -> row.add(Table.Cell.of(text)));

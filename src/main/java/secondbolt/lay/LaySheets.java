@@ -66,15 +66,17 @@ record LaySheets(LayResult result, List<CuttingPlan> plans, Tape tape) {
         shown.add(new Subject.Stock(plan.stock().role()));
         shown.add(new Subject.Design(result.made().name()));
         for (NumberedPiece numbered : plan.pieces()) {
-            shown.add(new Subject.Piece(numbered.laid().piece().piece().name()));
+            numbered.laid().ifPresent(l -> shown.add(new Subject.Piece(l.piece().piece().name())));
         }
         return shown;
     }
 
     private List<String> instructions(CuttingPlan plan) {
-        if (plan.pieces().isEmpty()) {
+        if (plan.pieces().stream().allMatch(piece -> piece.laid().isEmpty())) {
             return List.of(
-                    "Nothing is cut from this cloth.",
+                    plan.pieces().isEmpty()
+                            ? "Nothing is cut from this cloth."
+                            : "All pieces of this cloth are cut.",
                     "In one piece there are " + words().over(plan) + ".");
         }
         List<String> steps = new ArrayList<>();
@@ -91,17 +93,23 @@ record LaySheets(LayResult result, List<CuttingPlan> plans, Tape tape) {
         return steps;
     }
 
-    /** A piece to tick off, with its pin points. */
+    /** A piece to tick off, with its pin points; ticked if it is cut. */
     private Block.Ticks.Item item(NumberedPiece numbered) {
-        LaidPiece laid = numbered.laid();
-        List<PinPoint> pins = laid.pins();
-        if (pins.isEmpty()) {
-            Box box = laid.box();
-            pins = List.of(PinPoint.corner("box round it", new Point(box.leftMm(), box.topMm())));
-        }
-        return new Block.Ticks.Item(
-                numbered.number() + "  " + laid.piece().words(),
-                List.of(LayWords.lies(laid)),
-                pins.stream().map(words()::row).toList());
+        String title = numbered.number() + "  " + numbered.words();
+        return numbered.laid()
+                .map(
+                        laid ->
+                                Block.Ticks.Item.open(
+                                        title,
+                                        List.of(laid.lies().words()),
+                                        pins(laid).stream().map(words()::row).toList()))
+                .orElseGet(() -> Block.Ticks.Item.done(title, List.of("cut already")));
+    }
+
+    private static List<PinPoint> pins(LaidPiece laid) {
+        Box box = laid.box();
+        return laid.pins().isEmpty()
+                ? List.of(PinPoint.corner("box round it", new Point(box.leftMm(), box.topMm())))
+                : laid.pins();
     }
 }

@@ -9,7 +9,6 @@ import java.util.Optional;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.picture.CuttingPlan;
-import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.Design;
@@ -163,22 +162,6 @@ record LayWords(Tape tape) {
     /** A pin point: where on the piece, how far from the left or the fold, how far from the top. */
     List<String> row(PinPoint pin) {
         return List.of(pin.where(), length(pin.at().xMm()), length(pin.at().yMm()));
-    }
-
-    /** Which side is up, and where the pattern's top points. */
-    static String lies(LaidPiece laid) {
-        String top =
-                switch (laid.placement().orientation().turnDegrees()) {
-                    case 0 -> "top up";
-                    case 90 -> "top to the right";
-                    case 180 -> "top down";
-                    case 270 -> "top to the left";
-                    case 45 -> "top up to the right";
-                    case 135 -> "top down to the right";
-                    case 225 -> "top down to the left";
-                    default -> "top up to the left";
-                };
-        return laid.side() + ", " + top;
     }
 
     /** Pieces by name, with how many of each. */

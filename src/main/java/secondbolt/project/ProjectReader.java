@@ -1,11 +1,14 @@
 package secondbolt.project;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import secondbolt.file.Form;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.file.value.Placed;
+import secondbolt.lay.plan.PlanFile;
 
 /** Reads a project from its folder. */
 public final class ProjectReader {
@@ -26,7 +29,38 @@ public final class ProjectReader {
     public static Optional<Project> read(
             Path file, String name, Form<Project> form, Mistakes mistakes) {
         return SourceFile.read(file, name, mistakes)
-                .flatMap(source -> read(source, form, mistakes));
+                .flatMap(
+                        source ->
+                                read(
+                                        source,
+                                        source.beside(PlanFile.NAME, mistakes),
+                                        form,
+                                        mistakes));
+    }
+
+    /**
+     * The same from its text, and that of the plan that is pinned.
+     *
+     * @param plan the plan of cutting beside it, if there is one
+     */
+    public static Optional<Project> read(
+            SourceFile source, Optional<SourceFile> plan, Form<Project> form, Mistakes mistakes) {
+        int before = mistakes.count();
+        Optional<Project> project = read(source, form, mistakes);
+        Optional<List<Placed<PlanFile.Entry>>> pinned =
+                plan.flatMap(file -> pinned(file, mistakes));
+        pinned.ifPresent(
+                pieces ->
+                        project.ifPresent(
+                                p ->
+                                        p.sections()
+                                                .add(PlanFile.PIECES, pieces, plan.orElseThrow())));
+        return project.filter(p -> mistakes.count() == before);
+    }
+
+    private static Optional<List<Placed<PlanFile.Entry>>> pinned(
+            SourceFile plan, Mistakes mistakes) {
+        return ProjectFileReader.read(plan, PlanFile.ROOT, PlanFile.UNITS, mistakes);
     }
 
     /** The same from its text. */

@@ -1,7 +1,13 @@
 package secondbolt.project;
 
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import secondbolt.topic.Outcome;
+import secondbolt.topic.TopicName;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Need;
 import secondbolt.worksheet.Term;
@@ -13,17 +19,27 @@ import secondbolt.worksheet.Worksheet;
  *
  * @param folder the name of its folder, which names its pages
  * @param heading what it says of itself
- * @param worksheets in the order of working
+ * @param outcomes of all topics by their names, in the order of working
  */
-public record Workings(String folder, Heading heading, List<Worksheet> worksheets) {
-    /** Copies the worksheets. */
+public record Workings(String folder, Heading heading, Map<String, Outcome<?>> outcomes) {
+    /** Copies the outcomes. */
     public Workings {
-        worksheets = List.copyOf(worksheets);
+        outcomes = Collections.unmodifiableMap(new LinkedHashMap<>(outcomes));
+    }
+
+    /** The worksheets, in the order of working. */
+    public List<Worksheet> worksheets() {
+        return outcomes.values().stream().flatMap(outcome -> outcome.worksheet().stream()).toList();
+    }
+
+    /** What a topic came to, if it had anything to work out. */
+    public <R> Optional<R> came(TopicName<R> name) {
+        return Optional.ofNullable(outcomes.get(name.word())).flatMap(name::in);
     }
 
     /** Everything found, in the order of the worksheets. */
     public List<Finding> findings() {
-        return worksheets.stream().flatMap(sheet -> sheet.findings().stream()).toList();
+        return worksheets().stream().flatMap(sheet -> sheet.findings().stream()).toList();
     }
 
     /** What nothing it touches may be cut for, in the order of the worksheets. */
@@ -34,17 +50,17 @@ public record Workings(String folder, Heading heading, List<Worksheet> worksheet
     /** All steps that the topics contribute, in an order in which they can be done. */
     public List<WorkStep> steps() {
         return OrderOfWork.of(
-                worksheets.stream().flatMap(sheet -> sheet.gives().steps().stream()).toList());
+                worksheets().stream().flatMap(sheet -> sheet.gives().steps().stream()).toList());
     }
 
     /** All things that the topics need. */
     public List<Need> needs() {
-        return worksheets.stream().flatMap(sheet -> sheet.gives().needs().stream()).toList();
+        return worksheets().stream().flatMap(sheet -> sheet.gives().needs().stream()).toList();
     }
 
     /** The words of the trade that the topics use, each once, in alphabetical order. */
     public List<Term> terms() {
-        return worksheets.stream()
+        return worksheets().stream()
                 .flatMap(sheet -> sheet.gives().words().stream())
                 .distinct()
                 .sorted(Comparator.comparing(Term::word))

@@ -1,7 +1,9 @@
 package secondbolt.project;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.Form;
 import secondbolt.file.source.Mistakes;
@@ -18,6 +20,7 @@ import secondbolt.topic.Topic;
  */
 public final class Workshop {
     private final Form<Project> form;
+    private final List<Topic<?>> topics;
     private final Engine engine;
 
     /**
@@ -27,6 +30,7 @@ public final class Workshop {
      */
     public Workshop(List<Topic<?>> topics) {
         this.form = ProjectSection.form(topics);
+        this.topics = List.copyOf(topics);
         this.engine = new Engine(topics);
     }
 
@@ -46,7 +50,14 @@ public final class Workshop {
 
     /** The same from its text. */
     public Optional<Workings> work(SourceFile source, String folder, Mistakes mistakes) {
-        return ProjectReader.read(source, form, mistakes).flatMap(project -> work(project, folder));
+        return work(source, Optional.empty(), folder, mistakes);
+    }
+
+    /** The same from its text and that of the plan of cutting beside it, if there is one. */
+    public Optional<Workings> work(
+            SourceFile source, Optional<SourceFile> plan, String folder, Mistakes mistakes) {
+        return ProjectReader.read(source, plan, form, mistakes)
+                .flatMap(project -> work(project, folder));
     }
 
     private Optional<Workings> work(Project project, String folder) {
@@ -55,12 +66,16 @@ public final class Workshop {
                 .flatMap(outcome -> outcome.troubles().stream())
                 .forEach(t -> project.sections().tell(t.place(), t.found(), t.right()));
         return outcomes.stream().allMatch(outcome -> outcome.troubles().isEmpty())
-                ? Optional.of(
-                        new Workings(
-                                folder,
-                                project.heading(),
-                                outcomes.stream().flatMap(o -> o.worksheet().stream()).toList()))
+                ? Optional.of(new Workings(folder, project.heading(), named(outcomes)))
                 : Optional.empty();
+    }
+
+    private Map<String, Outcome<?>> named(List<Outcome<?>> outcomes) {
+        Map<String, Outcome<?>> named = new LinkedHashMap<>();
+        for (int i = 0; i < topics.size(); i++) {
+            named.put(topics.get(i).name().word(), outcomes.get(i));
+        }
+        return named;
     }
 
     /** How often the last working out took a topic's step, as written or as supposed. */

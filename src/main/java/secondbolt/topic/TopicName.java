@@ -9,9 +9,9 @@ import java.util.Optional;
  * @param <R> what the topic comes to
  */
 public record TopicName<R>(String word) {
-    /** What an outcome of the topic of this name holds. */
+    /** What an outcome of the topic of this name, and of no other, holds. */
     @SuppressWarnings("unchecked") // the name of a topic carries what it comes to
-    Optional<R> in(Outcome<?> outcome) {
+    public Optional<R> in(Outcome<?> outcome) {
         return (Optional<R>) outcome.result();
     }
 }

@@ -32,7 +32,7 @@ public record WrittenPattern(
                                         p.pattern().orElseThrow(),
                                         p.alterations(),
                                         EdgeStretch.NONE,
-                                        FitTopic.cut(p.lay().soFar()),
+                                        FitTopic.cut(p.lay().soFar(), p.pattern().orElseThrow()),
                                         p.heading().units()));
         return new WrittenPattern(
                 result,

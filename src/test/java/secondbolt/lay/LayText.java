@@ -62,7 +62,8 @@ final class LayText {
                                 project.pattern().orElseThrow(),
                                 project.alterations(),
                                 EdgeStretch.NONE,
-                                FitTopic.cut(project.lay().soFar()),
+                                FitTopic.cut(
+                                        project.lay().soFar(), project.pattern().orElseThrow()),
                                 units),
                         project.hems(),
                         units);

@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import secondbolt.lay.design.LayResult;
+import secondbolt.lay.design.Remnants;
 import secondbolt.lay.kept.LayDesk;
 import secondbolt.lay.kept.LayStore;
 import secondbolt.lay.search.SearchObserver;
-import secondbolt.lay.stock.Remnants;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
 

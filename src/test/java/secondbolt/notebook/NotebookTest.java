@@ -95,7 +95,7 @@ class NotebookTest {
                         "bad",
                         new Heading(
                                 bad, Optional.of(bad + " <b>x</b>"), Tape.INCH, Optional.empty()),
-                        List.of(new SampleWorksheet(bad, 650, List.of()).worksheet()));
+                        new SampleWorksheet(bad, 650, List.of()).outcomes());
         for (Workings each : List.of(project, harmful)) {
             List<SiteFile> site = SampleSite.site(each);
             PageCheck check = new PageCheck(site);

@@ -30,9 +30,7 @@ final class SampleSite {
         Heading heading =
                 new Heading(title, Optional.of(SUMMARY), Tape.CENTIMETRE, Optional.empty());
         return new Workings(
-                folder,
-                heading,
-                List.of(new SampleWorksheet("Front band", edgeMm, findings).worksheet()));
+                folder, heading, new SampleWorksheet("Front band", edgeMm, findings).outcomes());
     }
 
     static List<Finding> findings(Finding.Level... levels) {

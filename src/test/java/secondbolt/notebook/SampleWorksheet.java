@@ -3,6 +3,8 @@ package secondbolt.notebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import secondbolt.block.Block;
 import secondbolt.block.Both;
@@ -16,6 +18,7 @@ import secondbolt.figure.Figures;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
+import secondbolt.topic.Outcome;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Notes;
@@ -125,5 +128,12 @@ record SampleWorksheet(String title, int edgeMm, List<Finding> findings) {
                         new Figures()
                                 .length("edge_length", Length.ofMillimetres(edgeMm))
                                 .list("marks", marks));
+    }
+
+    /** As the only topic of a project. */
+    Map<String, Outcome<?>> outcomes() {
+        return Map.of(
+                worksheet().name(),
+                new Outcome<>(Optional.empty(), Optional.of(worksheet()), List.of()));
     }
 }

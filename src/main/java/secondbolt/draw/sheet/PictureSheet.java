@@ -142,7 +142,7 @@ final class PictureSheet {
         double used = TICK_ROOM_MM + strong.widthMm(item.title()) + BETWEEN_CELLS_MM;
         String note = String.join(", ", item.notes());
         boolean besideTitle = title.size() == 1 && used + body.widthMm(note) <= widthMm;
-        lines.add(title.get(0).and((sketch, at) -> tick(sketch, at, body.sizeMm())));
+        lines.add(title.get(0).and((sketch, at) -> tick(sketch, at, body.sizeMm(), item.isDone())));
         lines.addAll(title.subList(1, title.size()));
         if (besideTitle) {
             Slice both = lines.get(0).and(Slice.line(note, body, used).painter());
@@ -158,9 +158,14 @@ final class PictureSheet {
         return Slice.stacked(lines);
     }
 
-    private static void tick(Sketch sketch, Point at, double sizeMm) {
-        double top = sizeMm - TICK_MM;
-        sketch.box(new Box(at.xMm() + 0.2, at.yMm() + top, TICK_MM, TICK_MM), Pen.PLAIN);
+    private static void tick(Sketch sketch, Point at, double sizeMm, boolean isDone) {
+        Box box = new Box(at.xMm() + 0.2, at.yMm() + sizeMm - TICK_MM, TICK_MM, TICK_MM);
+        sketch.box(box, Pen.PLAIN);
+        if (isDone) {
+            Point foot = box.middle().moved(-0.1 * TICK_MM, 0.3 * TICK_MM);
+            sketch.line(foot.moved(-0.25 * TICK_MM, -0.3 * TICK_MM), foot, Pen.PLAIN);
+            sketch.line(foot, foot.moved(0.45 * TICK_MM, -0.65 * TICK_MM), Pen.PLAIN);
+        }
     }
 
     /** How wide the cells after the first are. */

@@ -31,8 +31,9 @@ public record SheetText(
      * @param title what it is
      * @param notes what is said of it
      * @param rows of cells, the last ones at the right
+     * @param isDone whether it is ticked already
      */
-    public record Item(String title, List<String> notes, List<List<String>> rows) {
+    public record Item(String title, List<String> notes, List<List<String>> rows, boolean isDone) {
         /** Copies the lists. */
         public Item {
             notes = List.copyOf(notes);

@@ -67,6 +67,14 @@ public record SourceFile(String name, String text, List<String> lines, Optional<
         return read(path, name.substring(0, slash + 1) + relative, mistakes);
     }
 
+    /** Reads a file of this name beside this one, if there is one. */
+    public Optional<SourceFile> beside(String other, Mistakes mistakes) {
+        int slash = name.lastIndexOf('/');
+        return folder.map(home -> home.resolve(other))
+                .filter(Files::exists)
+                .flatMap(path -> read(path, name.substring(0, slash + 1) + other, mistakes));
+    }
+
     /**
      * Reads a file.
      *
@@ -132,9 +140,10 @@ public record SourceFile(String name, String text, List<String> lines, Optional<
         return Optional.empty();
     }
 
-    /** A mistake in this file. */
+    /** A mistake in this file, shown with its line; in another one it is told without. */
     public Mistake mistake(Place place, String found, String right) {
-        String line = place.line() <= lines.size() ? lines.get(place.line() - 1) : "";
+        boolean isHere = place.file().equals(name) && place.line() <= lines.size();
+        String line = isHere ? lines.get(place.line() - 1) : "";
         return new Mistake(place, found, right, line);
     }
 }

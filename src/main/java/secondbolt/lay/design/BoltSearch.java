@@ -134,7 +134,7 @@ public final class BoltSearch {
         SpreadCloth bolt = SpreadCloth.fromBolt(cuttable, lengthMm, like);
         Stock stock = new Stock(role, List.of(trial.isFolded() ? bolt.folded() : bolt));
         List<LayPiece> wanted = trial.isFolded() ? FoldedPieces.of(single) : single;
-        Lay lay = StockSearch.search(lays, stock, wanted, trial, Effort.QUICK, Goal.SHORT).lay();
+        Lay lay = StockSearch.search(lays, stock, wanted, trial, Effort.QUICK, Goal.SHORT);
         if (!lay.leftOver().isEmpty()) {
             return new BoltLength(role, width, cuttable, Optional.empty(), Optional.empty());
         }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.garment.Role;
 import secondbolt.lay.plan.Design;
-import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 

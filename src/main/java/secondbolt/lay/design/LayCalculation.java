@@ -20,8 +20,6 @@ import secondbolt.lay.placement.Effort;
 import secondbolt.lay.plan.Design;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.CuttingProgress;
-import secondbolt.lay.stock.RemnantCache;
-import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.lay.stock.StockTable;
 import secondbolt.lay.stock.Trial;
@@ -52,11 +50,11 @@ public final class LayCalculation {
             LayDesk desk) {
         this.cloths = List.copyOf(cloths);
         this.pieces = new LayPieces(cutting);
-        this.plan = plan;
+        this.plan = plan.namedBy(pieces.names());
         this.tape = tape;
         this.progress =
                 CuttingProgress.of(
-                        plan,
+                        this.plan,
                         pieces,
                         Arrays.stream(Role.values())
                                 .flatMap(r -> pieces.of(r, any -> true).stream())
@@ -64,8 +62,8 @@ public final class LayCalculation {
                         cloths);
         LayCache lays = new LayCache(desk);
         this.table = new StockTable(progress, lays);
-        this.bolts = new BoltSearch(lays, plan, tape);
-        this.remedies = new LayRemedies(plan, cutting, tape);
+        this.bolts = new BoltSearch(lays, this.plan, tape);
+        this.remedies = new LayRemedies(this.plan, cutting, tape);
         this.remnants = new RemnantCache(desk.store());
     }
 
@@ -90,11 +88,11 @@ public final class LayCalculation {
                         .map(placed -> placed.value())
                         .or(() -> plan.designs().keySet().stream().findFirst())
                         .orElse(ALL_PIECES);
-        DesignLay first = design(made, plan.effortOrSteady());
+        DesignLay first = design(made, plan.effortOrSteady(), table::layPinned);
         List<DesignLay> rest =
                 plan.designs().keySet().stream()
                         .filter(name -> !name.equals(made))
-                        .map(name -> design(name, Effort.QUICK))
+                        .map(name -> design(name, Effort.QUICK, table::lay))
                         .toList();
         List<DesignLay> all = Stream.concat(Stream.of(first), rest.stream()).toList();
         DesignLay chosen = noneMore(first, all);
@@ -106,6 +104,7 @@ public final class LayCalculation {
                 if (stock.tooLarge().isEmpty()) {
                     lack(stock, made).ifPresent(length -> lacking.put(stock.role(), length));
                 }
+                unpinned(stock, made).ifPresent(tried::add);
                 tried.addAll(
                         remedies.of(
                                 stock,
@@ -121,12 +120,40 @@ public final class LayCalculation {
             }
         }
         return new LayResult(
-                plan, chosen, others, together(chosen, others), tried, log(), lacking, open());
+                plan,
+                chosen,
+                others,
+                together(chosen, others),
+                tried,
+                log(),
+                lacking,
+                cloths,
+                open());
     }
 
     /** What is wrong with what is cut so far. */
     private List<Finding> log() {
         return plan.soFar().isEmpty() ? List.of() : new CutLog(progress, cloths, tape).findings();
+    }
+
+    /** What would come of it if all that is pinned and not cut were laid anew. */
+    private Optional<LayResult.Remedy> unpinned(StockLay stock, String design) {
+        if (stock.pinned().kept().isEmpty()) {
+            return Optional.empty();
+        }
+        List<LayPiece> wanted = pieces.of(stock.role(), isWanted(design));
+        StockLay anew =
+                table.lay(
+                        stock.role(),
+                        stock.cloths(),
+                        wanted,
+                        Trial.asWritten(plan, stock.role(), wanted),
+                        Effort.QUICK);
+        return Optional.of(
+                new LayResult.Remedy(
+                        stock.role(),
+                        "what is pinned and not cut laid anew (`secondbolt pin --anew`)",
+                        anew.leftOver().stream().map(LayPiece::words).toList()));
     }
 
     private Optional<Length> lack(StockLay stock, String design) {
@@ -145,7 +172,18 @@ public final class LayCalculation {
         return piece -> told.map(d -> d.needs(piece)).orElse(true);
     }
 
-    private DesignLay design(String name, Effort effort) {
+    /** Lays pieces on cloths: where they are pinned, or wherever there is room. */
+    @FunctionalInterface
+    private interface Laying {
+        StockLay lay(
+                Role role,
+                List<ClothResult> cloths,
+                List<LayPiece> wanted,
+                Trial trial,
+                Effort effort);
+    }
+
+    private DesignLay design(String name, Effort effort, Laying laying) {
         List<StockLay> stocks = new ArrayList<>();
         List<BoltLength> lengths = new ArrayList<>();
         for (Role role : Role.values()) {
@@ -156,7 +194,7 @@ public final class LayCalculation {
             List<ClothResult> known = known(role);
             if (!known.isEmpty()) {
                 stocks.add(
-                        table.lay(
+                        laying.lay(
                                 role, known, wanted, Trial.asWritten(plan, role, wanted), effort));
             }
             lengths.addAll(bolts.lengths(role, wanted, table.likeOf(known)));

@@ -3,9 +3,9 @@ package secondbolt.lay.design;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import secondbolt.cloth.yields.ClothResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.plan.LayPlan;
-import secondbolt.lay.stock.Remnants;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Finding;
@@ -21,6 +21,7 @@ import secondbolt.worksheet.Finding;
  * @param log what is wrong with what is cut so far
  * @param lacking how much longer the largest cloth of a role would have to be for all pieces of the
  *     design, where each has room alone but not all have it together
+ * @param cloths all there are
  * @param open names of cloths whose size or shrinkage is not known
  */
 public record LayResult(
@@ -31,6 +32,7 @@ public record LayResult(
         List<Remedy> remedies,
         List<Finding> log,
         Map<Role, Length> lacking,
+        List<ClothResult> cloths,
         List<String> open) {
     /** Copies the lists. */
     public LayResult {
@@ -39,6 +41,7 @@ public record LayResult(
         remedies = List.copyOf(remedies);
         log = List.copyOf(log);
         lacking = Map.copyOf(lacking);
+        cloths = List.copyOf(cloths);
         open = List.copyOf(open);
     }
 

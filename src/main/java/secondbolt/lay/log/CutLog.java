@@ -9,7 +9,7 @@ import secondbolt.cloth.yields.ClothResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.FoldedPieces;
 import secondbolt.lay.piece.LayPiece;
-import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.plan.Placing;
 import secondbolt.lay.stock.CuttingProgress;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.piece.Piece;
@@ -36,11 +36,11 @@ public record CutLog(CuttingProgress progress, List<ClothResult> cloths, Tape ta
         List<Finding> hands = new ArrayList<>();
         List<Finding> counts = new ArrayList<>();
         for (Role role : Role.values()) {
-            List<LayPlan.EarlierCut> cuts = progress.sound(role);
+            List<Placing> cuts = progress.sound(role);
             Set<String> names = new LinkedHashSet<>();
             cuts.forEach(cut -> names.add(cut.piece().value()));
             for (String name : names) {
-                List<LayPlan.EarlierCut> own =
+                List<Placing> own =
                         cuts.stream().filter(cut -> cut.piece().value().equals(name)).toList();
                 Wanted wanted = wanted(name, role);
                 count(wanted, role, own.size()).ifPresent(counts::add);
@@ -50,8 +50,8 @@ public record CutLog(CuttingProgress progress, List<ClothResult> cloths, Tape ta
         List<Finding> findings = new ArrayList<>(hands);
         findings.addAll(counts);
         for (ClothResult cloth : cloths) {
-            List<LayPlan.EarlierCut> here =
-                    progress.plan().soFar().stream()
+            List<Placing> here =
+                    progress.cut().stream()
                             .filter(cut -> cut.cloth().value().equals(cloth.name()))
                             .toList();
             findings.addAll(places(cloth, here));
@@ -59,7 +59,7 @@ public record CutLog(CuttingProgress progress, List<ClothResult> cloths, Tape ta
         return List.copyOf(findings);
     }
 
-    private List<Finding> places(ClothResult cloth, List<LayPlan.EarlierCut> here) {
+    private List<Finding> places(ClothResult cloth, List<Placing> here) {
         if (here.isEmpty()) {
             return List.of();
         }
@@ -142,7 +142,7 @@ public record CutLog(CuttingProgress progress, List<ClothResult> cloths, Tape ta
     }
 
     /** More of one hand than the pattern has, though not too many in all, or none of that hand. */
-    private static Optional<Finding> hand(Wanted wanted, List<LayPlan.EarlierCut> cuts) {
+    private static Optional<Finding> hand(Wanted wanted, List<Placing> cuts) {
         for (boolean mirrored : List.of(false, true)) {
             int has = (int) cuts.stream().filter(c -> c.servesMirrored() == mirrored).count();
             boolean isTooMany = has > wanted.of(mirrored) && has <= wanted.all();

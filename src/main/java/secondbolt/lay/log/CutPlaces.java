@@ -7,7 +7,7 @@ import secondbolt.cloth.yields.ClothResult;
 import secondbolt.cloth.yields.ClothYield;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.LayPiece;
-import secondbolt.lay.plan.LayPlan;
+import secondbolt.lay.plan.Placing;
 import secondbolt.lay.stock.CuttingProgress;
 import secondbolt.lay.stock.Trial;
 import secondbolt.measure.Length;
@@ -42,15 +42,14 @@ final class CutPlaces {
      * @param whole what it took of the cloth
      * @param within the same less the slack all round
      */
-    private record Place(LayPlan.EarlierCut cut, LayPiece piece, Region whole, Region within) {}
+    private record Place(Placing cut, LayPiece piece, Region whole, Region within) {}
 
-    CutPlaces(
-            CuttingProgress progress, ClothResult cloth, List<LayPlan.EarlierCut> cuts, Tape tape) {
+    CutPlaces(CuttingProgress progress, ClothResult cloth, List<Placing> cuts, Tape tape) {
         this.progress = progress;
         this.cloth = cloth;
         this.yielded = cloth.finished().orElseThrow();
         this.tape = tape;
-        for (LayPlan.EarlierCut cut : cuts) {
+        for (Placing cut : cuts) {
             Optional<LayPiece> piece =
                     progress.copies().stream()
                             .filter(p -> p.piece().name().equals(cut.piece().value()))
@@ -140,7 +139,7 @@ final class CutPlaces {
     private void turned(Place place) {
         Role role = cloth.cloth().textile().roleOrMain();
         Trial trial = Trial.asWritten(progress.plan(), role, List.of(place.piece()));
-        int turn = place.cut().turnDegrees();
+        int turn = place.cut().lies().turnDegrees();
         boolean isOneWay = cloth.cloth().textile().napOrNone() == Textile.Nap.ONE_WAY;
         if (!trial.turns(place.piece(), false).contains(turn)) {
             add(
@@ -169,7 +168,7 @@ final class CutPlaces {
     }
 
     private String words(Place place) {
-        LayPlan.EarlierCut cut = place.cut();
+        Placing cut = place.cut();
         return cut.piece().value()
                 + " ("
                 + length(cut.at().xMm())

@@ -84,12 +84,11 @@ public final class LayDrawing {
         Box box = whole.box();
         ScaleRulers.draw(sketch, box, tape, scale);
         around(box);
-        spread().cuts().holes().forEach(this::hole);
-        spread().cuts().spoilt().forEach(o -> line(picture(Region.of(o)), Pen.DASHED));
-        List<NumberedPiece> here = plan.pieces();
-        here.forEach(this::piece);
+        spread().cuts().holes().forEach(hole -> hole(hole.region()));
+        spread().cuts().spoilt().forEach(spoilt -> line(picture(spoilt), Pen.DASHED));
+        plan.pieces().forEach(piece -> piece.laid().ifPresent(this::piece));
         over();
-        here.forEach(n -> label(n, box));
+        plan.pieces().forEach(piece -> label(piece, box));
         return sketch.drawing("Cutting plan of " + plan.name() + ", drawn 1 : " + scale);
     }
 
@@ -123,18 +122,18 @@ public final class LayDrawing {
     }
 
     /** What is cut already is a hole in the cloth. */
-    private void hole(Outline outline) {
-        Region region = picture(Region.of(outline));
+    private void hole(Region cut) {
+        Region region = picture(cut);
         fill(region, Shade.TINT);
         line(region, Pen.DASHED);
     }
 
-    private void piece(NumberedPiece numbered) {
-        Region region = picture(Region.of(numbered.laid().outline()));
+    private void piece(LaidPiece laid) {
+        Region region = picture(Region.of(laid.outline()));
         fill(region, Shade.WHITE);
         line(region, Pen.PLAIN);
-        arrow(numbered.laid(), region);
-        for (PinPoint pin : numbered.laid().pins()) {
+        arrow(laid, region);
+        for (PinPoint pin : laid.pins()) {
             if (pin.isMatch()) {
                 cross(picture(pin.at()));
             } else {
@@ -205,7 +204,7 @@ public final class LayDrawing {
     }
 
     private void label(NumberedPiece numbered, Box within) {
-        Region region = picture(Region.of(numbered.laid().outline()));
+        Region region = picture(numbered.region());
         sketch.letter(Integer.toString(numbered.number()), region, within, NUMBER);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.lay.placement.Placement;
+import secondbolt.lay.plan.Lies;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.shape.Outline;
@@ -32,18 +33,16 @@ public record LaidPiece(LayPiece piece, int cloth, Placement placement) {
         return piece.isMirrored() != placement.orientation().isMirrored();
     }
 
-    /** Which side of the pattern lies up, and how many layers are cut. */
-    public String side() {
-        return switch (piece.layers()) {
-            case ON_FOLD -> "on the fold";
-            case BOTH -> "both layers";
-            case UPPER -> "upper layer only, " + face();
-            case SINGLE -> piece.isOpened() ? "opened out" : face();
-        };
-    }
-
-    private String face() {
-        return isFaceDown() ? "pattern face down" : "pattern face up";
+    /** How it lies: from which layers it is cut, which side of the pattern is up, and its top. */
+    public Lies lies() {
+        Lies.Layer layer =
+                switch (piece.layers()) {
+                    case ON_FOLD -> Lies.Layer.ON_FOLD;
+                    case BOTH -> Lies.Layer.BOTH;
+                    case UPPER -> Lies.Layer.UPPER;
+                    case SINGLE -> piece.isOpened() ? Lies.Layer.OPENED : Lies.Layer.SINGLE;
+                };
+        return new Lies(layer, Optional.of(isFaceDown()), placement.orientation().turnDegrees());
     }
 
     /** Its pin points on the cloth as it is spread. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import secondbolt.cutting.line.CutPiece;
 import secondbolt.cutting.line.CuttingResult;
 import secondbolt.cutting.line.EarlierPiece;
@@ -57,6 +58,14 @@ public record LayPieces(CuttingResult cutting) {
             }
         }
         return all;
+    }
+
+    /** The names of all pieces there are. */
+    public List<String> names() {
+        return Stream.concat(
+                        cutting.pieces().stream().map(CutPiece::name),
+                        cutting.taped().stream().map(taped -> taped.piece().name()))
+                .toList();
     }
 
     /** A copy in the shape it was cut in; nothing if its cutting line crosses itself. */

@@ -14,6 +14,11 @@ import secondbolt.shape.Point;
  */
 public record Placement(
         int item, int container, Orientation orientation, double acrossMm, double alongMm) {
+    /** The same of an item, and on a container, that have other numbers elsewhere. */
+    public Placement of(int newItem, int newContainer) {
+        return new Placement(newItem, newContainer, orientation, acrossMm, alongMm);
+    }
+
     /** An outline of the item on its container. */
     public Outline applyTo(Outline outline) {
         return outline.map(this::applyTo);

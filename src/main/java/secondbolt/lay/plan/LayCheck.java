@@ -53,7 +53,7 @@ public final class LayCheck {
                                         "which is no design",
                                         "a design under `designs`"));
         plan.rules().grains().forEach((name, grain) -> piece(new Placed<>(name, grain.place())));
-        for (LayPlan.EarlierCut cut : plan.soFar()) {
+        for (Placing cut : plan.namedBy(pieces.keySet()).soFar()) {
             piece(cut.piece());
             known(cut.cloth(), cloths.keySet(), "which is no cloth", "a cloth under `cloth`");
         }

@@ -1,5 +1,6 @@
 package secondbolt.lay.plan;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,9 +9,7 @@ import java.util.Optional;
 import secondbolt.file.value.Placed;
 import secondbolt.lay.placement.Effort;
 import secondbolt.measure.Length;
-import secondbolt.pattern.Alteration;
 import secondbolt.pattern.piece.Piece;
-import secondbolt.shape.Point;
 
 /**
  * How the maker wants her pieces laid, as she wrote it.
@@ -19,22 +18,26 @@ import secondbolt.shape.Point;
  * @param designs what the cloth could become, by her names, in her order
  * @param make the design that is worked out, if told
  * @param soFar pieces that are cut already
+ * @param pinned pieces that keep their place as long as they can, in her order
  * @param interfacing if told
  */
 public record LayPlan(
         Rules rules,
         Map<String, Design> designs,
         Optional<Placed<String>> make,
-        List<EarlierCut> soFar,
+        List<Placing> soFar,
+        List<Placing> pinned,
         Optional<Interfacing> interfacing) {
     /** Nothing told. */
     public static final LayPlan NONE =
-            new LayPlan(Rules.NONE, Map.of(), Optional.empty(), List.of(), Optional.empty());
+            new LayPlan(
+                    Rules.NONE, Map.of(), Optional.empty(), List.of(), List.of(), Optional.empty());
 
     /** Copies the map and the list. */
     public LayPlan {
         designs = Collections.unmodifiableMap(new LinkedHashMap<>(designs));
         soFar = List.copyOf(soFar);
+        pinned = List.copyOf(pinned);
     }
 
     /**
@@ -91,35 +94,18 @@ public record LayPlan(
     }
 
     /**
-     * A piece that is cut already; it stays where it is.
+     * The same, the names of copies, such as {@code front 2}, parted into piece and number.
      *
-     * @param piece its name, with the place it is written at
-     * @param cloth the cloth it was cut from
-     * @param at where the box round its cutting line begins, on the trimmed and washed cloth
-     * @param turnDegrees how far it was turned
-     * @param isMirrored whether it is the mirror image
-     * @param isTurnedOver whether it is used with its wrong side out, as the other hand
-     * @param isSpoilt whether it must be cut again, and smaller pieces may be cut from it
-     * @param altered the alterations it had when it was cut; nothing if that is not told
+     * @param pieces the names of the pieces there are
      */
-    public record EarlierCut(
-            Placed<String> piece,
-            Placed<String> cloth,
-            Point at,
-            int turnDegrees,
-            boolean isMirrored,
-            boolean isTurnedOver,
-            boolean isSpoilt,
-            Optional<List<Alteration>> altered) {
-        /** Copies the alterations. */
-        public EarlierCut {
-            altered = altered.map(List::copyOf);
-        }
-
-        /** Whether it serves as the mirror image. */
-        public boolean servesMirrored() {
-            return isMirrored != isTurnedOver;
-        }
+    public LayPlan namedBy(Collection<String> pieces) {
+        return new LayPlan(
+                rules,
+                designs,
+                make,
+                soFar.stream().map(cut -> cut.namedBy(pieces)).toList(),
+                pinned.stream().map(pin -> pin.namedBy(pieces)).toList(),
+                interfacing);
     }
 
     /** The gap, 3 mm if not told; common practice, no source. */

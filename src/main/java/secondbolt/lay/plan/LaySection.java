@@ -12,7 +12,6 @@ import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.form.NamedForm;
-import secondbolt.file.value.AcrossAlong;
 import secondbolt.file.value.LengthRange;
 import secondbolt.file.value.Placed;
 import secondbolt.garment.PieceEdge;
@@ -20,10 +19,7 @@ import secondbolt.lay.placement.Effort;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.pattern.Alteration;
-import secondbolt.pattern.AlterationSection;
 import secondbolt.pattern.piece.Piece;
-import secondbolt.shape.Point;
 
 /**
  * The sections {@code lay}, {@code designs}, {@code make}, {@code cut so far} and {@code
@@ -207,67 +203,11 @@ public final class LaySection {
                     "The design the notebook works out; the first if not told.",
                     "plain");
 
-    private static final Key<Placed<String>> PIECE =
-            Key.required("piece", NAME, "The piece that is cut.", "front");
-    private static final Key<Placed<String>> CLOTH =
-            Key.required("cloth", NAME, "The cloth it was cut from.", "left curtain");
-    private static final Key<AcrossAlong<Length>> AT =
-            Key.required(
-                    "at",
-                    ListForm.acrossAlong(Forms.length(LengthRange.of("0 mm", "50 m"))),
-                    "Where the box round its cutting line begins, across and along on the trimmed"
-                            + " and washed cloth, as a cutting plan tells it.",
-                    "[20, 60]");
-    private static final Key<Integer> TURN =
-            Key.optional("turn", Forms.whole(0, 359), "How far it was turned, in degrees.", "180");
-    private static final Key<Boolean> MIRRORED =
-            Key.optional("mirrored", Forms.yesOrNo(), "Whether it is the mirror image.", "yes");
-    private static final Key<Boolean> TURNED_OVER =
-            Key.optional(
-                    "turned over",
-                    Forms.yesOrNo(),
-                    "Whether it is used with its wrong side out, as the other hand; only of a cloth"
-                            + " that looks the same on both sides.",
-                    "yes");
-    private static final Key<Optional<List<Alteration>>> ALTERED =
-            Key.optional(
-                    "altered",
-                    Forms.either(
-                            Forms.map(AlterationSection.KEY.form(), Optional::of),
-                            Forms.either(
-                                    Forms.word("none", Optional.of(List.<Alteration>of())),
-                                    Forms.word("unknown", Optional.<List<Alteration>>empty()))),
-                    "The alterations it had when it was cut, written as under `alterations`, or"
-                            + " none: it keeps the shape it was cut in.",
-                    "none");
-    private static final Key<Boolean> SPOILT =
-            Key.optional(
-                    "spoilt",
-                    Forms.yesOrNo(),
-                    "Whether something went wrong with it: it is cut again, and other pieces may be"
-                            + " cut from it. What is damaged is a flaw of the cloth.",
-                    "yes");
-
     /** The section of this name. */
-    public static final Key<List<LayPlan.EarlierCut>> CUT_SO_FAR =
+    public static final Key<List<Placing>> CUT_SO_FAR =
             Key.optional(
                     "cut so far",
-                    ListForm.of(
-                            "pieces that are cut",
-                            MapForm.of(
-                                    "a piece that is cut",
-                                    List.of(
-                                            PIECE,
-                                            CLOTH,
-                                            AT,
-                                            TURN,
-                                            MIRRORED,
-                                            TURNED_OVER,
-                                            SPOILT,
-                                            ALTERED),
-                                    LaySection::cut),
-                            0,
-                            200),
+                    ListForm.of("pieces that are cut", PlacingForm.CUT, 0, 200),
                     "Pieces that are cut already; the rest is planned round them.",
                     "[{piece: front, cloth: left curtain, at: [20, 60]}]");
 
@@ -288,7 +228,8 @@ public final class LaySection {
                 fields.get(LAY).orElse(LayPlan.Rules.NONE),
                 fields.get(DESIGNS).orElse(Map.of()),
                 fields.get(MAKE),
-                fields.get(CUT_SO_FAR).orElse(List.of()),
+                PlanFile.cut(fields),
+                PlanFile.pinned(fields),
                 fields.get(INTERFACING));
     }
 
@@ -319,19 +260,5 @@ public final class LaySection {
         Optional<Length> width =
                 Length.parse(text, tape).fold(Optional::of, refusal -> Optional.empty());
         return width.filter(Length::isPositive);
-    }
-
-    private static Optional<LayPlan.EarlierCut> cut(Fields fields) {
-        AcrossAlong<Length> at = fields.require(AT);
-        return Optional.of(
-                new LayPlan.EarlierCut(
-                        fields.require(PIECE),
-                        fields.require(CLOTH),
-                        new Point(at.across().millimetres(), at.along().millimetres()),
-                        fields.get(TURN).orElse(0),
-                        fields.get(MIRRORED).orElse(false),
-                        fields.get(TURNED_OVER).orElse(false),
-                        fields.get(SPOILT).orElse(false),
-                        fields.get(ALTERED).flatMap(altered -> altered)));
     }
 }

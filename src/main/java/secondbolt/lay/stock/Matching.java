@@ -28,7 +28,7 @@ public final class Matching {
     static final Matching NONE = new Matching(LayPlan.NONE, List.of(), ClothYield.Repeat.NONE);
 
     /** What a maker may be out by and not see it; common practice, no source. */
-    private static final double SEEN_MM = 1;
+    static final double SEEN_MM = 1;
 
     private final LayPlan plan;
     private final List<LayPiece> pieces;
@@ -173,7 +173,8 @@ public final class Matching {
         }
     }
 
-    private static double off(double by, double everyMm) {
+    /** How far a distance is off whole repeats, zero or more; zero where nothing repeats. */
+    static double off(double by, double everyMm) {
         return everyMm > 0 ? Math.abs(by - Math.rint(by / everyMm) * everyMm) : 0;
     }
 

@@ -7,9 +7,9 @@ import secondbolt.cloth.yields.ClothResult;
 import secondbolt.cloth.yields.ClothYield;
 import secondbolt.garment.PieceEdge;
 import secondbolt.lay.placement.Container;
+import secondbolt.lay.plan.Lies;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
-import secondbolt.shape.Outline;
 import secondbolt.shape.Region;
 
 /**
@@ -50,10 +50,10 @@ public record SpreadCloth(
     /**
      * What is cut already.
      *
-     * @param holes where a piece was cut out
+     * @param holes where copies were cut out
      * @param spoilt where a spoilt piece lies, from which others may be cut
      */
-    public record Cuts(List<Outline> holes, List<Outline> spoilt) {
+    public record Cuts(List<Hole> holes, List<Region> spoilt) {
         /** Nothing. */
         public static final Cuts NONE = new Cuts(List.of(), List.of());
 
@@ -64,28 +64,76 @@ public record SpreadCloth(
         }
     }
 
+    /**
+     * Where one copy was cut out, or two at once.
+     *
+     * @param words the copy as a plan names it
+     * @param lies how it lay
+     * @param region where
+     */
+    public record Hole(String words, Lies lies, Region region) {}
+
     /** A cloth in a single layer; its size and shrinkage must be known. */
     static SpreadCloth single(ClothResult cloth, CuttingProgress progress) {
+        return single(cloth, progress.cuts(cloth.name())).without(progress.gone(cloth.name()));
+    }
+
+    private static SpreadCloth single(ClothResult cloth, Cuts cuts) {
         ClothYield yielded = cloth.finished().orElseThrow();
-        Region gone = progress.gone(cloth.name());
         return new SpreadCloth(
                 Optional.of(cloth),
                 cloth.cloth().textile().isLaidOneWay(),
                 yielded.repeat(),
                 Optional.empty(),
                 yielded.whole(),
-                yielded.sound().minus(gone),
-                yielded.soundForHidden().minus(gone),
-                yielded.kept().stream()
-                        .map(
-                                k ->
-                                        new ClothYield.Kept(
-                                                k.what(),
-                                                k.edge(),
-                                                k.strip(),
-                                                k.sound().minus(gone)))
-                        .toList(),
-                progress.cuts(cloth.name()));
+                yielded.sound(),
+                yielded.soundForHidden(),
+                yielded.kept(),
+                cuts);
+    }
+
+    /** This, where no piece may lie in a part of it. */
+    SpreadCloth without(Region part) {
+        return part.isEmpty()
+                ? this
+                : new SpreadCloth(
+                        cloth,
+                        isOneWay,
+                        repeat,
+                        fold,
+                        whole,
+                        sound.minus(part),
+                        soundForHidden.minus(part),
+                        kept.stream()
+                                .map(
+                                        k ->
+                                                new ClothYield.Kept(
+                                                        k.what(),
+                                                        k.edge(),
+                                                        k.strip(),
+                                                        k.sound().minus(part)))
+                                .toList(),
+                        cuts);
+    }
+
+    /** This as it would be if nothing were cut from it; of a cloth that is there. */
+    SpreadCloth uncut() {
+        SpreadCloth single = single(cloth.orElseThrow(), Cuts.NONE);
+        return fold.isPresent() ? single.folded() : single;
+    }
+
+    /** A part of the cloth laid out single as it lies when it is spread: in either layer. */
+    Region asSpread(Region part) {
+        return fold.map(at -> asSpread(part, at)).orElse(part);
+    }
+
+    private static Region asSpread(Region part, Length fold) {
+        if (part.isEmpty()) {
+            return part;
+        }
+        Region moved = part.moved(-fold.millimetres(), 0);
+        Region both = moved.with(moved.scaled(-1, 1));
+        return both.intersection(rightOf(both, 0));
     }
 
     /** A sound cloth from the bolt, so wide and so long, with the pattern and nap of another. */
@@ -103,19 +151,29 @@ public record SpreadCloth(
                 Cuts.NONE);
     }
 
+    /** How far from its left edge a cloth is folded, if it is: in the middle. */
+    static Length foldOf(Region whole) {
+        return Length.ofComputedMillimetres(whole.box().middle().xMm());
+    }
+
     /** This folded in the middle of its width: a flaw of either layer is one of both. */
     public SpreadCloth folded() {
-        double foldMm = whole.box().middle().xMm();
+        Length at = foldOf(whole);
+        double foldMm = at.millimetres();
         return new SpreadCloth(
                 cloth,
                 isOneWay,
                 repeat,
-                Optional.of(Length.ofComputedMillimetres(foldMm)),
+                Optional.of(at),
                 bothLayers(whole, foldMm),
                 bothLayers(sound, foldMm),
                 bothLayers(soundForHidden, foldMm),
                 List.of(),
-                Cuts.NONE);
+                new Cuts(
+                        cuts.holes().stream()
+                                .map(h -> new Hole(h.words(), h.lies(), asSpread(h.region(), at)))
+                                .toList(),
+                        cuts.spoilt().stream().map(piece -> asSpread(piece, at)).toList()));
     }
 
     /** This with so much more sound cloth of its full width below. */

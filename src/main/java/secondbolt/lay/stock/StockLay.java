@@ -20,6 +20,7 @@ import secondbolt.measure.Area;
  * @param tooLarge those of them that have room on none of the cloths, were they alone, and what
  *     lacks
  * @param unmetMatches matches that others rule out
+ * @param pinned what became of the places that are pinned
  * @param isFinished whether the search ran to its end
  */
 public record StockLay(
@@ -29,6 +30,7 @@ public record StockLay(
         List<LayPiece> leftOver,
         List<Lack> tooLarge,
         List<Matching.UnmetMatch> unmetMatches,
+        Pinned pinned,
         boolean isFinished) {
     /** Copies the lists. */
     public StockLay {
@@ -48,6 +50,7 @@ public record StockLay(
                 leftOver.stream().filter(p -> isWanted.test(p.piece().name())).toList(),
                 tooLarge.stream().filter(l -> isWanted.test(l.piece().piece().name())).toList(),
                 unmetMatches,
+                pinned,
                 isFinished);
     }
 

@@ -42,11 +42,19 @@ public final class StockSearch {
         this.trial = trial;
         this.effort = effort;
         this.goal = goal;
-        Optional<SpreadCloth> first = repeating().mapToObj(stock.spreads()::get).findFirst();
-        this.matching =
-                trial.matches().isEmpty() || first.isEmpty()
-                        ? Matching.NONE
-                        : Matching.of(trial, this.wanted, first.get().repeat());
+        this.matching = matching(stock, this.wanted, trial);
+    }
+
+    /** Which pieces must match which, if the pattern of any cloth repeats. */
+    static Matching matching(Stock stock, List<LayPiece> wanted, Trial trial) {
+        Optional<ClothYield.Repeat> first =
+                stock.spreads().stream()
+                        .map(SpreadCloth::repeat)
+                        .filter(ClothYield.Repeat::isAny)
+                        .findFirst();
+        return trial.matches().isEmpty() || first.isEmpty()
+                ? Matching.NONE
+                : Matching.of(trial, wanted, first.get());
     }
 
     private IntStream repeating() {
@@ -55,20 +63,12 @@ public final class StockSearch {
     }
 
     /**
-     * What came of it.
-     *
-     * @param lay the numbers of its items are those of the pieces
-     * @param matching which pieces had to match
-     */
-    public record Outcome(Lay lay, Matching matching) {}
-
-    /**
      * Lays pieces.
      *
      * @param wanted single copies, or as they are cut from folded cloth
      * @param goal what the lay should be like once all are placed
      */
-    public static Outcome search(
+    public static Lay search(
             LayCache lays,
             Stock stock,
             List<LayPiece> wanted,
@@ -77,12 +77,12 @@ public final class StockSearch {
             Goal goal) {
         if (wanted.isEmpty() || stock.spreads().isEmpty()) {
             List<Integer> all = IntStream.range(0, wanted.size()).boxed().toList();
-            return new Outcome(new Lay(List.of(), all, true), Matching.NONE);
+            return new Lay(List.of(), all, true);
         }
         return new StockSearch(lays, stock, wanted, trial, effort, goal).search();
     }
 
-    private Outcome search() {
+    private Lay search() {
         List<RepeatPhase> phases = phases();
         Optional<Lay> best = Optional.empty();
         for (RepeatPhase phase : phases) {
@@ -94,7 +94,7 @@ public final class StockSearch {
                 break;
             }
         }
-        return new Outcome(best.orElseThrow(), matching);
+        return best.orElseThrow();
     }
 
     private double worth(Lay lay) {
@@ -120,7 +120,8 @@ public final class StockSearch {
         return lays.lay(items, containers, trial.gap().millimetres(), effort, goal);
     }
 
-    private int grade(LayPiece piece, List<PieceEdge> kept) {
+    /** Which grade of a container a piece may lie on. */
+    static int grade(LayPiece piece, List<PieceEdge> kept) {
         for (int i = 0; i < kept.size(); i++) {
             if (PlacementRules.isOf(piece, kept.get(i))) {
                 return FIRST_KEPT + i;

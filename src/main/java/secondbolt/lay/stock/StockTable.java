@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.kept.LayCache;
@@ -14,7 +15,10 @@ import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.placement.Effort;
 import secondbolt.lay.placement.Goal;
 import secondbolt.lay.placement.Lay;
+import secondbolt.lay.placement.Placement;
+import secondbolt.lay.placement.WrittenPlace;
 import secondbolt.shape.Box;
+import secondbolt.shape.Region;
 
 /**
  * Spreads the cloths of a role and lays pieces on them, round what is cut already.
@@ -53,7 +57,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
     }
 
     /**
-     * Lays pieces.
+     * Lays pieces, wherever they find room.
      *
      * @param cloths whose size is known
      * @param wanted single copies, those that are cut already among them
@@ -68,6 +72,25 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
     }
 
     /**
+     * Lays pieces; those that are pinned keep their places as far as they can, and the rest is laid
+     * round them.
+     *
+     * @param cloths whose size is known
+     * @param wanted single copies, those that are cut already among them
+     */
+    public StockLay layPinned(
+            Role role,
+            List<ClothResult> cloths,
+            List<LayPiece> wanted,
+            Trial trial,
+            Effort effort) {
+        Spread spread = spread(role, cloths, progress.rest(wanted, role), trial);
+        List<String> names = wanted.stream().map(piece -> piece.piece().name()).toList();
+        Pinned pinned = PinnedPlaces.of(progress, spread.stock(), spread.rest(), names, trial);
+        return lay(spread, pinned, trial, effort);
+    }
+
+    /**
      * Lays what is missing on what is left of the cloths.
      *
      * @param cloths whose size is known
@@ -79,29 +102,70 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
             List<LayPiece> single,
             Trial trial,
             Effort effort) {
-        Stock stock = new Stock(role, spreads(cloths, trial.isFolded()));
-        List<LayPiece> rest = trial.isFolded() ? FoldedPieces.of(single) : single;
-        StockSearch.Outcome found =
-                StockSearch.search(lays, stock, rest, trial, effort, Goal.REMNANT);
-        Lay lay = found.lay();
-        List<LaidPiece> laid =
-                lay.placements().stream()
-                        .map(
-                                p ->
-                                        new LaidPiece(
-                                                pinned(rest, p.item(), found.matching()),
-                                                p.container(),
-                                                p))
-                        .toList();
-        List<LayPiece> leftOver = lay.leftOver().stream().map(rest::get).toList();
+        return lay(spread(role, cloths, single, trial), Pinned.NONE, trial, effort);
+    }
+
+    /** Cloths as they are spread, and what is to be laid on them as it is cut from them. */
+    private record Spread(Stock stock, List<LayPiece> rest) {}
+
+    private Spread spread(Role role, List<ClothResult> cloths, List<LayPiece> single, Trial trial) {
+        return new Spread(
+                new Stock(role, spreads(cloths, trial.isFolded())),
+                trial.isFolded() ? FoldedPieces.of(single) : single);
+    }
+
+    private StockLay lay(Spread spread, Pinned pinned, Trial trial, Effort effort) {
+        Stock stock = spread.stock();
+        List<LayPiece> rest = spread.rest();
+        List<Integer> kept = pinned.kept().stream().map(Placement::item).toList();
+        List<Integer> free =
+                IntStream.range(0, rest.size()).filter(i -> !kept.contains(i)).boxed().toList();
+        List<Integer> open = new ArrayList<>();
+        List<SpreadCloth> left = new ArrayList<>();
+        for (int i = 0; i < stock.spreads().size(); i++) {
+            SpreadCloth beside = stock.spreads().get(i).without(taken(pinned, i, rest, trial));
+            if (beside.isUsable()) {
+                open.add(i);
+                left.add(beside);
+            }
+        }
+        Lay found =
+                StockSearch.search(
+                        lays,
+                        new Stock(stock.role(), left),
+                        free.stream().map(rest::get).toList(),
+                        trial,
+                        effort,
+                        Goal.REMNANT);
+        List<Placement> all = new ArrayList<>(pinned.kept());
+        for (Placement p : found.placements()) {
+            Placement own = p.of(free.get(p.item()), open.get(p.container()));
+            all.add(WrittenPlace.rounded(own, rest.get(own.item()).outline()));
+        }
+        Matching matching = StockSearch.matching(stock, rest, trial);
+        List<LayPiece> leftOver =
+                found.leftOver().stream().map(i -> rest.get(free.get(i))).toList();
         return new StockLay(
-                role,
+                stock.role(),
                 stock.spreads(),
-                laid,
+                all.stream()
+                        .map(p -> new LaidPiece(pinned(rest, p.item(), matching), p.container(), p))
+                        .toList(),
                 leftOver,
                 Lack.of(leftOver, stock, trial),
-                found.matching().unmet(),
-                lay.isFinished());
+                matching.unmet(),
+                pinned,
+                found.isFinished());
+    }
+
+    /** What the pinned pieces of a cloth take of it, with the gap round them. */
+    private static Region taken(Pinned pinned, int cloth, List<LayPiece> rest, Trial trial) {
+        double gapMm = trial.gap().millimetres();
+        return Region.union(
+                pinned.kept().stream()
+                        .filter(p -> p.container() == cloth)
+                        .map(p -> p.applyTo(rest.get(p.item()).outline()).grown(gapMm))
+                        .toList());
     }
 
     /** With the places where it meets others. */
@@ -135,7 +199,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
                         .orElse(0);
         spreads.add(largest.longer(2 * area / box.widthMm() + 2 * longest));
         Stock stock = new Stock(role, spreads);
-        Lay lay = StockSearch.search(lays, stock, rest, trial, Effort.QUICK, Goal.SHORT).lay();
+        Lay lay = StockSearch.search(lays, stock, rest, trial, Effort.QUICK, Goal.SHORT);
         double reach =
                 lay.placements().stream()
                         .filter(p -> p.container() == spreads.size() - 1)

@@ -6,7 +6,7 @@
  * {@code cloth}. How pieces and cloths become items and containers may change freely; but the text
  * a lay is hashed by, and the one it is stored as, in {@link secondbolt.lay.kept.LayCache}, must
  * not change without a new word there, or lays of earlier runs are searched again, or taken where
- * they do not belong; the same holds of {@link secondbolt.lay.stock.RemnantCache}. It reads and
+ * they do not belong; the same holds of {@link secondbolt.lay.design.RemnantCache}. It reads and
  * writes no files: what is stored between runs it hands to a {@link secondbolt.lay.kept.LayStore}.
  * Which designs are worked out, and what a maker is told, must not be put here: it belongs in
  * {@code lay}.

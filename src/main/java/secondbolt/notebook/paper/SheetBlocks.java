@@ -123,7 +123,12 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
 
     @Override
     public Boolean ticks(Block.Ticks ticks) {
-        ticks.items().forEach(i -> items.add(new SheetText.Item(i.title(), i.notes(), i.rows())));
+        ticks.items()
+                .forEach(
+                        i ->
+                                items.add(
+                                        new SheetText.Item(
+                                                i.title(), i.notes(), i.rows(), i.isDone())));
         return true;
     }
 }

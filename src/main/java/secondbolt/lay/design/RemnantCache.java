@@ -1,4 +1,4 @@
-package secondbolt.lay.stock;
+package secondbolt.lay.design;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +9,8 @@ import java.util.stream.IntStream;
 import secondbolt.lay.kept.LayStore;
 import secondbolt.lay.kept.StoreKey;
 import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.stock.SpreadCloth;
+import secondbolt.lay.stock.StockLay;
 import secondbolt.shape.Box;
 import secondbolt.shape.ClearRectangles;
 import secondbolt.shape.Outline;

@@ -1,9 +1,11 @@
-package secondbolt.lay.stock;
+package secondbolt.lay.design;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.lay.stock.SpreadCloth;
+import secondbolt.lay.stock.StockLay;
 import secondbolt.shape.Box;
 
 /**

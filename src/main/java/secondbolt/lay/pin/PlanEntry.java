@@ -1,0 +1,66 @@
+package secondbolt.lay.pin;
+
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import secondbolt.lay.piece.LaidPiece;
+import secondbolt.lay.placement.WrittenPlace;
+import secondbolt.lay.stock.SpreadCloth;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.shape.Box;
+
+/**
+ * A laid piece as lines of the plan.
+ *
+ * @param laid where it lies
+ * @param spread on which cloth
+ * @param names of all pieces there are
+ */
+record PlanEntry(LaidPiece laid, SpreadCloth spread, Set<String> names) {
+    /** What YAML reads as it stands. */
+    private static final Pattern PLAIN =
+            Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} _().'-]*[\\p{L}\\p{N}).'])?");
+
+    /** Its lines, each without its end. */
+    List<String> lines(Tape tape) {
+        Box box = laid.box();
+        return List.of(
+                "  - piece: " + text(name()),
+                "    cloth: " + text(spread.name()),
+                "    at: " + at(box.leftMm(), box.topMm(), tape),
+                "    lies: " + laid.lies().words(),
+                "    cut: no");
+    }
+
+    /** As the cutting plan names it; the piece alone where another one is called that. */
+    String name() {
+        String words = laid.piece().words();
+        boolean isOther = names.contains(words) && !words.equals(laid.piece().piece().name());
+        return isOther ? laid.piece().piece().name() : words;
+    }
+
+    private static String at(double acrossMm, double alongMm, Tape tape) {
+        String exact =
+                tape == Tape.CENTIMETRE
+                        ? "[" + decimal(acrossMm, 1) + ", " + decimal(alongMm, 1) + "]"
+                        : "[" + decimal(acrossMm, 0) + " mm, " + decimal(alongMm, 0) + " mm]";
+        return exact + "  # " + print(acrossMm, tape) + ", " + print(alongMm, tape);
+    }
+
+    private static String print(double mm, Tape tape) {
+        return tape.print(Length.ofComputedMillimetres(mm));
+    }
+
+    /** A kept edge may lie a hair beyond that of the cloth. */
+    private static String decimal(double mm, int shifted) {
+        return WrittenPlace.written(Math.max(0, mm)).movePointLeft(shifted).toPlainString();
+    }
+
+    /** A name as YAML takes it. */
+    static String text(String name) {
+        return PLAIN.matcher(name).matches()
+                ? name
+                : "\"" + name.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    }
+}
