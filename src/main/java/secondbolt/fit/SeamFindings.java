@@ -12,6 +12,7 @@ import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
+import secondbolt.pattern.Pattern;
 import secondbolt.pattern.Seam;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
@@ -180,15 +181,24 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                         check,
                         "seam-apart-as-drawn",
                         Level.STOP,
-                        "This seam does not meet as drawn: " + amounts,
+                        "This seam does not meet " + asDrawn() + ": " + amounts,
                         "Measure both edges again; if the difference is meant, write `ease` or"
                                 + " `gather`.")
                 : told(
                         check,
                         "seam-off-a-little",
                         Level.WARNING,
-                        "This seam is off a little as drawn: " + amounts,
+                        "This seam is off a little " + asDrawn() + ": " + amounts,
                         "Measure both edges again, or ease the longer one in and write `ease`.");
+    }
+
+    /** Where the outlines are cutting lines, their edges are not what is compared. */
+    private String asDrawn() {
+        return result.pattern()
+                .allowance()
+                .filter(Pattern.Allowance::isIncluded)
+                .map(allowance -> "along its sewing lines, the allowances taken off")
+                .orElse("as drawn");
     }
 
     /** Whether no copy is left to cut of a piece of the seam. */

@@ -132,8 +132,12 @@ final class FullnessFindings {
                 about.finding(
                         "hem-hollow",
                         Level.CAUTION,
-                        "The edge is hollow, so the turned edge is shorter than the line it lands"
-                                + " on: "
+                        "The "
+                                + (edges.stream().anyMatch(FullnessFindings::isHollow)
+                                        ? "edge is hollow"
+                                        : "piece narrows towards the fold, and its sides run"
+                                                + " straight on past it")
+                                + ", so the turned edge is shorter than the line it lands on: "
                                 + about.each(edges, about::surplus)
                                 + ".",
                         "Clip the turned-up cloth every "
@@ -144,6 +148,10 @@ final class FullnessFindings {
                                 + " sew on a facing of its shape ("
                                 + CLIP_EVERY.source()
                                 + ")."));
+    }
+
+    private static boolean isHollow(HemEdge edge) {
+        return edge.turned().filter(turned -> turned.turnsRadians() < 0).isPresent();
     }
 
     private Optional<Finding> ease() {

@@ -13,9 +13,11 @@ public final class OverlapKeys {
     private static final Key<Length> EXTENSION =
             Key.optional(
                     "extension",
-                    Forms.length(LengthRange.of("0 mm", "30 cm")),
-                    "From the centre line to the finished edge; needed for buttons and snaps, none"
-                            + " if hooks or ties are not told one.",
+                    Forms.either(
+                            Forms.length(LengthRange.of("0 mm", "30 cm")), Forms.none(Length.ZERO)),
+                    "From the centre line to the finished edge. It is added to no piece: draw the"
+                            + " piece as far as its finished edge. Needed for buttons and snaps,"
+                            + " none if hooks or ties are not told one.",
                     "1.8");
     private static final Key<Overlap.Laps> LAPS =
             Key.optional(

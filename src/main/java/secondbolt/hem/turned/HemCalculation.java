@@ -175,17 +175,28 @@ public final class HemCalculation {
     }
 
     private boolean isTurned(PieceEdge edge) {
-        return hems.stream().anyMatch(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(edge));
+        return hemOn(edge).isPresent();
+    }
+
+    /** The hem that turns an edge up; a facing does not. */
+    private Optional<Hem> hemOn(PieceEdge edge) {
+        return hems.stream()
+                .filter(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(edge))
+                .findFirst();
+    }
+
+    private double depthMm(PieceEdge edge) {
+        return hemOn(edge).flatMap(Hem::depth).orElse(Length.ZERO).millimetres();
     }
 
     private TurnedEdge asDrawn(Hem hem, PieceShape.Drawn shape, PieceEdge edge) {
         List<EdgeLine> lines = shape.edges().stream().map(NamedEdge::line).toList();
-        List<Boolean> turned =
+        List<Double> depths =
                 shape.edges().stream()
-                        .map(e -> isTurned(new PieceEdge(edge.piece(), e.name())))
+                        .map(e -> depthMm(new PieceEdge(edge.piece(), e.name())))
                         .toList();
         double depthMm = hem.depth().orElseThrow().millimetres();
-        return TurnedEdge.of(lines, number(shape, edge), depthMm, turned);
+        return TurnedEdge.of(lines, number(shape, edge), depthMm, depths);
     }
 
     /**
@@ -201,9 +212,7 @@ public final class HemCalculation {
 
     private TurnedEdge.Included included(Piece piece, String edge) {
         PieceEdge of = new PieceEdge(piece.name(), edge);
-        return hems.stream()
-                .filter(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(of))
-                .findFirst()
+        return hemOn(of)
                 .map(
                         hem ->
                                 new TurnedEdge.Included(

@@ -53,8 +53,9 @@ public final class PieceKeys {
     private static final Key<Map<String, Length>> ALLOWANCE =
             Key.optional(
                     "allowance",
-                    NamedForm.of("edge", Forms.length(LengthRange.of("0 mm", "15 cm"))),
-                    "Seam allowances that differ from the pattern's, by edge.",
+                    NamedForm.of("edge", lengthOrNone()),
+                    "Seam allowances that differ from the pattern's, by edge; `none` of an edge"
+                            + " that is bound, or cut on its line.",
                     "{neckline: 0.6}");
 
     public static final Form<Piece> FORM =
@@ -64,6 +65,10 @@ public final class PieceKeys {
                             Rule.when(Rule.has("edges"), Rule.has("box")));
 
     private PieceKeys() {}
+
+    private static Form<Length> lengthOrNone() {
+        return Forms.either(Forms.length(LengthRange.of("0 mm", "15 cm")), Forms.none(Length.ZERO));
+    }
 
     /** So many of each cloth, by the role it has. */
     private static Form<Map<Role, Piece.Cut>> byCloth() {

@@ -87,11 +87,11 @@ public final class TurnedEdge {
      * @param outline the edges in drawing order, either way round
      * @param number of the edge, from 0
      * @param depthMm how deep it is turned up, above zero
-     * @param turned whether each edge is turned up too
+     * @param depths how deep each edge is turned up too; zero if it is not
      * @throws IllegalArgumentException if the depth is not above zero
      */
     public static TurnedEdge of(
-            List<EdgeLine> outline, int number, double depthMm, List<Boolean> turned) {
+            List<EdgeLine> outline, int number, double depthMm, List<Double> depths) {
         int count = outline.size();
         int before = (number + count - 1) % count;
         int after = (number + 1) % count;
@@ -99,8 +99,8 @@ public final class TurnedEdge {
                 outline.get(number),
                 CuttingLine.way(outline),
                 depthMm,
-                new Side(outline.get(before).reversed(), turned.get(before)),
-                new Side(outline.get(after), turned.get(after)));
+                new Side(outline.get(before).reversed(), depths.get(before)),
+                new Side(outline.get(after), depths.get(after)));
     }
 
     /**
@@ -116,8 +116,8 @@ public final class TurnedEdge {
                 edge,
                 way,
                 depthMm,
-                new Side(ray(edge.start(), inward(first, way), depthMm), false),
-                new Side(ray(edge.end(), inward(last, way), depthMm), false));
+                new Side(ray(edge.start(), inward(first, way), depthMm), 0),
+                new Side(ray(edge.end(), inward(last, way), depthMm), 0));
     }
 
     /**
@@ -196,7 +196,7 @@ public final class TurnedEdge {
         return new Side(
                 next.map(to -> EdgeLine.straight(corner, to))
                         .orElseGet(() -> ray(corner, inward(fold, way), 1)),
-                is.depthMm() > 0);
+                is.depthMm());
     }
 
     private static EdgeLine ray(Point from, Point arrow, double lengthMm) {
@@ -211,9 +211,9 @@ public final class TurnedEdge {
      * A neighbour.
      *
      * @param line from the corner on
-     * @param isTurned whether it is turned up too
+     * @param depthMm how deep it is turned up too; zero if it is not
      */
-    private record Side(EdgeLine line, boolean isTurned) {}
+    private record Side(EdgeLine line, double depthMm) {}
 
     private static TurnedEdge of(EdgeLine edge, int way, double depthMm, Side before, Side after) {
         if (!(depthMm > 0)) {
@@ -256,16 +256,37 @@ public final class TurnedEdge {
         return run(ray(here.at(), arrow, depthMm));
     }
 
+    /**
+     * The mitre of two hems, into the piece: it goes through the point that lies as deep from each
+     * edge as that one is turned up, so it halves the corner only where both are as deep.
+     *
+     * @param there the way the neighbour runs
+     */
+    private static Run mitre(
+            TurnedPart.Sample here, Point there, int way, double depthMm, double besideMm) {
+        Point a = inward(here.direction(), way);
+        Point b = inward(there, way);
+        double sine = a.xMm() * b.yMm() - a.yMm() * b.xMm();
+        if (depthMm == besideMm || Math.abs(sine) < CORNER_RADIANS) {
+            return halving(here, new TurnedPart.Sample(here.at(), there, 0), way, depthMm);
+        }
+        Point to =
+                new Point(
+                        (depthMm * b.yMm() - besideMm * a.yMm()) / sine,
+                        (besideMm * a.xMm() - depthMm * b.xMm()) / sine);
+        return run(EdgeLine.straight(here.at(), here.at().moved(to.xMm(), to.yMm())));
+    }
+
     private static Run side(
             Side side, TurnedPart.Sample here, int way, double depthMm, boolean isEnd) {
-        if (!side.isTurned()) {
+        if (!(side.depthMm() > 0)) {
             return run(side.line());
         }
         // A side runs away from the corner: the outline runs that way at the end, back at the
         // start.
         Point away = side.line().directionAt(0);
         Point there = isEnd ? away : new Point(-away.xMm(), -away.yMm());
-        return halving(here, new TurnedPart.Sample(here.at(), there, 0), way, depthMm);
+        return mitre(here, there, way, depthMm, side.depthMm());
     }
 
     private static Run run(EdgeLine line) {

@@ -138,7 +138,7 @@ class TurnedEdgeTest {
         SplittableRandom random = new SplittableRandom(seed);
         List<EdgeLine> edges = piece(random, true);
         double depth = random.nextDouble(10, 45);
-        TurnedEdge turned = TurnedEdge.of(edges, 2, depth, List.of(false, false, true, false));
+        TurnedEdge turned = TurnedEdge.of(edges, 2, depth, List.of(0.0, 0.0, depth, 0.0));
         Allowance none = Allowance.plain(0);
         List<Point> cut =
                 CuttingLine.of(edges, List.of(none, none, Allowance.hem(depth), none))
@@ -196,6 +196,29 @@ class TurnedEdgeTest {
         EdgeLine arc = EdgeLine.arc(Point.ORIGIN, 30, 0, 1);
         assertTrue(TurnedEdge.square(arc, 1, 31).isTooTight());
         assertTrue(!TurnedEdge.square(arc, 1, 29).isTooTight());
+    }
+
+    /**
+     * An apron of 130 by 210: where its hem of 50 meets the hem of 12 at its side, each lands short
+     * of the corner by the other's depth, 130 − 12 and 210 − 50.
+     */
+    @Test
+    void meetsADeeperHemAtItsCornerWhereBothLand() {
+        List<Point> at =
+                List.of(
+                        new Point(0, 0),
+                        new Point(130, 0),
+                        new Point(130, 210),
+                        new Point(0, 210),
+                        new Point(0, 0));
+        List<EdgeLine> apron = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            apron.add(EdgeLine.straight(at.get(i), at.get(i + 1)));
+        }
+        List<Double> depths = List.of(0.0, 12.0, 50.0, 0.0);
+        assertEquals(118, TurnedEdge.of(apron, 2, 50, depths).landingMm(), 1e-6);
+        assertEquals(160, TurnedEdge.of(apron, 1, 12, depths).landingMm(), 1e-6);
+        assertEquals(0, TurnedEdge.of(apron, 2, 50, depths).surplusMm(), 1e-6);
     }
 
     /** A square corner within the edge: both lines end on the mitre, and nothing is eased. */
