@@ -172,7 +172,7 @@ class StrangersTooTest {
 
         void holds(Map<String, Object> figures) {
             Object found = figures;
-            for (String step : path.split("/")) {
+            for (String step : path.split("/", -1)) {
                 found = inside(found, step);
             }
             assertTrue(found instanceof Number, path + " is " + found);
