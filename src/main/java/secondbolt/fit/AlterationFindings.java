@@ -15,12 +15,12 @@ import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Plural;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Alteration;
+import secondbolt.pattern.Pattern;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
-import secondbolt.pattern.Pattern;
 
 /**
  * What a maker should know of her alterations.
@@ -142,9 +142,7 @@ record AlterationFindings(FitResult result, Tape tape) {
                                         + ": "
                                         + tape.print(
                                                 Limb.each(
-                                                        share.by().size(),
-                                                        share.pieces(),
-                                                        pattern))
+                                                        share.by().size(), share.pieces(), pattern))
                                         + " round each.")
                 .orElse(", spread evenly round the body.");
     }

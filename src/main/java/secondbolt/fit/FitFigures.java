@@ -57,7 +57,10 @@ final class FitFigures {
     private static Figures figures(Made made) {
         return new Figures()
                 .text("what", made.what())
-                .text("measures", String.join(", ", made.measures().stream().map(FinishedMeasure::word).toList()))
+                .text(
+                        "measures",
+                        String.join(
+                                ", ", made.measures().stream().map(FinishedMeasure::word).toList()))
                 .length("drawn", made.before())
                 .toldLength("altered", made.after(), "finished, " + made.what());
     }

@@ -22,8 +22,7 @@ import secondbolt.wearer.Wearer;
 final class FitSize {
     private FitSize() {}
 
-    static SizeResult of(
-            FitResult result, MadeMeasures made, Optional<Wearer> wearer, Tape tape) {
+    static SizeResult of(FitResult result, MadeMeasures made, Optional<Wearer> wearer, Tape tape) {
         Meanings meanings = result.pattern().meanings();
         Map<BodyMeasure, Length> levels = BodyLevels.of(result.pieces(), meanings);
         Set<String> sides = meanings.edgeNames(Serves.SIDE).keySet();

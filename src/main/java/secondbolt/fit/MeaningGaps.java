@@ -116,7 +116,8 @@ record MeaningGaps(FitResult result, SizeResult size) {
                     @Override
                     public Optional<Open> widen(Alteration.Widen widen) {
                         boolean isOpen =
-                                !meanings().isKnown(widen.edges()) && isCompared(AddedMeasures.ALL_ROUND);
+                                !meanings().isKnown(widen.edges())
+                                        && isCompared(AddedMeasures.ALL_ROUND);
                         return isOpen ? Optional.of(edges(widen)) : Optional.empty();
                     }
                 });

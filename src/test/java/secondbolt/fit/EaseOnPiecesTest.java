@@ -97,9 +97,7 @@ class EaseOnPiecesTest {
     void aPieceThatWasCutCountsAsItIs() {
         String cut = "cut so far: [{piece: vorn, cloth: sheet, at: [0, 0], altered: none}]\n";
         assertEquals(
-                List.of(
-                        "bust 102 cm ease 10 cm on the pieces",
-                        "hip 112 cm ease 14 cm"),
+                List.of("bust 102 cm ease 10 cm on the pieces", "hip 112 cm ease 14 cm"),
                 finished("finished: {hip: 110}", cut));
     }
 
@@ -110,9 +108,7 @@ class EaseOnPiecesTest {
                 "cut so far: [{piece: vorn, cloth: sheet, at: [0, 0], altered: [{widen: Naht, by:"
                         + " 2}]}]\n";
         assertEquals(
-                List.of(
-                        "bust 103 cm ease 11 cm on the pieces",
-                        "hip 113 cm ease 15 cm"),
+                List.of("bust 103 cm ease 11 cm on the pieces", "hip 113 cm ease 15 cm"),
                 finished("finished: {hip: 110}", cut));
     }
 

@@ -44,9 +44,9 @@ class FitSizeTest {
         FitResult fit =
                 FitCalculation.work(
                         project.pattern().orElseThrow(), project.alterations(), Tape.CENTIMETRE);
-        return FitSize.of(
-                        fit, MadeMeasures.of(fit), project.wearer(), Tape.CENTIMETRE)
-               .suggestions().stream()
+        return FitSize.of(fit, MadeMeasures.of(fit), project.wearer(), Tape.CENTIMETRE)
+                .suggestions()
+                .stream()
                 .map(SizeResult.Suggestion::yaml)
                 .flatMap(Optional::stream)
                 .toList();
@@ -104,7 +104,8 @@ class FitSizeTest {
                 alterations: [{widen: [right, left], by: 4}, {lengthen: rise, by: 1.5}]
                 """;
         WrittenPattern pattern = WrittenPattern.of(text);
-        SizeResult size = FitSize.of(
+        SizeResult size =
+                FitSize.of(
                         pattern.sound(),
                         MadeMeasures.of(pattern.sound()),
                         Optional.empty(),

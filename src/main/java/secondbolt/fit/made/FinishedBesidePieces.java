@@ -45,8 +45,7 @@ public final class FinishedBesidePieces {
         return made.of(measure == BodyMeasure.CHEST ? BodyMeasure.BUST : measure);
     }
 
-    private static Finding differs(
-            FinishedMeasure measure, Length written, Made made, Tape tape) {
+    private static Finding differs(FinishedMeasure measure, Length written, Made made, Tape tape) {
         return new Finding(
                 "finished-differs",
                 new Subject.Whole("finished"),

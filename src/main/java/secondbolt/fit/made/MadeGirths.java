@@ -22,9 +22,9 @@ import secondbolt.wearer.BodyMeasure;
 import secondbolt.wearer.FinishedMeasure;
 
 /**
- * How far round the garment goes at its waist, hem and wrist, at a bust, waist or hip of which every
- * piece tells how far down it lies, and at the underarm; round one limb where pieces go round a limb. Pieces sewn to one
- * another down their length go round together.
+ * How far round the garment goes at its waist, hem and wrist, at a bust, waist or hip of which
+ * every piece tells how far down it lies, and at the underarm; round one limb where pieces go round
+ * a limb. Pieces sewn to one another down their length go round together.
  *
  * @param result the pattern, altered
  */
@@ -281,8 +281,7 @@ record MadeGirths(FitResult result) {
             ends.at(drawn, there.left());
             ends.at(drawn, there.right());
             beforeMm += drawn.piece().timesRoundTheBody() * there.mm();
-            afterMm +=
-                    drawn.piece().timesRoundTheBody() * altered.level(nowMm.get()).mm();
+            afterMm += drawn.piece().timesRoundTheBody() * altered.level(nowMm.get()).mm();
         }
         return Optional.of(
                 new Made(

@@ -127,9 +127,7 @@ final class MadeLengths {
         for (String edge : piece.edges().toList()) {
             boolean isInside = piece.serves(edge, Serves.INSEAM);
             boolean isDown = waist.filter(w -> piece.meet(edge, w)).isPresent();
-            if (!edge.equals(hem.get())
-                    && piece.meet(edge, hem.get())
-                    && (isInside || isDown)) {
+            if (!edge.equals(hem.get()) && piece.meet(edge, hem.get()) && (isInside || isDown)) {
                 Way way = along(piece, edge, hem.get());
                 String words =
                         (isInside ? "from the crotch" : "from the waist") + " along its " + edge;
@@ -146,8 +144,7 @@ final class MadeLengths {
         if (isInside) {
             return List.of(BodyMeasure.INSIDE_LEG);
         }
-        boolean isLeg =
-                Limb.of(piece.piece(), pattern().meanings()).equals(Optional.of(Limb.LEG));
+        boolean isLeg = Limb.of(piece.piece(), pattern().meanings()).equals(Optional.of(Limb.LEG));
         if (isLeg) {
             return piece.serves(edge, Serves.OUTSEAM) || piece.serves(edge, Serves.SIDE)
                     ? List.of(BodyMeasure.OUTSIDE_LEG)
@@ -208,10 +205,7 @@ final class MadeLengths {
                                         .map(
                                                 after ->
                                                         new Made(
-                                                                what,
-                                                                measures,
-                                                                before,
-                                                                after,
+                                                                what, measures, before, after,
                                                                 List.of())));
     }
 }

@@ -67,8 +67,8 @@ record SewnBelow(Pattern pattern, Lengths drawn) {
     }
 
     /**
-     * The last or first piece of a way, if it is a strip of which nothing tells whether it is folded
-     * in two: its other edge is sewn to nothing and is no hem.
+     * The last or first piece of a way, if it is a strip of which nothing tells whether it is
+     * folded in two: its other edge is sewn to nothing and is no hem.
      */
     boolean mayBeFolded(Way.Step step) {
         boolean isEnd = LowerEdge.ENDS.stream().anyMatch(s -> serves(step.end(), s));
@@ -94,11 +94,7 @@ record SewnBelow(Pattern pattern, Lengths drawn) {
                         () ->
                                 piece.shape()
                                         .asTaped()
-                                        .map(
-                                                t ->
-                                                        t.across()
-                                                                .orShorter(t.along())
-                                                                .millimetres()))
+                                        .map(t -> t.across().orShorter(t.along()).millimetres()))
                 .filter(mm -> mm <= WIDEST_BAND.millimetres())
                 .isPresent();
     }
@@ -138,8 +134,7 @@ record SewnBelow(Pattern pattern, Lengths drawn) {
             return Optional.empty();
         }
         return Optional.of(
-                new Way.Step(
-                        Way.Kind.ACROSS, on.piece(), on.edge(), end.orElse("lower edge")));
+                new Way.Step(Way.Kind.ACROSS, on.piece(), on.edge(), end.orElse("lower edge")));
     }
 
     /** Folded in two, both its long edges are sewn to the same, or to each other. */

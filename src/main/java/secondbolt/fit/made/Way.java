@@ -109,8 +109,7 @@ record Way(List<Step> steps) {
         return switch (step.kind()) {
             case DOWN -> Optional.of(sewn.downMm(step.from(), step.to()));
             case ALONG ->
-                    lengths.edge(new PieceEdge(step.piece(), step.from()))
-                            .map(Length::millimetres);
+                    lengths.edge(new PieceEdge(step.piece(), step.from())).map(Length::millimetres);
             case ACROSS -> acrossMm(step, sewn);
             case FOLDED -> acrossMm(step, sewn).map(mm -> mm / 2);
         };
@@ -120,10 +119,7 @@ record Way(List<Step> steps) {
         return sewn.piece()
                 .shape()
                 .asTaped()
-                .map(
-                        taped ->
-                                LowerEdge.boxMm(
-                                        sewn.piece(), taped, step.from(), sewn.pattern()))
+                .map(taped -> LowerEdge.boxMm(sewn.piece(), taped, step.from(), sewn.pattern()))
                 .or(() -> sewn.acrossMm(step.from(), step.to()));
     }
 }

@@ -73,9 +73,7 @@ class LengthsOverJoinsTest {
     @Test
     void aTypedLengthIsHeldAgainstThePieces() {
         String told =
-                WrittenPattern.cm(DRESS.replace("LENGTH", "96"))
-                        .coded("finished-differs")
-                        .get(0);
+                WrittenPattern.cm(DRESS.replace("LENGTH", "96")).coded("finished-differs").get(0);
         assertTrue(told.contains("the back length is 96 cm"), told);
         assertTrue(told.contains("the pieces as drawn measure 100 cm"), told);
         assertTrue(told.contains("`finished: {back length: 100}`"), told);
