@@ -385,6 +385,11 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern",
                         "fit.seam",
+                        "fit.alter",
+                        "fit.cut",
+                        "fit.size",
+                        "wearer",
+                        "worksheet",
                         "fit.result"));
         rooms.put(
                 "fit.stretch",

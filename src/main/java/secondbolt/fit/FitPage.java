@@ -103,15 +103,14 @@ record FitPage(Pattern pattern, Tape tape) {
     /** What the pieces measure; nothing if none tells. */
     List<Block> made(MadeMeasures made) {
         List<Block> blocks = new ArrayList<>();
-        List<Made> all = new ArrayList<>(made.lengths());
-        all.addAll(made.girths());
+        List<Made> all = made.all();
         if (!all.isEmpty()) {
             blocks.add(new Block.Heading("How long and how wide it will be"));
             blocks.add(
                     new Block.Prose(
-                            "From the drawn pieces of the outside, along their sewing lines, darts"
-                                    + " and pleats taken up. What is sewn on, a cuff or a band, is"
-                                    + " not in it."));
+                            "From the pieces of the outside, along their sewing lines, darts and"
+                                    + " pleats taken up, and over every piece that is sewn on"
+                                    + " below: a skirt, a tier, a cuff, a band."));
             blocks.add(
                     new Block.Rows(
                             new Table(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import secondbolt.fit.made.AddedMeasures;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeCalculation;
 import secondbolt.fit.size.SizeResult;
@@ -73,7 +74,7 @@ record MeaningGaps(FitResult result, SizeResult size) {
 
                         @Override
                         public Boolean widen(Alteration.Widen widen) {
-                            if (isCompared(FitSize.ALL_ROUND)) {
+                            if (isCompared(AddedMeasures.ALL_ROUND)) {
                                 widen.edges().stream()
                                         .filter(sides::containsKey)
                                         .forEach(edge -> used.put(edge, sides.get(edge)));
@@ -115,7 +116,8 @@ record MeaningGaps(FitResult result, SizeResult size) {
                     @Override
                     public Optional<Open> widen(Alteration.Widen widen) {
                         boolean isOpen =
-                                !meanings().isKnown(widen.edges()) && isCompared(FitSize.ALL_ROUND);
+                                !meanings().isKnown(widen.edges())
+                                        && isCompared(AddedMeasures.ALL_ROUND);
                         return isOpen ? Optional.of(edges(widen)) : Optional.empty();
                     }
                 });

@@ -51,7 +51,7 @@ final class SizeGaps {
                             "Copy the body measurements printed with the pattern under `pattern:"
                                     + " sizes`."));
         }
-        if (input.sizes().finished().isEmpty()) {
+        if (input.sizes().finished().isEmpty() && !areOnPieces()) {
             open.add(
                     new Open(
                             "the finished garment's measurements",
@@ -60,6 +60,13 @@ final class SizeGaps {
                                     + " without allowances and darts, all round; write them under"
                                     + " `pattern: finished`."));
         }
+    }
+
+    /** Whether the pieces tell every girth of the trunk that is compared, and one at least. */
+    private boolean areOnPieces() {
+        List<BodyMeasure> trunk =
+                BodyDifferences.WIDTHS.stream().filter(m -> input.body(m).isPresent()).toList();
+        return !trunk.isEmpty() && trunk.stream().allMatch(input::isMeasuredOnPieces);
     }
 
     private void measurements() {

@@ -51,6 +51,7 @@ public record SizeResult(
      * @param ease the finished garment less the body; negative if it is smaller
      * @param nearest the size nearest to the body
      * @param usual the wearing ease usual there, if a source tells
+     * @param onPieces whether the finished garment is measured on its pieces, and not told
      */
     public record Measurement(
             BodyMeasure name,
@@ -59,7 +60,8 @@ public record SizeResult(
             Optional<Length> finished,
             Optional<Length> ease,
             Optional<String> nearest,
-            Optional<Usual> usual) {}
+            Optional<Usual> usual,
+            boolean onPieces) {}
 
     /**
      * The wearing ease the sources ask for, from the least of any to the most of any.
@@ -99,6 +101,13 @@ public record SizeResult(
                         .length("finished", measurement.finished())
                         .length("ease", measurement.ease());
         measurement.nearest().ifPresent(size -> figures.text("nearest", size));
+        measurement
+                .finished()
+                .ifPresent(
+                        f ->
+                                figures.text(
+                                        "finished_from",
+                                        measurement.onPieces() ? "pieces" : "told"));
         return figures;
     }
 

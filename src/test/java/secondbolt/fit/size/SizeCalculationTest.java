@@ -93,7 +93,7 @@ class SizeCalculationTest {
     @Test
     void tellsWhatABlendRedraws() {
         SizeInput.Pieces pieces =
-                new SizeInput.Pieces(Map.of(), List.of("side"), Map.of(), Map.of());
+                new SizeInput.Pieces(Map.of(), List.of("side"), Map.of(), Map.of(), Map.of());
         SizeInput input =
                 Written.input(
                         "cm",
@@ -105,8 +105,8 @@ class SizeCalculationTest {
         assertEquals(
                 List.of(
                         "From the bust line down to the hip line redraw from size 18 to size 16"
-                                + " along the seam `side`, on every piece with that seam, its facing"
-                                + " and lining too."),
+                            + " along the seam `side`, on every piece with that seam, its facing"
+                            + " and lining too."),
                 result.redraw());
     }
 
