@@ -55,7 +55,7 @@ record FitPage(Pattern pattern, Tape tape) {
         if (!altered.open().isEmpty()) {
             String open =
                     altered.open().stream()
-                            .map(PieceEdge::toString)
+                            .map(PieceEdge::words)
                             .collect(Collectors.joining(", "));
             blocks.add(new Block.Prose("Not known by tape, whether it changes: " + open + "."));
         }
@@ -137,7 +137,7 @@ record FitPage(Pattern pattern, Tape tape) {
 
     private List<Table.Cell> row(Altered.Change change) {
         return List.of(
-                Table.Cell.of(change.edge().toString()),
+                Table.Cell.of(change.edge().heading()),
                 Table.Cell.of(tape, change.before()),
                 Table.Cell.of(tape, change.after()));
     }
@@ -166,9 +166,9 @@ record FitPage(Pattern pattern, Tape tape) {
     private List<Table.Cell> row(SeamCheck check) {
         Seam seam = check.seam();
         return List.of(
-                Table.Cell.of(seam.first().value().toString()),
+                Table.Cell.of(seam.first().value().heading()),
                 Table.Cell.of(side(check.isKnown(seam.first().value()), check.after().first())),
-                Table.Cell.of(seam.second().value().toString()),
+                Table.Cell.of(seam.second().value().heading()),
                 Table.Cell.of(side(check.isKnown(seam.second().value()), check.after().second())),
                 Table.Cell.of(meant(seam)),
                 Table.Cell.of(

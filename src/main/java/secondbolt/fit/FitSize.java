@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import secondbolt.fit.alter.WidenShare;
 import secondbolt.fit.alter.WidthSharing;
 import secondbolt.fit.made.Limb;
@@ -54,10 +55,25 @@ final class FitSize {
                         lines(meanings),
                         List.copyOf(sides),
                         levels,
-                        added(result.alterations(), result.pattern(), sides, levels));
+                        added(result.alterations(), result.pattern(), sides, levels),
+                        made(meanings));
         return SizeCalculation.work(
                 new SizeInput(
                         wearer, result.pattern().sizes(), pieces, result.stretch().round(), tape));
+    }
+
+    private static SizeInput.Made made(Meanings meanings) {
+        if (hasAny(meanings, Serves.SHOULDER, Serves.ARMHOLE, Serves.NECKLINE, Serves.CAP)) {
+            return SizeInput.Made.FROM_THE_SHOULDERS;
+        }
+        if (hasAny(meanings, Serves.INSEAM, Serves.CROTCH)) {
+            return SizeInput.Made.LEGS;
+        }
+        return hasAny(meanings, Serves.WAIST) ? SizeInput.Made.SKIRT : SizeInput.Made.UNKNOWN;
+    }
+
+    private static boolean hasAny(Meanings meanings, Serves... sought) {
+        return Stream.of(sought).anyMatch(s -> !meanings.edgeNames(s).isEmpty());
     }
 
     /** For each length of the body, the line it is altered at. */

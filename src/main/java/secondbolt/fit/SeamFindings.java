@@ -15,6 +15,7 @@ import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Seam;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Subject;
 
 /**
@@ -94,7 +95,7 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 Level.WARNING,
                 "Whether this seam still meets after the alterations is not known: "
                         + check.open().stream()
-                                .map(term -> term.edge().toString())
+                                .map(term -> term.edge().words())
                                 .collect(Collectors.joining(", "))
                         + (several ? " are" : " is")
                         + " known by tape, which does not show whether the alterations change "
@@ -115,11 +116,11 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 check,
                 "seam-stretched-on",
                 Level.NOTE,
-                strip
+                Sentence.capital(strip.words())
                         + ", "
                         + tape.printBoth(band)
                         + ", is stretched on to "
-                        + other
+                        + other.words()
                         + ", "
                         + tape.printBoth(edge)
                         + "; it stretches as far as "
@@ -139,7 +140,7 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 check,
                 "seam-band-too-short",
                 Level.STOP,
-                band
+                Sentence.capital(band.words())
                         + ", "
                         + tape.printBoth(isFirst ? sides.first() : sides.second())
                         + ", is to be stretched on to "
@@ -206,7 +207,8 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                     "seam-cap-longer",
                     Level.NOTE,
                     "The cap is longer than its armhole, as is usual: " + amounts + usual(),
-                    "If it is meant, write it down: " + ease(check, cap) + ".");
+                            "If it is meant, write it down: " + ease(check, cap) + ".")
+                    .citing(CapEase.SOURCES);
         }
         return told(
                 check,
@@ -222,7 +224,8 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                         + gather(cap)
                         + (cap.isFar(tape)
                                 ? "."
-                                : "; if it is eased in, " + ease(check, cap) + "."));
+                                : "; if it is eased in, " + ease(check, cap) + "."))
+                .citing(CapEase.SOURCES);
     }
 
     private Finding easeNotMet(SeamCheck check, CapEase cap, String amounts) {
@@ -233,7 +236,8 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 "The ease written on this join is not met: " + amounts + usual(),
                 "Measure both edges again. If it is right as drawn, write "
                         + (cap.isFar(tape) ? gather(cap) + ", gathered" : ease(check, cap))
-                        + ".");
+                        + ".")
+                .citing(CapEase.SOURCES);
     }
 
     private Finding muchEase(SeamCheck check, CapEase cap) {
@@ -245,7 +249,8 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                         + tape.print(cap.ofEach())
                         + "."
                         + usual(),
-                "Try it on a scrap. If it is gathered, write " + gather(cap) + ".");
+                "Try it on a scrap. If it is gathered, write " + gather(cap) + ".")
+                .citing(CapEase.SOURCES);
     }
 
     private String usual() {
@@ -282,8 +287,8 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
         String off =
                 (difference.isNegative() ? "too short by " : "too long by ")
                         + tape.printSmallBoth(difference.size());
-        String first = check.seam().first().value() + " is " + tape.print(check.after().first());
-        String second = check.seam().second().value() + " of " + tape.print(check.after().second());
+        String first = check.seam().first().value().words() + " is " + tape.print(check.after().first());
+        String second = check.seam().second().value().words() + " of " + tape.print(check.after().second());
         return isMeantAlike(check.seam())
                 ? first + ", " + off + " for " + second + "."
                 : first

@@ -44,7 +44,8 @@ final class EndFindings {
             where.addAll(corners(edge, true));
             for (HemEdge.Neighbour next : List.of(edge.ends().start(), edge.ends().end())) {
                 if (next.kind() == HemEdge.Neighbour.Kind.HEM) {
-                    where.add(edge.edge() + ", where it meets the hem of " + next.name());
+                    where.add(
+                            edge.edge().words() + ", where it meets the next edge, " + next.name());
                 }
             }
         }
@@ -82,7 +83,7 @@ final class EndFindings {
                 .filter(corner -> corner.turnsRadians() > 0 == pointingOut)
                 .map(
                         corner ->
-                                edge.edge()
+                                edge.edge().words()
                                         + ", "
                                         + about.tape().print(HemEdge.mm(corner.alongMm()))
                                         + " from its start")

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
+import secondbolt.worksheet.Sentence;
 
 /**
  * What is widened or narrowed to follow the body, down the side.
@@ -175,7 +176,7 @@ final class WidthSuggestions {
 
     private String whole(String verb, Length by) {
         return " "
-                + SuggestionWords.capital(verb)
+                + Sentence.capital(verb)
                 + " the side by "
                 + input.tape().print(by.size())
                 + " in all round, from top to bottom; an armhole or waistband that ends there"
@@ -184,7 +185,7 @@ final class WidthSuggestions {
 
     private String taper(String verb, BodyMeasure above, Step step, boolean isAll) {
         return " "
-                + SuggestionWords.capital(verb)
+                + Sentence.capital(verb)
                 + " the side from the "
                 + above.word()
                 + " line on, by "

@@ -93,7 +93,7 @@ class SizeCalculationTest {
     @Test
     void tellsWhatABlendRedraws() {
         SizeInput.Pieces pieces =
-                new SizeInput.Pieces(Map.of(), List.of("side"), Map.of(), Map.of());
+                new SizeInput.Pieces(Map.of(), List.of("side"), Map.of(), Map.of(), SizeInput.Made.UNKNOWN);
         SizeInput input =
                 Written.input(
                         "cm",
