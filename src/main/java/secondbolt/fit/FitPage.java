@@ -93,11 +93,11 @@ record FitPage(Pattern pattern, Tape tape) {
                 .filter(limb -> count > 1)
                 .map(
                         limb ->
-                                " in all, "
+                                " altogether, "
                                         + tape.print(Limb.each(by.size(), pieces, pattern))
                                         + " round each of "
                                         + Plural.of(count, limb.word()))
-                .orElse(" in all round the body");
+                .orElse(" altogether round the body");
     }
 
     /** What the pieces measure; nothing if none tells. */

@@ -20,7 +20,7 @@ final class VisibleText {
     private static final Pattern FILES =
             Pattern.compile("(?s)<(style|head)\\b.*?</\\1>|<a class=\"file\".*?</a>");
     private static final Pattern LINES =
-            Pattern.compile("</?(p|h\\d|li|tr|dt|dd|div|caption|figcaption|text)\\b[^>]*>");
+            Pattern.compile("</?(p|h\\d|li|tr|td|th|dt|dd|div|caption|figcaption|text)\\b[^>]*>");
 
     private VisibleText() {}
 

@@ -179,7 +179,7 @@ final class WidthSuggestions {
                 + Sentence.capital(verb)
                 + " the side by "
                 + input.tape().print(by.size())
-                + " in all round, from top to bottom; an armhole or waistband that ends there"
+                + " altogether, from top to bottom; an armhole or waistband that ends there"
                 + " changes with it, so look at its seam.";
     }
 
@@ -190,7 +190,7 @@ final class WidthSuggestions {
                 + above.word()
                 + " line on, by "
                 + input.tape().print(step.by().size())
-                + " in all round from the "
+                + " altogether from the "
                 + step.measure().word()
                 + " line down"
                 + (isAll ? "." : ", beside what is altered further up.");
