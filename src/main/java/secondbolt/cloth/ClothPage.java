@@ -39,7 +39,8 @@ record ClothPage(Tape tape) {
     /** Each cloth by itself, then those that are used together. */
     List<Block> blocks(List<ClothResult> results, List<ClothStock> stocks) {
         List<Block> blocks = new ArrayList<>();
-        Optional<ClothResult> first = results.stream().filter(r -> r.best().isPresent()).findFirst();
+        Optional<ClothResult> first =
+                results.stream().filter(r -> r.best().isPresent()).findFirst();
         results.forEach(
                 result -> blocks.addAll(cloth(result, first.filter(result::equals).isPresent())));
         stocks.stream()

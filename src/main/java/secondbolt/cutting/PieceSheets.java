@@ -21,10 +21,10 @@ import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Pattern;
 import secondbolt.shape.Box;
+import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Subject;
-import secondbolt.worksheet.Sentence;
 
 /** The full-size sheets: one for each large piece, small ones together, all for a plotter. */
 final class PieceSheets {
@@ -88,7 +88,9 @@ final class PieceSheets {
         String title = "All pieces on one large page";
         Drawing drawing = together(title, PagePacking.large(frames(pieces)), pieces);
         List<List<String>> rows =
-                pieces.stream().map(p -> List.of(p.name(), Sentence.capital(p.instruction()))).toList();
+                pieces.stream()
+                        .map(p -> List.of(p.name(), Sentence.capital(p.instruction())))
+                        .toList();
         return new Sheet(
                 "all-pieces",
                 title,

@@ -12,8 +12,8 @@ import secondbolt.measure.Area;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Notes;
-import secondbolt.worksheet.Worksheet;
 import secondbolt.worksheet.Sentence;
+import secondbolt.worksheet.Worksheet;
 
 /**
  * What follows from each alteration, so that nothing further down is forgotten.

@@ -54,9 +54,7 @@ record FitPage(Pattern pattern, Tape tape) {
         }
         if (!altered.open().isEmpty()) {
             String open =
-                    altered.open().stream()
-                            .map(PieceEdge::words)
-                            .collect(Collectors.joining(", "));
+                    altered.open().stream().map(PieceEdge::words).collect(Collectors.joining(", "));
             blocks.add(new Block.Prose("Not known by tape, whether it changes: " + open + "."));
         }
         return blocks;

@@ -20,7 +20,6 @@ import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.shape.Box;
-import secondbolt.worksheet.Sentence;
 
 /**
  * Words for lays, the same on the page and on the sheets.

@@ -162,8 +162,7 @@ public record ProjectPage(
     }
 
     /** What holds of several cloths or closures alike is told once, with all their names. */
-    private static List<FoundView> gravestFirst(
-            List<Worksheet> worksheets, List<String> sources) {
+    private static List<FoundView> gravestFirst(List<Worksheet> worksheets, List<String> sources) {
         List<FoundView> views = new ArrayList<>();
         for (Finding.Level level : gravestFirst()) {
             for (Worksheet worksheet : worksheets) {
@@ -197,11 +196,7 @@ public record ProjectPage(
 
     private static Finding nameless(Finding finding) {
         return new Finding(
-                        finding.code(),
-                        NAMELESS,
-                        finding.level(),
-                        finding.text(),
-                        finding.remedy())
+                        finding.code(), NAMELESS, finding.level(), finding.text(), finding.remedy())
                 .citing(finding.sources());
     }
 

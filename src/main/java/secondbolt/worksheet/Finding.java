@@ -16,12 +16,7 @@ import java.util.regex.Pattern;
  *     them and lists them at its end
  */
 public record Finding(
-        String code,
-        Subject about,
-        Level level,
-        String text,
-        String remedy,
-        List<String> sources) {
+        String code, Subject about, Level level, String text, String remedy, List<String> sources) {
     private static final Pattern CODE = Pattern.compile("[a-z]+(-[a-z]+)*");
 
     /** How much hangs on a finding, least first. */

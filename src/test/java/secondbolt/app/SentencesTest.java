@@ -29,7 +29,8 @@ class SentencesTest {
 
     /** Keys and their marks that are no words of the trade. */
     private static final Pattern ONLY_IN_THE_FILE =
-            Pattern.compile("\\b(hidden use|sides measured|known by:|cut so far|prewash)\\b|[{}\\[\\]]");
+            Pattern.compile(
+                    "\\b(hidden use|sides measured|known by:|cut so far|prewash)\\b|[{}\\[\\]]");
 
     private static final Pattern SLIPS =
             Pattern.compile(

@@ -40,7 +40,10 @@ final class VisibleText {
         String page = Files.readString(site.resolve("index.html"));
         page = FILES.matcher(TYPED.matcher(page).replaceAll("…")).replaceAll("");
         page = page.replaceAll("<a href=\"workings.json\">.*?</a>", "");
-        page = LINES.matcher(page.replaceAll("\\s+", " ")).replaceAll("\n").replaceAll("<[^>]*>", "");
+        page =
+                LINES.matcher(page.replaceAll("\\s+", " "))
+                        .replaceAll("\n")
+                        .replaceAll("<[^>]*>", "");
         return page.replace("&#39;", "'").replace("&quot;", "\"").replace("&amp;", "&");
     }
 

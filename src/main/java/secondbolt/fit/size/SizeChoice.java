@@ -94,7 +94,9 @@ public record SizeChoice(
 
     /** Whether the bust is so much larger than the high bust that the latter decides. */
     static boolean goesByHighBust(Wearer wearer) {
-        return bustOverHighBust(wearer).filter(d -> !d.isShorterThan(FULL_BUST.metric())).isPresent();
+        return bustOverHighBust(wearer)
+                .filter(d -> !d.isShorterThan(FULL_BUST.metric()))
+                .isPresent();
     }
 
     /** By how much the bust is larger than the high bust, if both are known. */

@@ -109,7 +109,12 @@ record UsualEase(
     private static UsualEase men(
             BodyMeasure measure, Garment garment, int least, int most, String source) {
         return new UsualEase(
-                measure, garment, Build.MEN, quarters(least, source), Optional.of(quarters(most, source)), source);
+                measure,
+                garment,
+                Build.MEN,
+                quarters(least, source),
+                Optional.of(quarters(most, source)),
+                source);
     }
 
     private static UsualEase atLeast(BodyMeasure measure, Build build, int least, String source) {

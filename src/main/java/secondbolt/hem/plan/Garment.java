@@ -102,8 +102,6 @@ public enum Garment {
 
     /** Where these depths come from. */
     public String source() {
-        return this == CURTAIN
-                ? "a question-and-answer page on curtain hems"
-                : GUILD;
+        return this == CURTAIN ? "a question-and-answer page on curtain hems" : GUILD;
     }
 }

@@ -93,7 +93,8 @@ class SizeCalculationTest {
     @Test
     void tellsWhatABlendRedraws() {
         SizeInput.Pieces pieces =
-                new SizeInput.Pieces(Map.of(), List.of("side"), Map.of(), Map.of(), SizeInput.Made.UNKNOWN);
+                new SizeInput.Pieces(
+                        Map.of(), List.of("side"), Map.of(), Map.of(), SizeInput.Made.UNKNOWN);
         SizeInput input =
                 Written.input(
                         "cm",
