@@ -3,6 +3,7 @@ package secondbolt.closure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.closure.fastening.Fastening;
 import secondbolt.closure.row.ClosureResult;
 import secondbolt.closure.row.PlacketChange;
 import secondbolt.measure.Plural;
@@ -47,7 +48,7 @@ final class ClosureFindings {
                 change.moved().isEmpty()
                         ? ""
                         : "; "
-                                + result.closure().fastening().kind().word()
+                                + fasteners(result, change.moved().size())
                                 + " "
                                 + Plural.runs(change.moved())
                                 + " moved";
@@ -66,6 +67,11 @@ final class ClosureFindings {
                                                 + ".",
                                         "Use the printed strip; the marks on the pattern no longer"
                                                 + " hold."));
+    }
+
+    private static String fasteners(ClosureResult result, int count) {
+        Fastening.Kind kind = result.closure().fastening().kind();
+        return count == 1 ? kind.one() : kind.word();
     }
 
     /** A placket on edges of which it is not known whether the alterations changed them. */

@@ -125,13 +125,5 @@ final class ClothFindings {
                             + " and the area for hidden pieces counts them in.",
                     "");
         }
-        if (flaws.stream().anyMatch(f -> f.kind() != Flaw.Kind.FEATURE)) {
-            add(
-                    "cloth-stains-and-dye",
-                    Finding.Level.NOTE,
-                    "Dye does not hide a stain: most stains take it darker, and grease keeps it"
-                            + " out.",
-                    "Keep stained places out of pieces that are seen.");
-        }
     }
 }

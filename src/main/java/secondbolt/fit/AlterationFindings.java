@@ -41,7 +41,7 @@ record AlterationFindings(FitResult result, Tape tape) {
                 altered.changes().stream()
                         .map(Altered.Change::edge)
                         .filter(edge -> !joined.contains(edge) && !isAlone(edge))
-                        .map(PieceEdge::toString)
+                        .map(PieceEdge::words)
                         .collect(Collectors.joining(", "));
         return loose.isEmpty()
                 ? Optional.empty()

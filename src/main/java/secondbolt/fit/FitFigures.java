@@ -67,10 +67,10 @@ final class FitFigures {
 
     private static Figures figures(SeamCheck check) {
         if (!check.isKnown()) {
-            return new Figures().text("join", check.seam().words()).text("meets", "unknown");
+            return new Figures().text("join", check.seam().written()).text("meets", "unknown");
         }
         return new Figures()
-                .text("join", check.seam().words())
+                .text("join", check.seam().written())
                 .lengths("lengths", List.of(check.after().first(), check.after().second()))
                 .length("difference", check.after().difference())
                 .length("allowed", check.allowed())

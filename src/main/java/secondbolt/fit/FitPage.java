@@ -54,9 +54,7 @@ record FitPage(Pattern pattern, Tape tape) {
         }
         if (!altered.open().isEmpty()) {
             String open =
-                    altered.open().stream()
-                            .map(PieceEdge::toString)
-                            .collect(Collectors.joining(", "));
+                    altered.open().stream().map(PieceEdge::words).collect(Collectors.joining(", "));
             blocks.add(new Block.Prose("Not known by tape, whether it changes: " + open + "."));
         }
         return blocks;
@@ -93,11 +91,11 @@ record FitPage(Pattern pattern, Tape tape) {
                 .filter(limb -> count > 1)
                 .map(
                         limb ->
-                                " in all, "
+                                " altogether, "
                                         + tape.print(Limb.each(by.size(), pieces, pattern))
                                         + " round each of "
                                         + Plural.of(count, limb.word()))
-                .orElse(" in all round the body");
+                .orElse(" altogether round the body");
     }
 
     /** What the pieces measure; nothing if none tells. */
@@ -136,7 +134,7 @@ record FitPage(Pattern pattern, Tape tape) {
 
     private List<Table.Cell> row(Altered.Change change) {
         return List.of(
-                Table.Cell.of(change.edge().toString()),
+                Table.Cell.of(change.edge().heading()),
                 Table.Cell.of(tape, change.before()),
                 Table.Cell.of(tape, change.after()));
     }
@@ -165,9 +163,9 @@ record FitPage(Pattern pattern, Tape tape) {
     private List<Table.Cell> row(SeamCheck check) {
         Seam seam = check.seam();
         return List.of(
-                Table.Cell.of(seam.first().value().toString()),
+                Table.Cell.of(seam.first().value().heading()),
                 Table.Cell.of(side(check.isKnown(seam.first().value()), check.after().first())),
-                Table.Cell.of(seam.second().value().toString()),
+                Table.Cell.of(seam.second().value().heading()),
                 Table.Cell.of(side(check.isKnown(seam.second().value()), check.after().second())),
                 Table.Cell.of(meant(seam)),
                 Table.Cell.of(

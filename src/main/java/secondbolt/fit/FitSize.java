@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import secondbolt.fit.made.AddedMeasures;
 import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitResult;
@@ -32,7 +33,8 @@ final class FitSize {
                         List.copyOf(sides),
                         levels,
                         AddedMeasures.of(result, levels),
-                        measured(made));
+                        measured(made),
+                        made(meanings));
         return SizeCalculation.work(
                 new SizeInput(
                         wearer, result.pattern().sizes(), pieces, result.stretch().round(), tape));
@@ -42,6 +44,20 @@ final class FitSize {
         Map<BodyMeasure, Length> measured = new LinkedHashMap<>();
         made.girthsOfTheBody().forEach((measure, girth) -> measured.put(measure, girth.after()));
         return measured;
+    }
+
+    private static SizeInput.Made made(Meanings meanings) {
+        if (hasAny(meanings, Serves.SHOULDER, Serves.ARMHOLE, Serves.NECKLINE, Serves.CAP)) {
+            return SizeInput.Made.FROM_THE_SHOULDERS;
+        }
+        if (hasAny(meanings, Serves.INSEAM, Serves.CROTCH)) {
+            return SizeInput.Made.LEGS;
+        }
+        return hasAny(meanings, Serves.WAIST) ? SizeInput.Made.SKIRT : SizeInput.Made.UNKNOWN;
+    }
+
+    private static boolean hasAny(Meanings meanings, Serves... sought) {
+        return Stream.of(sought).anyMatch(s -> !meanings.edgeNames(s).isEmpty());
     }
 
     /** For each length of the body, the line it is altered at. */

@@ -16,6 +16,7 @@ import secondbolt.pattern.Pattern;
 import secondbolt.pattern.Seam;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Subject;
 
 /**
@@ -95,7 +96,7 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 Level.WARNING,
                 "Whether this seam still meets after the alterations is not known: "
                         + check.open().stream()
-                                .map(term -> term.edge().toString())
+                                .map(term -> term.edge().words())
                                 .collect(Collectors.joining(", "))
                         + (several ? " are" : " is")
                         + " known by tape, which does not show whether the alterations change "
@@ -116,11 +117,11 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 check,
                 "seam-stretched-on",
                 Level.NOTE,
-                strip
+                Sentence.capital(strip.words())
                         + ", "
                         + tape.printBoth(band)
                         + ", is stretched on to "
-                        + other
+                        + other.words()
                         + ", "
                         + tape.printBoth(edge)
                         + "; it stretches as far as "
@@ -140,7 +141,7 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 check,
                 "seam-band-too-short",
                 Level.STOP,
-                band
+                Sentence.capital(band.words())
                         + ", "
                         + tape.printBoth(isFirst ? sides.first() : sides.second())
                         + ", is to be stretched on to "
@@ -212,50 +213,54 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
     private Finding longerCap(SeamCheck check, CapEase cap, String amounts) {
         if (!cap.isMuch(tape)) {
             return told(
-                    check,
-                    "seam-cap-longer",
-                    Level.NOTE,
-                    "The cap is longer than its armhole, as is usual: " + amounts + usual(),
-                    "If it is meant, write it down: " + ease(check, cap) + ".");
+                            check,
+                            "seam-cap-longer",
+                            Level.NOTE,
+                            "The cap is longer than its armhole, as is usual: " + amounts + usual(),
+                            "If it is meant, write it down: " + ease(check, cap) + ".")
+                    .citing(CapEase.SOURCES);
         }
         return told(
-                check,
-                cap.isFar(tape) ? "seam-cap-far-too-long" : "seam-cap-too-long",
-                cap.isFar(tape) ? Level.STOP : Level.WARNING,
-                (cap.isFar(tape)
-                                ? "The cap is far longer than its armhole, more than can be eased"
-                                        + " in: "
-                                : "The cap is longer than its armhole by more than is usual: ")
-                        + amounts
-                        + usual(),
-                "Measure both edges again. If it is gathered, write "
-                        + gather(cap)
-                        + (cap.isFar(tape)
-                                ? "."
-                                : "; if it is eased in, " + ease(check, cap) + "."));
+                        check,
+                        cap.isFar(tape) ? "seam-cap-far-too-long" : "seam-cap-too-long",
+                        cap.isFar(tape) ? Level.STOP : Level.WARNING,
+                        (cap.isFar(tape)
+                                        ? "The cap is far longer than its armhole, more than can be eased"
+                                                + " in: "
+                                        : "The cap is longer than its armhole by more than is usual: ")
+                                + amounts
+                                + usual(),
+                        "Measure both edges again. If it is gathered, write "
+                                + gather(cap)
+                                + (cap.isFar(tape)
+                                        ? "."
+                                        : "; if it is eased in, " + ease(check, cap) + "."))
+                .citing(CapEase.SOURCES);
     }
 
     private Finding easeNotMet(SeamCheck check, CapEase cap, String amounts) {
         return told(
-                check,
-                "seam-ease-not-met",
-                cap.isFar(tape) ? Level.STOP : Level.WARNING,
-                "The ease written on this join is not met: " + amounts + usual(),
-                "Measure both edges again. If it is right as drawn, write "
-                        + (cap.isFar(tape) ? gather(cap) + ", gathered" : ease(check, cap))
-                        + ".");
+                        check,
+                        "seam-ease-not-met",
+                        cap.isFar(tape) ? Level.STOP : Level.WARNING,
+                        "The ease written on this join is not met: " + amounts + usual(),
+                        "Measure both edges again. If it is right as drawn, write "
+                                + (cap.isFar(tape) ? gather(cap) + ", gathered" : ease(check, cap))
+                                + ".")
+                .citing(CapEase.SOURCES);
     }
 
     private Finding muchEase(SeamCheck check, CapEase cap) {
         return told(
-                check,
-                "seam-cap-ease-much",
-                cap.isFar(tape) ? Level.WARNING : Level.CAUTION,
-                "The ease written on this join is more than is usual in a cap: "
-                        + tape.print(cap.ofEach())
-                        + "."
-                        + usual(),
-                "Try it on a scrap. If it is gathered, write " + gather(cap) + ".");
+                        check,
+                        "seam-cap-ease-much",
+                        cap.isFar(tape) ? Level.WARNING : Level.CAUTION,
+                        "The ease written on this join is more than is usual in a cap: "
+                                + tape.print(cap.ofEach())
+                                + "."
+                                + usual(),
+                        "Try it on a scrap. If it is gathered, write " + gather(cap) + ".")
+                .citing(CapEase.SOURCES);
     }
 
     private String usual() {
@@ -292,8 +297,10 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
         String off =
                 (difference.isNegative() ? "too short by " : "too long by ")
                         + tape.printSmallBoth(difference.size());
-        String first = check.seam().first().value() + " is " + tape.print(check.after().first());
-        String second = check.seam().second().value() + " of " + tape.print(check.after().second());
+        String first =
+                check.seam().first().value().words() + " is " + tape.print(check.after().first());
+        String second =
+                check.seam().second().value().words() + " of " + tape.print(check.after().second());
         return isMeantAlike(check.seam())
                 ? first + ", " + off + " for " + second + "."
                 : first

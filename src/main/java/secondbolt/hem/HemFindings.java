@@ -58,7 +58,7 @@ final class HemFindings {
                                         "hem-fold-open",
                                         Level.WARNING,
                                         "Whether the alterations change "
-                                                + edge.edge()
+                                                + edge.edge().words()
                                                 + " is not known: its fold is told as it was"
                                                 + " taped.",
                                         "Write which edges the moved lines of "

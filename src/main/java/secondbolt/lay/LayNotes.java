@@ -71,7 +71,7 @@ record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
             assumed.add(
                     new Assumed(
                             "how much of a bolt the selvages take",
-                            tape.print(BoltWidth.SELVAGES.on(tape)) + " in all",
+                            tape.print(BoltWidth.SELVAGES.on(tape)) + " together",
                             BoltWidth.SELVAGES.source()));
         }
         assumed.addAll(assumedOfInterfacing());

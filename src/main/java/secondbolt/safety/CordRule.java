@@ -100,8 +100,7 @@ record CordRule(WearerAge wearer, Tape tape) {
     }
 
     private Finding atTheNeck(Cord cord) {
-        String where =
-                cord.name() + " lies at the " + cord.place().orElseThrow().word() + taken(cord);
+        String where = "It lies at the " + cord.place().orElseThrow().word() + taken(cord);
         if (wearer.isUnder(NONE_AT_THE_NECK_UNDER)) {
             return found(
                     cord,

@@ -45,7 +45,7 @@ class HemFindingsTest {
                 all,
                 "hem-too-full",
                 Level.WARNING,
-                "skirt.hem 15.7 cm (13.7 %, 4 times round)",
+                "the hem of the skirt 15.7 cm (13.7 %, 4 times round)",
                 "Up to 1.9 cm deep",
                 "turned: faced",
                 "Baldt",
@@ -71,7 +71,7 @@ class HemFindingsTest {
                 findings(CIRCLE, "hems: {h: {on: [skirt.hem], depth: 1.2, turned: once}}"),
                 "hem-eased",
                 Level.NOTE,
-                "skirt.hem 3.75 cm (3.1 %, 4 times round)",
+                "the hem of the skirt 3.75 cm (3.1 %, 4 times round)",
                 "Ease-stitch 6 mm from the raw edge");
     }
 
@@ -177,7 +177,7 @@ class HemFindingsTest {
                         "hems: {h: {on: [cloth.bottom, cloth.left], depth: 2, turned: twice}}"),
                 "hem-corner",
                 Level.NOTE,
-                "cloth.bottom, where it meets the hem of left",
+                "the bottom edge of the cloth, where it meets the left edge of the cloth",
                 "mitre");
     }
 
@@ -191,7 +191,7 @@ class HemFindingsTest {
                         "hems: {h: {on: [skirt.hem], depth: 2, turned: twice}}"),
                 "hem-fold-open",
                 Level.WARNING,
-                "skirt.hem is not known",
+                "the hem of the skirt is not known",
                 "stands with the fit");
     }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
+import secondbolt.worksheet.Sentence;
 
 /**
  * What is lengthened or shortened to follow the body.
@@ -87,7 +88,7 @@ record LengthSuggestions(BodyDifferences differences, SuggestionWords words) {
         String name = line.orElse(how.lines().get(0).word());
         String action =
                 line.isPresent()
-                        ? SuggestionWords.capital(verb)
+                        ? Sentence.capital(verb)
                                 + " at the line `"
                                 + name
                                 + "`, on all pieces that carry it."

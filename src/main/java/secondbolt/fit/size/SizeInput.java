@@ -37,6 +37,18 @@ public record SizeInput(
     static final Convention WORTH_IT =
             Convention.common(Length.ofInches(1, 4), Length.ofMillimetres(5));
 
+    /** What the pieces of a pattern make. */
+    public enum Made {
+        /** What hangs from the shoulders. */
+        FROM_THE_SHOULDERS,
+        /** What hangs from the waist and has legs. */
+        LEGS,
+        /** What hangs from the waist and has none. */
+        SKIRT,
+        /** Their edges do not tell. */
+        UNKNOWN
+    }
+
     /**
      * What the size needs to know of a pattern's pieces.
      *
@@ -47,13 +59,15 @@ public record SizeInput(
      * @param added what the alterations already written add at each measurement, all round or in
      *     length; negative if they take away
      * @param measured what the drawn pieces come to all round, with the alterations they have
+     * @param made what they make, as far as their edges tell
      */
     public record Pieces(
             Map<BodyMeasure, String> lines,
             List<String> sides,
             Map<BodyMeasure, Length> levels,
             Map<BodyMeasure, Length> added,
-            Map<BodyMeasure, Length> measured) {
+            Map<BodyMeasure, Length> measured,
+            Made made) {
         /** Copies all. */
         public Pieces {
             lines = Collections.unmodifiableMap(new LinkedHashMap<>(lines));
@@ -65,7 +79,8 @@ public record SizeInput(
 
         /** No pieces told. */
         public static Pieces none() {
-            return new Pieces(Map.of(), List.of(), Map.of(), Map.of(), Map.of());
+            return new Pieces(
+                    Map.of(), List.of(), Map.of(), Map.of(), Map.of(), Made.UNKNOWN);
         }
 
         Length added(BodyMeasure measure) {

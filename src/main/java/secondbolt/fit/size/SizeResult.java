@@ -69,9 +69,23 @@ public record SizeResult(
      * @param least of all sources
      * @param agreed the least that every source finds enough
      * @param most of all sources, if any tells
-     * @param sources who says what, in words
+     * @param sources who says what, the least first
      */
-    public record Usual(Length least, Length agreed, Optional<Length> most, String sources) {}
+    public record Usual(Length least, Length agreed, Optional<Length> most, List<Said> sources) {
+        /** Copies the sources. */
+        public Usual {
+            sources = List.copyOf(sources);
+        }
+    }
+
+    /**
+     * What one source asks for.
+     *
+     * @param least the least it asks for
+     * @param most the most, if it says
+     * @param source who says so
+     */
+    public record Said(Length least, Optional<Length> most, String source) {}
 
     /**
      * An alteration that follows from the difference; the maker decides.

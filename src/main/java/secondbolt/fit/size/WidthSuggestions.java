@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
+import secondbolt.worksheet.Sentence;
 
 /**
  * What is widened or narrowed to follow the body, down the side.
@@ -175,21 +176,21 @@ final class WidthSuggestions {
 
     private String whole(String verb, Length by) {
         return " "
-                + SuggestionWords.capital(verb)
+                + Sentence.capital(verb)
                 + " the side by "
                 + input.tape().print(by.size())
-                + " in all round, from top to bottom; an armhole or waistband that ends there"
+                + " altogether, from top to bottom; an armhole or waistband that ends there"
                 + " changes with it, so look at its seam.";
     }
 
     private String taper(String verb, BodyMeasure above, Step step, boolean isAll) {
         return " "
-                + SuggestionWords.capital(verb)
+                + Sentence.capital(verb)
                 + " the side from the "
                 + above.word()
                 + " line on, by "
                 + input.tape().print(step.by().size())
-                + " in all round from the "
+                + " altogether from the "
                 + step.measure().word()
                 + " line down"
                 + (isAll ? "." : ", beside what is altered further up.");

@@ -181,7 +181,8 @@ class SizeExamplesTest {
                             names("edges").stream().filter(e -> isSide(e)).toList(),
                             lengths("levels", tape),
                             lengths("added", tape),
-                            Map.of());
+                            Map.of(),
+                            SizeInput.Made.UNKNOWN);
             return SizeCalculation.work(
                     Written.with(Written.input(units, wearer, pattern), pieces));
         }
