@@ -42,7 +42,7 @@ record HandSums(Workings workings) {
                             ? Optional.empty()
                             : Optional.of(line + ", but " + says().toList());
             case "not" ->
-                    found().filter(f -> f.split(" ")[1].equals(first[1]))
+                    found().filter(f -> f.split(" ", -1)[1].equals(first[1]))
                             .findFirst()
                             .map(f -> line + ", but found " + f);
             case "free" ->
@@ -79,7 +79,7 @@ record HandSums(Workings workings) {
 
     private Optional<String> row(String line) {
         String[] sides = line.split(" = ", 2);
-        List<String> wanted = List.of(sides[1].split(" \\| "));
+        List<String> wanted = List.of(sides[1].split(" \\| ", -1));
         List<List<String>> named =
                 sheets().flatMap(s -> s.blocks().stream())
                         .filter(Block.Rows.class::isInstance)
@@ -106,7 +106,7 @@ record HandSums(Workings workings) {
         Map<String, Object> all = new LinkedHashMap<>();
         sheets().forEach(s -> all.put(s.name(), s.figures().asMap()));
         Object here = all;
-        for (String key : sides[0].split(" > ")) {
+        for (String key : sides[0].split(" > ", -1)) {
             here = here == null ? null : inside(here, key);
         }
         boolean holds =

@@ -57,7 +57,7 @@ class StrangersTest {
         HandSums sums = new HandSums(workings(name, text(name + ".yaml")));
         List<String> wrong = new ArrayList<>();
         int held = 0;
-        for (String line : text(name + ".sums").split("\n")) {
+        for (String line : text(name + ".sums").split("\n", -1)) {
             String sum = line.replaceFirst("\\s*#.*", "").strip();
             if (!sum.isEmpty()) {
                 sums.wrong(sum).ifPresent(wrong::add);
@@ -77,7 +77,7 @@ class StrangersTest {
                         + "[front.hem + back.hem, cuff.top]"
             })
     void aCuffLeftBehindIsPutRightAsTold(String remedy) {
-        String[] instead = remedy.split("\\|");
+        String[] instead = remedy.split("\\|", -1);
         String text = text("cuffed-trousers.yaml");
         assertTrue(text.contains(instead[1]));
         Workings mended = workings("trousers", text.replace(instead[1], instead[0]));

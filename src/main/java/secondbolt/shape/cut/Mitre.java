@@ -47,8 +47,7 @@ final class Mitre {
     }
 
     /** The line that halves a corner, into the piece. */
-    static Run halving(
-            TurnedPart.Sample here, TurnedPart.Sample there, int way, double depthMm) {
+    static Run halving(TurnedPart.Sample here, TurnedPart.Sample there, int way, double depthMm) {
         Point a = TurnedEdge.inward(here.direction(), way);
         Point b = TurnedEdge.inward(there.direction(), way);
         Point sum = new Point(a.xMm() + b.xMm(), a.yMm() + b.yMm());

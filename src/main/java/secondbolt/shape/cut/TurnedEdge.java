@@ -16,7 +16,8 @@ import secondbolt.shape.Stretch;
  * line come to lie on themselves, so both lines end at the same places of the fold. At a corner,
  * within the edge or toward a neighbour that is turned too, both end on a mitre: on the line that
  * halves the corner, or, where the neighbour is turned by another depth, on the one from the corner
- * to where the two landing lines cross. Of an outline that includes what is turned up the ends lie where it draws them.
+ * to where the two landing lines cross. Of an outline that includes what is turned up the ends lie
+ * where it draws them.
  *
  * <p>Derived: beside a smooth line of length L that turns by τ radians, the line at the distance d
  * has the length L + dτ on the bulging side and L − dτ on the hollow one; their difference is 2dτ.
@@ -224,7 +225,8 @@ public final class TurnedEdge {
             TurnedPart.Samples part = TurnedPart.Samples.of(smooth.get(i), LEAST_SAMPLES, FLAT_MM);
             Run start =
                     i > 0
-                            ? Mitre.halving(part.first(), turnedBack(smooth.get(i - 1)), way, depthMm)
+                            ? Mitre.halving(
+                                    part.first(), turnedBack(smooth.get(i - 1)), way, depthMm)
                             : side(before, part.first(), way, depthMm, false);
             Run end =
                     i + 1 < smooth.size()
