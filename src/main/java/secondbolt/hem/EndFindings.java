@@ -58,8 +58,9 @@ final class EndFindings {
                         "hem-corner",
                         Level.NOTE,
                         "The hem turns a corner: " + String.join("; ", where) + ".",
-                        "Fold a mitre there and trim what lies inside it; the lengths above count"
-                                + " to the mitre."));
+                        "Fold a mitre there, from the corner to where the inner edges cross, and"
+                                + " trim what lies inside it; the lengths above count to the"
+                                + " mitre."));
     }
 
     private Optional<Finding> inwardCorners() {

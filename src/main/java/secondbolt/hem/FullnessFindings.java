@@ -3,6 +3,7 @@ package secondbolt.hem;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import secondbolt.hem.plan.Hem;
 import secondbolt.hem.turned.HemCalculation;
 import secondbolt.hem.turned.HemEdge;
 import secondbolt.hem.turned.HemResult;
@@ -75,9 +76,11 @@ final class FullnessFindings {
                 + about.print(shrinks)
                 + " deep it can be eased in"
                 + flat(edges)
-                + (shrinks.isShorterThan(LEAST_DEPTH)
-                        ? ""
-                        : ": write such a `depth`, or a `narrow` hem");
+                + (shrinks.isShorterThan(LEAST_DEPTH) ? "" : ": write such a `depth`" + narrow());
+    }
+
+    private String narrow() {
+        return result.hem().turned() == Hem.Turned.NARROW ? "" : ", or a `narrow` hem";
     }
 
     private String flat(List<HemEdge> edges) {

@@ -175,28 +175,28 @@ public final class HemCalculation {
     }
 
     private boolean isTurned(PieceEdge edge) {
-        return hemOn(edge).isPresent();
+        return turning(edge).isPresent();
     }
 
-    /** The hem that turns an edge up; a facing does not. */
-    private Optional<Hem> hemOn(PieceEdge edge) {
+    private Optional<Hem> turning(PieceEdge edge) {
         return hems.stream()
                 .filter(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(edge))
                 .findFirst();
     }
 
-    private double depthMm(PieceEdge edge) {
-        return hemOn(edge).flatMap(Hem::depth).orElse(Length.ZERO).millimetres();
-    }
-
     private TurnedEdge asDrawn(Hem hem, PieceShape.Drawn shape, PieceEdge edge) {
         List<EdgeLine> lines = shape.edges().stream().map(NamedEdge::line).toList();
-        List<Double> depths =
+        double ownMm = hem.depth().orElseThrow().millimetres();
+        List<Double> depthsMm =
                 shape.edges().stream()
-                        .map(e -> depthMm(new PieceEdge(edge.piece(), e.name())))
+                        .map(e -> new PieceEdge(edge.piece(), e.name()))
+                        .map(e -> e.equals(edge) ? ownMm : depthMm(e))
                         .toList();
-        double depthMm = hem.depth().orElseThrow().millimetres();
-        return TurnedEdge.of(lines, number(shape, edge), depthMm, depths);
+        return TurnedEdge.of(lines, number(shape, edge), depthsMm);
+    }
+
+    private double depthMm(PieceEdge edge) {
+        return turning(edge).flatMap(Hem::depth).map(Length::millimetres).orElse(0.0);
     }
 
     /**
@@ -212,7 +212,7 @@ public final class HemCalculation {
 
     private TurnedEdge.Included included(Piece piece, String edge) {
         PieceEdge of = new PieceEdge(piece.name(), edge);
-        return hemOn(of)
+        return turning(of)
                 .map(
                         hem ->
                                 new TurnedEdge.Included(
