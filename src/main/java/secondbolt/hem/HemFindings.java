@@ -83,7 +83,7 @@ final class HemFindings {
                         "At its depth from the fold nothing is left of the piece to sew it to: "
                                 + about.names(none)
                                 + ".",
-                        "Write a smaller `depth`, or `turned: faced`."));
+                        "Write a smaller `depth`; a facing of this depth has no room either."));
     }
 
     private static Set<PieceEdge> edges(List<HemEdge> edges) {

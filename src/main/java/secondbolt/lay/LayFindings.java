@@ -2,6 +2,7 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
+import secondbolt.file.value.Quoted;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.BoltLength;
 import secondbolt.lay.design.DesignLay;
@@ -9,8 +10,8 @@ import secondbolt.lay.design.LayResult;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;
 
 /** What a maker should know of her lay before she cuts. */
@@ -86,7 +87,7 @@ final class LayFindings {
                     design.name(),
                     Level.NOTE,
                     "This design fits on the cloth.",
-                    "If you would as soon make it, write `make: " + design.name() + "`.");
+                    "If you would as soon make it, write `make: " + Quoted.of(design.name()) + "`.");
         }
     }
 

@@ -1,6 +1,7 @@
 package secondbolt.fit.size;
 
 import java.util.List;
+import secondbolt.file.value.Quoted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.wearer.BodyMeasure;
@@ -55,7 +56,8 @@ record SuggestionWords(BodyDifferences differences) {
 
     /** Names as the file reads them. */
     static String written(List<String> names) {
-        return names.size() == 1 ? names.get(0) : "[" + String.join(", ", names) + "]";
+        List<String> quoted = names.stream().map(Quoted::of).toList();
+        return quoted.size() == 1 ? quoted.get(0) : "[" + String.join(", ", quoted) + "]";
     }
 
     static String capital(String word) {
