@@ -1,11 +1,5 @@
 package secondbolt.fit;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeCalculation;
@@ -17,6 +11,13 @@ import secondbolt.pattern.Meanings;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Open;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What the figures of the fit take for granted, or leave open, of what edges and lines serve.
@@ -140,7 +141,9 @@ record MeaningGaps(FitResult result, SizeResult size) {
                 "what " + names + (widen.edges().size() > 1 ? " serve" : " serves"),
                 "whether `" + widen.words() + "` adds to bust, waist and hip: it is not counted",
                 "If the body is wider by it, write under `pattern` `meaning: {"
-                        + String.join(", ", widen.edges().stream().map(e -> Quoted.of(e) + ": side").toList())
+                        + String.join(
+                                ", ",
+                                widen.edges().stream().map(e -> Quoted.of(e) + ": side").toList())
                         + "}`; else what it serves, as `hem` or `wrist`.");
     }
 }

@@ -1,7 +1,8 @@
 package secondbolt.wearer;
 
-import java.util.Optional;
 import secondbolt.file.value.LengthRange;
+
+import java.util.Optional;
 
 /**
  * A measurement of the body: its name, how it is taken, and how high on the body it lies.

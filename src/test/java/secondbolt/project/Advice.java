@@ -1,5 +1,9 @@
 package secondbolt.project;
 
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
+import secondbolt.worksheet.Worksheet;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -7,9 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import secondbolt.worksheet.Finding;
-import secondbolt.worksheet.Subject;
-import secondbolt.worksheet.Worksheet;
 
 /**
  * One thing that a maker is told to write into her file.
@@ -54,8 +55,7 @@ record Advice(String code, Optional<Subject> about, String said, String line) {
                                             ASSUMED,
                                             Optional.empty(),
                                             a.what() + ": " + a.value() + ". " + a.source()));
-            sheet.blocks()
-                    .forEach(b -> add(advice, BLOCK, Optional.empty(), String.valueOf(b)));
+            sheet.blocks().forEach(b -> add(advice, BLOCK, Optional.empty(), String.valueOf(b)));
         }
         return advice;
     }

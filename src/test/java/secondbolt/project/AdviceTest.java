@@ -3,6 +3,14 @@ package secondbolt.project;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
+import secondbolt.lay.kept.LayDesk;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -17,12 +25,6 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import secondbolt.file.source.Mistakes;
-import secondbolt.file.source.SourceFile;
-import secondbolt.lay.kept.LayDesk;
 
 /**
  * Each line that a page tells a maker to write is written into her file: it must be accepted, and
@@ -33,16 +35,14 @@ class AdviceTest {
 
     /** Only a try, or a part of another line that is advised with it. */
     private static final Set<String> NO_CURE =
-            Set.of(
-                    "effort: thorough lay-no-room",
-                    "free: none cord-place-not-told");
+            Set.of("effort: thorough lay-no-room", "free: none cord-place-not-told");
 
     /** Hyphenated words of the topics that are no finding's code. */
     private static final Set<String> NO_CODES = Set.of("all-pieces", "one-way", "yardage-summary");
 
     /**
-     * Codes that no project file by itself leads to: a search that is stopped by hand, and an inward
-     * corner, which comes of a traced drawing.
+     * Codes that no project file by itself leads to: a search that is stopped by hand, and an
+     * inward corner, which comes of a traced drawing.
      */
     private static final Set<String> NOT_BY_A_FILE =
             Set.of("lay-search-stopped", "lay-search-stopped-early", "hem-inward-corner");

@@ -1,5 +1,18 @@
 package secondbolt.project;
 
+import org.yaml.snakeyaml.DumperOptions;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.representer.Representer;
+import org.yaml.snakeyaml.resolver.Resolver;
+
+import secondbolt.file.Form;
+import secondbolt.file.Key;
+import secondbolt.lay.kept.LayDesk;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Subject;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -10,22 +23,10 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.yaml.snakeyaml.DumperOptions;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
-import org.yaml.snakeyaml.representer.Representer;
-import org.yaml.snakeyaml.resolver.Resolver;
-import secondbolt.file.Form;
-import secondbolt.file.Key;
-import secondbolt.lay.kept.LayDesk;
-import secondbolt.measure.Tape;
-import secondbolt.worksheet.Subject;
 
 /** A project file into which advice is written where a maker would write it. */
 final class AdvisedFile {
-    private static final Form<Project> ROOT =
-            ProjectSection.form(Topics.all(LayDesk.inMemory()));
+    private static final Form<Project> ROOT = ProjectSection.form(Topics.all(LayDesk.inMemory()));
 
     /** What holds names of the maker's own, and what holds a list. */
     private static final Set<String> NAMED =
@@ -62,11 +63,7 @@ final class AdvisedFile {
                     }
                 };
         return new Yaml(
-                new SafeConstructor(loading),
-                new Representer(dumping),
-                dumping,
-                loading,
-                plain);
+                new SafeConstructor(loading), new Representer(dumping), dumping, loading, plain);
     }
 
     static Object load(String text) {
@@ -97,7 +94,8 @@ final class AdvisedFile {
         known(ROOT.keys(), known);
         gather(load(file), known);
         String bare = words.replaceFirst(":$", "");
-        String hers = ALTERATIONS.stream().filter(v -> bare.startsWith(v + " ")).findFirst().orElse("");
+        String hers =
+                ALTERATIONS.stream().filter(v -> bare.startsWith(v + " ")).findFirst().orElse("");
         return known.contains(bare)
                 || Stream.of(bare.substring(hers.length()).strip().split(" and |, "))
                         .allMatch(known::contains)
@@ -172,9 +170,7 @@ final class AdvisedFile {
         Optional<Key<?>> here = keys.stream().filter(k -> k.name().equals(name)).findFirst();
         return here.isPresent()
                 ? here
-                : keys.stream()
-                        .flatMap(k -> find(k.form().keys(), name).<Key<?>>stream())
-                        .findFirst();
+                : keys.stream().flatMap(k -> find(k.form().keys(), name).stream()).findFirst();
     }
 
     /** An edge of the piece that is spoken of. */
@@ -280,9 +276,7 @@ final class AdvisedFile {
         List<List<String>> paths = new ArrayList<>();
         paths(ROOT.keys(), List.of(), key, paths);
         return paths.stream()
-                .min(
-                        (a, b) ->
-                                Integer.compare(strangeness(a), strangeness(b)))
+                .min((a, b) -> Integer.compare(strangeness(a), strangeness(b)))
                 .map(this::reached)
                 .orElse(List.of());
     }
@@ -302,7 +296,8 @@ final class AdvisedFile {
     /** How little a place is what was meant. */
     private int strangeness(List<String> path) {
         String section = path.isEmpty() ? "" : path.get(0);
-        boolean isSaid = !path.isEmpty() && advice.said().contains("nder `" + path.get(path.size() - 1));
+        boolean isSaid =
+                !path.isEmpty() && advice.said().contains("nder `" + path.get(path.size() - 1));
         boolean isAbout = section.equals(home()) && path.size() <= 2;
         return path.size() + (isSaid ? 0 : 20) + (isAbout ? 0 : 10);
     }
@@ -396,7 +391,8 @@ final class AdvisedFile {
                         .filter(item -> !item.containsKey("spoilt"))
                         .toList();
         List<Map<String, Object>> there = called.stream().filter(this::isAtThePlace).toList();
-        boolean isOfAll = advice.said().contains("all that is cut") || advice.code().endsWith("told");
+        boolean isOfAll =
+                advice.said().contains("all that is cut") || advice.code().endsWith("told");
         return there.isEmpty() ? called.subList(0, isOfAll ? called.size() : 1) : there;
     }
 
@@ -405,11 +401,14 @@ final class AdvisedFile {
                 || advice.about().orElseThrow().words().contains(piece + ".");
     }
 
-    /** Whether it is said where it was cut, and this was; or that one of two serves as the other. */
+    /**
+     * Whether it is said where it was cut, and this was; or that one of two serves as the other.
+     */
     private boolean isAtThePlace(Map<String, Object> item) {
         List<?> at = (List<?>) item.get("at");
         return advice.said()
-                .contains("(" + at.get(0) + " cm from the left, " + at.get(1) + " cm from the top)");
+                .contains(
+                        "(" + at.get(0) + " cm from the left, " + at.get(1) + " cm from the top)");
     }
 
     @SuppressWarnings("unchecked") // of scalars that are all text

@@ -1,9 +1,5 @@
 package secondbolt.fit.result;
 
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.TapedGap;
 import secondbolt.fit.seam.SeamCheck;
@@ -12,6 +8,11 @@ import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Open;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What the tape does not tell of the pieces that are altered: which of their edges a line crosses.

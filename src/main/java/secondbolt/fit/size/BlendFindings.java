@@ -1,5 +1,12 @@
 package secondbolt.fit.size;
 
+import secondbolt.file.value.Quoted;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.ChosenSize;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Subject;
+
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,12 +15,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import secondbolt.file.value.Quoted;
-import secondbolt.wearer.BodyMeasure;
-import secondbolt.wearer.ChosenSize;
-import secondbolt.worksheet.Finding.Level;
-import secondbolt.worksheet.Finding;
-import secondbolt.worksheet.Subject;
 
 /** What the maker should know of several sizes in one garment. */
 final class BlendFindings {
@@ -46,7 +47,11 @@ final class BlendFindings {
                                 + String.join(" ", size.redraw(Suggestions.sideSeam(input))),
                         "Write `size: {"
                                 + girths.entrySet().stream()
-                                        .map(e -> e.getKey().word() + ": " + Quoted.of(e.getValue()))
+                                        .map(
+                                                e ->
+                                                        e.getKey().word()
+                                                                + ": "
+                                                                + Quoted.of(e.getValue()))
                                         .collect(Collectors.joining(", "))
                                 + "}`, or keep one size and alter."));
     }
