@@ -70,6 +70,11 @@ record Advice(String code, Optional<Subject> about, String said, String line) {
         lines.forEach(line -> advice.add(new Advice(code, about, said, line)));
     }
 
+    /** Whether the line is to be added "to" what is called so. */
+    boolean isTold(String name) {
+        return said.contains(line + "` to " + name + ",") || said.contains("Look at " + name + ":");
+    }
+
     /** Whether a project still says the same. */
     boolean isStillSaid(Workings workings) {
         return of(workings).stream()

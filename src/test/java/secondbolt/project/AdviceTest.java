@@ -133,7 +133,7 @@ class AdviceTest {
     private static Optional<String> fault(
             Tried tried, Advice advice, Map<String, Optional<Workings>> known) {
         if (!AdvisedFile.isWritten(advice.line())) {
-            return AdvisedFile.isKnown(tried.text(), advice)
+            return AdviceWords.isKnown(tried.text(), advice)
                     ? Optional.empty()
                     : Optional.of("neither a key, nor a word, nor a name of hers");
         }

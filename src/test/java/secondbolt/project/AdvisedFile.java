@@ -1,16 +1,12 @@
 package secondbolt.project;
 
-import org.yaml.snakeyaml.DumperOptions;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
-import org.yaml.snakeyaml.representer.Representer;
-import org.yaml.snakeyaml.resolver.Resolver;
+import static secondbolt.project.PlainYaml.list;
+import static secondbolt.project.PlainYaml.load;
+import static secondbolt.project.PlainYaml.mapping;
 
 import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.lay.kept.LayDesk;
-import secondbolt.measure.Tape;
 import secondbolt.worksheet.Subject;
 
 import java.util.ArrayList;
@@ -26,7 +22,7 @@ import java.util.stream.Stream;
 
 /** A project file into which advice is written where a maker would write it. */
 final class AdvisedFile {
-    private static final Form<Project> ROOT = ProjectSection.form(Topics.all(LayDesk.inMemory()));
+    static final Form<Project> ROOT = ProjectSection.form(Topics.all(LayDesk.inMemory()));
 
     /** What holds names of the maker's own, and what holds a list. */
     private static final Set<String> NAMED =
@@ -35,12 +31,9 @@ final class AdvisedFile {
     private static final Set<String> LISTS =
             Set.of("alterations", "seams", "openings", "cut so far", "flaws", "features", "meet");
 
-    private static final List<String> ALTERATIONS =
-            List.of("lengthen", "shorten", "widen", "narrow");
+    static final List<String> ALTERATIONS = List.of("lengthen", "shorten", "widen", "narrow");
 
-    private static final Pattern QUOTED = Pattern.compile("`([^`]+)`");
     private static final Pattern DRAWN = Pattern.compile("draw one named `([^`]+)`");
-    private static final String BLANK = "…";
 
     private final Map<String, Object> root;
     private final Advice advice;
@@ -48,26 +41,6 @@ final class AdvisedFile {
     private AdvisedFile(Map<String, Object> root, Advice advice) {
         this.root = root;
         this.advice = advice;
-    }
-
-    /** All scalars are text, so that nothing is read otherwise than it was written. */
-    private static Yaml yaml() {
-        LoaderOptions loading = new LoaderOptions();
-        DumperOptions dumping = new DumperOptions();
-        dumping.setWidth(500);
-        Resolver plain =
-                new Resolver() {
-                    @Override
-                    protected void addImplicitResolvers() {
-                        // None: a figure stays as it is written.
-                    }
-                };
-        return new Yaml(
-                new SafeConstructor(loading), new Representer(dumping), dumping, loading, plain);
-    }
-
-    static Object load(String text) {
-        return yaml().load(text);
     }
 
     /** Whether a line says what to write, and not only under which key. */
@@ -80,115 +53,8 @@ final class AdvisedFile {
         @SuppressWarnings("unchecked") // a project file is a mapping
         Map<String, Object> root = (Map<String, Object>) load(file);
         AdvisedFile advised = new AdvisedFile(root, advice);
-        advised.write(advised.filled(load(advice.line()), ROOT.keys(), ""));
-        return yaml().dump(root);
-    }
-
-    /** Whether it is a key, a word that some key takes, or a name or an alteration of hers. */
-    static boolean isKnown(String file, Advice advice) {
-        String words = advice.line();
-        if (advice.said().contains("draw one named `" + words + "`")) {
-            return true;
-        }
-        Set<String> known = new LinkedHashSet<>(Set.of("[]"));
-        known(ROOT.keys(), known);
-        gather(load(file), known);
-        String bare = words.replaceFirst(":$", "");
-        String hers =
-                ALTERATIONS.stream().filter(v -> bare.startsWith(v + " ")).findFirst().orElse("");
-        return known.contains(bare)
-                || Stream.of(bare.substring(hers.length()).strip().split(" and |, "))
-                        .allMatch(known::contains)
-                || known.contains(bare.substring(hers.length()).strip());
-    }
-
-    private static void known(List<Key<?>> keys, Set<String> known) {
-        for (Key<?> key : keys) {
-            known.add(key.name());
-            Matcher words = QUOTED.matcher(key.form().words());
-            while (words.find()) {
-                known.add(words.group(1));
-            }
-            known(key.form().keys(), known);
-        }
-    }
-
-    private static void gather(Object value, Set<String> known) {
-        if (value instanceof Map<?, ?> map) {
-            map.forEach(
-                    (key, inside) -> {
-                        known.add(String.valueOf(key));
-                        gather(inside, known);
-                    });
-        } else if (value instanceof List<?> list) {
-            list.forEach(item -> gather(item, known));
-        } else {
-            known.add(String.valueOf(value));
-        }
-    }
-
-    /** The same with each blank filled by the example of its key, or by a name of her own. */
-    private Object filled(Object value, List<Key<?>> keys, String key) {
-        if (value instanceof Map<?, ?> map) {
-            List<Key<?>> inside = find(keys, key).map(k -> k.form().keys()).orElse(keys);
-            Map<String, Object> filled = new LinkedHashMap<>();
-            map.forEach(
-                    (name, v) ->
-                            filled.put(
-                                    name.equals(BLANK) ? anEdge() : String.valueOf(name),
-                                    v.equals(BLANK)
-                                            ? example(inside, String.valueOf(name), keys, key)
-                                            : filled(v, inside, String.valueOf(name))));
-            return filled;
-        }
-        if (value.equals(List.of(List.of(BLANK, BLANK)))) {
-            return List.of(
-                    new ArrayList<>(sides(list(mapping(root.get("pattern")), "seams").get(0))));
-        }
-        return value.equals(List.of(BLANK)) ? new ArrayList<>(List.of(anEdge())) : value;
-    }
-
-    private Object example(List<Key<?>> keys, String name, List<Key<?>> above, String key) {
-        if (key.equals("lines")) {
-            return "10 cm";
-        }
-        if (key.equals("meaning")) {
-            return name.equals("body") ? "sleeve" : "side";
-        }
-        Tape tape = root.get("units").equals("in") ? Tape.INCH : Tape.CENTIMETRE;
-        return find(keys, name)
-                .map(k -> load(k.example(tape)))
-                .orElseGet(
-                        () ->
-                                mapping(load(find(above, key).orElseThrow().example(tape)))
-                                        .values()
-                                        .iterator()
-                                        .next());
-    }
-
-    private static Optional<Key<?>> find(List<Key<?>> keys, String name) {
-        Optional<Key<?>> here = keys.stream().filter(k -> k.name().equals(name)).findFirst();
-        return here.isPresent()
-                ? here
-                : keys.stream().flatMap(k -> find(k.form().keys(), name).stream()).findFirst();
-    }
-
-    /** An edge of the piece that is spoken of. */
-    private String anEdge() {
-        Map<String, Object> pieces = mapping(mapping(root.get("pattern")).get("pieces"));
-        Map<String, Object> piece =
-                mapping(
-                        pieces.keySet().stream()
-                                .filter(this::isTold)
-                                .findFirst()
-                                .map(pieces::get)
-                                .orElse(pieces.values().iterator().next()));
-        if (piece.containsKey("edges")) {
-            return mapping(piece.get("edges")).keySet().iterator().next();
-        }
-        return piece.containsKey("outline")
-                ? String.valueOf(mapping(list(piece, "outline").get(1)).get("edge"))
-                : "left";
+        advised.write(new AdviceBlanks(root, advice).filled(load(advice.line()), ROOT.keys(), ""));
+        return PlainYaml.dump(root);
     }
 
     private void write(Object written) {
@@ -223,7 +89,7 @@ final class AdvisedFile {
         List<Object> seams = list(mapping(root.get("pattern")), "seams");
         Set<Object> sides = new LinkedHashSet<>((List<?>) join.get("join"));
         for (int i = 0; i < seams.size(); i++) {
-            if (sides.equals(new LinkedHashSet<>(sides(seams.get(i))))) {
+            if (sides.equals(new LinkedHashSet<>(PlainYaml.sides(seams.get(i))))) {
                 seams.set(i, join);
                 return;
             }
@@ -236,7 +102,7 @@ final class AdvisedFile {
         List<Object> seams = list(mapping(root.get("pattern")), "seams");
         String about = advice.about().orElseThrow().words();
         for (int i = 0; i < seams.size(); i++) {
-            List<?> sides = sides(seams.get(i));
+            List<?> sides = PlainYaml.sides(seams.get(i));
             if (about.equals(sides.get(0) + " to " + sides.get(1))) {
                 if (seams.get(i) instanceof List<?>) {
                     Map<String, Object> join = new LinkedHashMap<>();
@@ -247,10 +113,6 @@ final class AdvisedFile {
             }
         }
         throw new AssertionError("no such join for " + advice);
-    }
-
-    private static List<?> sides(Object seam) {
-        return seam instanceof List<?> list ? list : (List<?>) mapping(seam).get("join");
     }
 
     private void write(String key, Object value) {
@@ -345,7 +207,7 @@ final class AdvisedFile {
         if (!NAMED.contains(step)) {
             return List.of(there);
         }
-        Optional<String> told = there.keySet().stream().filter(this::isTold).findFirst();
+        Optional<String> told = there.keySet().stream().filter(advice::isTold).findFirst();
         if (told.isPresent()) {
             return List.of(mapping(there.get(told.get())));
         }
@@ -360,12 +222,6 @@ final class AdvisedFile {
             return List.of(mapping(there.computeIfAbsent("other", s -> begun(step))));
         }
         return Stream.of(longest).map(name -> mapping(there.get(name))).toList();
-    }
-
-    /** Whether the line is to be added "to" what is called so. */
-    private boolean isTold(String name) {
-        return advice.said().contains(advice.line() + "` to " + name + ",")
-                || advice.said().contains("Look at " + name + ":");
     }
 
     private boolean isCalled(String name) {
@@ -386,7 +242,7 @@ final class AdvisedFile {
         List<Map<String, Object>> called =
                 list.stream()
                         .filter(item -> item instanceof Map<?, ?>)
-                        .map(AdvisedFile::mapping)
+                        .map(PlainYaml::mapping)
                         .filter(item -> isBlamed(String.valueOf(item.get("piece"))))
                         .filter(item -> !item.containsKey("spoilt"))
                         .toList();
@@ -409,18 +265,5 @@ final class AdvisedFile {
         return advice.said()
                 .contains(
                         "(" + at.get(0) + " cm from the left, " + at.get(1) + " cm from the top)");
-    }
-
-    @SuppressWarnings("unchecked") // of scalars that are all text
-    private static Map<String, Object> mapping(Object value) {
-        return (Map<String, Object>) value;
-    }
-
-    @SuppressWarnings("unchecked") // of scalars that are all text
-    private static List<Object> list(Map<String, Object> from, String key) {
-        if (!(from.get(key) instanceof List<?>)) {
-            from.put(key, new ArrayList<>());
-        }
-        return (List<Object>) from.get(key);
     }
 }
