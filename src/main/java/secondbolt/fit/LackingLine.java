@@ -1,12 +1,6 @@
 package secondbolt.fit;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.PieceAlteration;
 import secondbolt.fit.result.BareLength;
 import secondbolt.fit.result.FitResult;
@@ -19,6 +13,14 @@ import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 
 /** The line that a piece of a seam lacks, and where on it the line belongs. */
 final class LackingLine {
@@ -98,7 +100,7 @@ final class LackingLine {
         return new LeftOut(
                 " " + piece + " was left out: it carries no line `" + line + "`.",
                 "Add `lines: {"
-                        + line
+                        + Quoted.of(line)
                         + ": "
                         + without.where().orElse("…")
                         + "}` to "

@@ -1,10 +1,6 @@
 package secondbolt.fit;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.result.BareLength;
 import secondbolt.fit.result.FitResult;
@@ -15,6 +11,12 @@ import secondbolt.pattern.Alteration;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Seam;
 import secondbolt.pattern.piece.Piece;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The piece that an alteration left out, so that a seam no longer meets.
@@ -152,9 +154,9 @@ record LeftOut(String text, String remedy) {
         Length longer = seam.ease().plus(check.after().difference());
         return longer.isNegative()
                 ? "write the join as `{join: ["
-                        + seam.second().value()
+                        + Quoted.of(seam.second().value().toString())
                         + ", "
-                        + seam.first().value()
+                        + Quoted.of(seam.first().value().toString())
                         + "], ease: "
                         + BareLength.of(tape, longer.size())
                         + "}`"

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import secondbolt.fit.made.AddedMeasures;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeCalculation;
 import secondbolt.fit.size.SizeResult;
@@ -17,6 +18,7 @@ import secondbolt.pattern.Meanings;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Open;
+
 
 /**
  * What the figures of the fit take for granted, or leave open, of what edges and lines serve.
@@ -48,7 +50,7 @@ record MeaningGaps(FitResult result, SizeResult size) {
                                 "by the trade's words in their names, or by what they are sewn to;"
                                         + " if one serves something else, write it under `pattern`,"
                                         + " as in `meaning: {"
-                                        + used.keySet().iterator().next()
+                                        + Quoted.of(used.keySet().iterator().next())
                                         + ": …}`"));
     }
 
@@ -130,7 +132,7 @@ record MeaningGaps(FitResult result, SizeResult size) {
                         + lengthen.words()
                         + "` adds to: it is counted at none",
                 "Write it under `pattern`, as in `meaning: {"
-                        + lengthen.line()
+                        + Quoted.of(lengthen.line())
                         + ": body}`, or sleeve, crotch depth, leg; hip if it adds to none of"
                         + " them.");
     }
@@ -141,7 +143,9 @@ record MeaningGaps(FitResult result, SizeResult size) {
                 "what " + names + (widen.edges().size() > 1 ? " serve" : " serves"),
                 "whether `" + widen.words() + "` adds to bust, waist and hip: it is not counted",
                 "If the body is wider by it, write under `pattern` `meaning: {"
-                        + String.join(", ", widen.edges().stream().map(e -> e + ": side").toList())
+                        + String.join(
+                                ", ",
+                                widen.edges().stream().map(e -> Quoted.of(e) + ": side").toList())
                         + "}`; else what it serves, as `hem` or `wrist`.");
     }
 }

@@ -1,9 +1,6 @@
 package secondbolt.fit;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Collectors;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.result.BareLength;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.TapedGaps;
@@ -18,6 +15,11 @@ import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Subject;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What a maker should know of a seam that does not meet, or of which that is not known.
@@ -62,7 +64,7 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 Level.STOP,
                 "With what is cut as it is, this seam no longer meets: " + amounts(check),
                 "Take back for the other side what the cut piece does not have, or write `spoilt:"
-                        + " yes` with the cut piece, and it is planned anew.");
+                        + " yes` with all that is cut of it, and it is planned anew.");
     }
 
     /** Neither held nor broken: what is cut must be measured first. */
@@ -279,17 +281,19 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
         String ease = "ease: " + BareLength.of(tape, longer);
         return cap.isCapFirst()
                 ? "`" + ease + "` on this join"
-                : "`{join: [" + cap.cap() + ", " + cap.armhole() + "], " + ease + "}`";
+                : "`{join: [" + sides(cap) + "], " + ease + "}`";
     }
 
     private String gather(CapEase cap) {
         return "`{join: ["
-                + cap.cap()
-                + ", "
-                + cap.armhole()
+                + sides(cap)
                 + "], gather: "
                 + String.format(Locale.ROOT, "%.2f", cap.ratio())
                 + "}`";
+    }
+
+    private static String sides(CapEase cap) {
+        return Quoted.of(cap.cap().toString()) + ", " + Quoted.of(cap.armhole().toString());
     }
 
     private String amounts(SeamCheck check) {

@@ -1,11 +1,5 @@
 package secondbolt.hem;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import secondbolt.garment.PieceEdge;
 import secondbolt.hem.plan.Hem;
 import secondbolt.hem.turned.HemEdge;
@@ -15,6 +9,13 @@ import secondbolt.textile.Cloth;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a maker should know of a hem before she cuts its allowance. */
 final class HemFindings {
@@ -83,7 +84,7 @@ final class HemFindings {
                         "At its depth from the fold nothing is left of the piece to sew it to: "
                                 + about.names(none)
                                 + ".",
-                        "Write a smaller `depth`, or `turned: faced`."));
+                        "Write a smaller `depth`; a facing of this depth has no room either."));
     }
 
     private static Set<PieceEdge> edges(List<HemEdge> edges) {

@@ -1,7 +1,6 @@
 package secondbolt.lay;
 
-import java.util.ArrayList;
-import java.util.List;
+import secondbolt.file.value.Quoted;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.BoltLength;
 import secondbolt.lay.design.DesignLay;
@@ -12,6 +11,9 @@ import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** What a maker should know of her lay before she cuts. */
 final class LayFindings {
@@ -86,7 +88,9 @@ final class LayFindings {
                     design.name(),
                     Level.NOTE,
                     "This design fits on the cloth.",
-                    "If you would as soon make it, write `make: " + design.name() + "`.");
+                    "If you would as soon make it, write `make: "
+                            + Quoted.of(design.name())
+                            + "`.");
         }
     }
 

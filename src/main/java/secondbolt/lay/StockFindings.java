@@ -1,12 +1,10 @@
 package secondbolt.lay;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import secondbolt.cloth.yields.ClothYield;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
+import secondbolt.lay.placement.Effort;
 import secondbolt.lay.plan.Match;
 import secondbolt.lay.stock.Matching;
 import secondbolt.lay.stock.PlacementRules;
@@ -17,6 +15,10 @@ import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** What a maker should know of what is laid on the cloths of one role, before she cuts. */
 final class StockFindings {
@@ -178,9 +180,15 @@ final class StockFindings {
         String tried =
                 helps.isEmpty()
                         ? "What was tried quickly did not help. Cut it of another cloth, or choose"
-                                + " another design; or try `effort: thorough`."
+                                + " another design"
+                                + (mayTryMore() ? "; or try `effort: thorough`." : ".")
                         : "It fits with " + String.join(", or with ", helps) + ".";
         return kept() + tried;
+    }
+
+    /** Where there is sound cloth, and not all is tried yet. */
+    private boolean mayTryMore() {
+        return !stock.spreads().isEmpty() && result.plan().effortOrSteady() != Effort.THOROUGH;
     }
 
     /** A piece with an edge on a feature has few places, and none if it has an allowance there. */

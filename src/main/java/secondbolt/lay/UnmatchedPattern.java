@@ -1,6 +1,5 @@
 package secondbolt.lay;
 
-import java.util.List;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.Matching.UnmetMatch;
 import secondbolt.lay.stock.SpreadCloth;
@@ -8,6 +7,8 @@ import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;
+
+import java.util.List;
 
 /**
  * What of a cloth's stripes or checks does not match.
@@ -30,8 +31,8 @@ record UnmatchedPattern(LayPlan plan, Tape tape) {
                             Finding.Level.WARNING,
                             "The cutting plan does not match stripes or checks: the repeat of this"
                                     + " cloth is not heeded.",
-                            "Write under `lay` which seams match: `match: [[front.side,"
-                                    + " back.side]]`."));
+                            "Write under `lay` which edges match that are sewn together:"
+                                    + " `match: [[…, …]]`."));
         }
         return stock.unmetMatches().stream().map(unmet -> unmet(unmet, about)).toList();
     }

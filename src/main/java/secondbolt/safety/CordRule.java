@@ -1,12 +1,14 @@
 package secondbolt.safety;
 
-import java.util.Optional;
+import secondbolt.file.value.Quoted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
+
+import java.util.Optional;
 
 /**
  * What must be known of a cord before a child wears it.
@@ -90,7 +92,7 @@ record CordRule(WearerAge wearer, Tape tape) {
                         + line(cord, "waist")
                         + ", at `neck`, `hood`, `waist`, `hem` or `other`, with its free length or"
                         + " `free: none`; if it is no cord, `cords: {"
-                        + CordLine.quoted(cord.name())
+                        + Quoted.of(cord.name())
                         + ": no}`."
                         + (wearer.isUntold() ? AGE : ""));
     }
@@ -222,8 +224,8 @@ record CordRule(WearerAge wearer, Tape tape) {
                                                 + tape.printBoth(free)
                                                 + ".",
                                         "No knots and no toggles at its ends; sew it fast in the"
-                                                + " middle; none may be tied behind the back or hang"
-                                                + " below the lower edge (EN 14682)."
+                                            + " middle; none may be tied behind the back or hang"
+                                            + " below the lower edge (EN 14682)."
                                                 + age));
     }
 
@@ -247,7 +249,7 @@ record CordRule(WearerAge wearer, Tape tape) {
                                                 + tape.print(cut.minus(free))
                                                 + " must be held in a channel or sewn down.",
                                         "No knots and no toggles at its ends; sew it fast in the"
-                                                + " middle; none may be tied behind the back or hang"
-                                                + " below the lower edge (EN 14682)."));
+                                            + " middle; none may be tied behind the back or hang"
+                                            + " below the lower edge (EN 14682)."));
     }
 }

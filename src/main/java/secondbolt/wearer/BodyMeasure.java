@@ -1,7 +1,8 @@
 package secondbolt.wearer;
 
-import java.util.Optional;
 import secondbolt.file.value.LengthRange;
+
+import java.util.Optional;
 
 /**
  * A measurement of the body: its name, how it is taken, and how high on the body it lies.
@@ -320,7 +321,7 @@ public enum BodyMeasure implements FinishedMeasure {
                 + source
                 + "); write `"
                 + word
-                + "` under `wearer: measurements`.";
+                + "` under the `measurements` of the `wearer`.";
     }
 
     /** Whether it goes round the trunk, so that a pattern's side seams follow it. */

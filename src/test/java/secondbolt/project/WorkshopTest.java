@@ -2,11 +2,13 @@ package secondbolt.project;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
+
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.lay.kept.LayDesk;
+
+import java.util.List;
 
 /** What a change of a project file has worked out anew. */
 class WorkshopTest {
@@ -85,5 +87,14 @@ class WorkshopTest {
                         "prewash: done",
                         "prewash: done, flaws: [{what: hole, at: [20, 20], round: 2}]"));
         assertEquals(List.of("cloth", "hems", "lay"), worked(), "hems ask what the cloth is");
+    }
+
+    /** What asks for a topic under a supposition is held against that very topic anew. */
+    @Test
+    void worksOutWhoWearsItWhenThatIsToldLater() {
+        work(SMOCK);
+        work(SMOCK + "wearer: {age: adult}\n");
+        work(SMOCK + "wearer: {age: 4, measurements: {bust: 58}}\n");
+        work(SMOCK);
     }
 }

@@ -1,8 +1,6 @@
 package secondbolt.fit.result;
 
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.TapedGap;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
@@ -10,6 +8,11 @@ import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Open;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What the tape does not tell of the pieces that are altered: which of their edges a line crosses.
@@ -103,13 +106,18 @@ public record TapedGaps(List<TapedGap> gaps, List<SeamCheck> seams, Tape tape) {
 
     private String written(TapedGap gap) {
         Length at = gap.piece().lines().get(gap.name());
-        Set<String> edges = gap.line().crossing().isEmpty() ? Set.of("…") : gap.line().crossing();
+        String edges =
+                gap.line().crossing().isEmpty()
+                        ? "…"
+                        : gap.line().crossing().stream()
+                                .map(Quoted::of)
+                                .collect(Collectors.joining(", "));
         return "`lines: {"
-                + gap.name()
+                + Quoted.of(gap.name())
                 + ": {at: "
                 + BareLength.of(tape, at)
                 + ", crosses: ["
-                + String.join(", ", edges)
+                + edges
                 + "]}}`";
     }
 }

@@ -1,14 +1,16 @@
 package secondbolt.fit.size;
 
+import secondbolt.file.value.Quoted;
+import secondbolt.garment.Serves;
+import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
+
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import secondbolt.garment.Serves;
-import secondbolt.measure.Length;
-import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Sentence;
 
 /**
@@ -105,6 +107,12 @@ record LengthSuggestions(BodyDifferences differences, SuggestionWords words) {
                         by,
                         words.why(measure) + " " + action,
                         Optional.of(
-                                "- {" + verb + ": " + name + ", by: " + words.written(by) + "}")));
+                                "- {"
+                                        + verb
+                                        + ": "
+                                        + Quoted.of(name)
+                                        + ", by: "
+                                        + words.written(by)
+                                        + "}")));
     }
 }
