@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import secondbolt.garment.PieceEdge;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.hem.plan.Hem;
 import secondbolt.hem.turned.HemEdge;
 import secondbolt.hem.turned.HemResult;
@@ -43,7 +44,7 @@ final class HemFindings {
                                         all.included().stream(),
                                         HemClothFindings.of(about, cloths))
                                 .flatMap(some -> some);
-        return Stream.of(all.open(), all.noRoom().stream(), turned, all.hang().stream())
+        return Stream.of(all.taken().stream(), all.open(), all.noRoom().stream(), turned, all.hang().stream())
                 .flatMap(some -> some)
                 .toList();
     }
@@ -64,6 +65,21 @@ final class HemFindings {
                                         "Write which edges the moved lines of "
                                                 + edge.edge().piece()
                                                 + " cross; what to write stands with the fit."));
+    }
+
+    /** What she does not know, and what is cut by meanwhile. */
+    private Optional<Finding> taken() {
+        return LeftOpen.taken(result.hem().open())
+                .map(
+                        taken ->
+                                new Finding(
+                                        "hem-taken-meanwhile",
+                                        new Subject.Edges(result.name(), edges(result.edges())),
+                                        Level.WARNING,
+                                        "Not known yet, and only taken meanwhile: " + taken + ".",
+                                        "Decide it before you cut: a hem that was cut too deep can"
+                                                + " be cut back, a shallow one cannot be"
+                                                + " deepened."));
     }
 
     /** Only the pieces of such edges may not be cut. */

@@ -98,7 +98,7 @@ public record TapedGaps(List<TapedGap> gaps, List<SeamCheck> seams, Tape tape) {
                 + " if it begins above the line and ends below it. Write those edges in"
                 + " `crosses`, as in "
                 + written(gap)
-                + ", or `[]` for none.";
+                + ", or `none`.";
     }
 
     private String written(TapedGap gap) {
