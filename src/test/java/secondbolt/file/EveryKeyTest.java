@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import secondbolt.file.form.MapForm;
@@ -76,6 +77,9 @@ class EveryKeyTest {
         String right = told.get(0).right();
         assertTrue(right.matches("(?s).*(`[^`]+`|\\d).*"), path + ": " + word + ": " + right);
         assertFalse(right.matches("(?s).*(one of\\s*([,;.:]|$)|``|an? ([,;.:]|$)).*"), right);
+        if (tape == Tape.INCH) {
+            assertFalse(right.matches("(?s).*`[^`]*\\d ?(mm|cm)\\b[^`]*`.*"), path + ": " + right);
+        }
         Matcher line = LINE.matcher(right);
         if (line.find() && line.group(1).startsWith(key.name() + ": ")) {
             assertEquals(List.of(), mistakes(key, line.group(1), tape), path + ": " + right);
@@ -83,7 +87,7 @@ class EveryKeyTest {
     }
 
     /** What may be left out may be left open, and nothing else is silently passed over. */
-    @org.junit.jupiter.api.Test
+    @Test
     void leavesOpenWhatMayBeLeftOut() {
         walk(
                 ROOT.keys(),

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -194,12 +195,12 @@ class UnknownTest {
                                 + " unknown}}",
                         "nightwear: unknown");
         assertTrue(workings.findings().size() > 20, workings.findings().size() + " findings");
-        List<String> advice = new java.util.ArrayList<>();
+        List<String> advice = new ArrayList<>();
         workings.findings().forEach(f -> advice.add(f.remedy()));
         open(workings).forEach(o -> advice.add(o.findOut()));
         for (String one : advice) {
             assertFalse(
-                    one.matches("(?s).*\\d ?(mm|cm)\\b.*") && !one.matches("(?s).*\\S in\\b.*"),
+                    one.matches("(?s).*\\d ?(mm|cm)\\b.*") && !one.matches("(?s).*[\\d¼½¾⅛⅜⅝⅞₆] in\\b.*"),
                     one);
             for (String part : one.split("`")) {
                 assertFalse(part.matches("[a-z ]+: .*\\d ?(mm|cm)\\b.*"), one);
