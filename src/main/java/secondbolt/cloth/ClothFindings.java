@@ -64,7 +64,9 @@ final class ClothFindings {
             add(
                     "cloth-size-in-inches",
                     Finding.Level.CAUTION,
-                    "Is it really " + size + "? The figures are those of a sheet or a curtain in"
+                    "Is it really "
+                            + size
+                            + "? The figures are those of a sheet or a curtain in"
                             + " inches.",
                     "If the tape was in inches, write `size: ["
                             + bare

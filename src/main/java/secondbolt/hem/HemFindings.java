@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import secondbolt.garment.PieceEdge;
 import secondbolt.file.value.LeftOpen;
+import secondbolt.garment.PieceEdge;
 import secondbolt.hem.plan.Hem;
 import secondbolt.hem.turned.HemEdge;
 import secondbolt.hem.turned.HemResult;
@@ -44,7 +44,12 @@ final class HemFindings {
                                         all.included().stream(),
                                         HemClothFindings.of(about, cloths))
                                 .flatMap(some -> some);
-        return Stream.of(all.taken().stream(), all.open(), all.noRoom().stream(), turned, all.hang().stream())
+        return Stream.of(
+                        all.taken().stream(),
+                        all.open(),
+                        all.noRoom().stream(),
+                        turned,
+                        all.hang().stream())
                 .flatMap(some -> some)
                 .toList();
     }

@@ -61,8 +61,7 @@ public final class Workshop {
                         new Workings(
                                 folder,
                                 project.heading(),
-                                new OpenKeys(topics, project.sections().leftOpen())
-                                        .with(outcomes)))
+                                new OpenKeys(topics, project.sections().leftOpen()).with(outcomes)))
                 : Optional.empty();
     }
 

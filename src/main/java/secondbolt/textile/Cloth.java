@@ -54,10 +54,7 @@ public record Cloth(
      * @param clear what is kept clear round each of them, on the finished cloth, if written
      */
     public record Condition(
-            Optional<Survey> survey,
-            List<Flaw> flaws,
-            Flaws told,
-            Optional<Length> clear) {
+            Optional<Survey> survey, List<Flaw> flaws, Flaws told, Optional<Length> clear) {
         /** Copies the flaws. */
         public Condition {
             flaws = List.copyOf(flaws);

@@ -56,8 +56,8 @@ final class ConditionKeys {
                     "{on: 2026-05-01, by: held to the light, when: after the wash}");
     static final Key<List<Placed<Flaw>>> FLAWS =
             Key.optional(
-                    "flaws",
-                    orNone(ListForm.of("flaws", FlawKeys.FLAW, 0, MOST_FLAWS)),
+                            "flaws",
+                            orNone(ListForm.of("flaws", FlawKeys.FLAW, 0, MOST_FLAWS)),
                             "All that is not sound; `none` if nothing was found, `unknown` if nobody"
                                     + " has looked. Never taken over from a cloth it is like.",
                             "[{what: pulled thread, at: [97, 160], round: 3}]")

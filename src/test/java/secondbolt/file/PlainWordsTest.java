@@ -235,7 +235,8 @@ class PlainWordsTest {
             assertTrue(!words.matches("(?s).*\\d ?(mm|cm)\\b.*"), words);
         }
         assertTrue(
-                mistakes("in", "closures: {a: {length: 20, buttons: 4, first: 1, last: 2}}").stream()
+                mistakes("in", "closures: {a: {length: 20, buttons: 4, first: 1, last: 2}}")
+                        .stream()
                         .anyMatch(m -> m.right().contains("across: 7/16")));
     }
 

@@ -146,7 +146,9 @@ class UnknownTest {
                         .get(0);
         assertEquals(Finding.Level.CAUTION, told.level());
         List<String> advised =
-                List.of(told.remedy().split("`")).stream().filter(s -> s.startsWith("size")).toList();
+                List.of(told.remedy().split("`", -1)).stream()
+                        .filter(s -> s.startsWith("size"))
+                        .toList();
         assertEquals(2, advised.size());
         for (String line : advised) {
             assertEquals(
@@ -164,7 +166,9 @@ class UnknownTest {
     void asksAboutNoTowelNorPillowcase(String size) {
         assertEquals(
                 List.of(),
-                found(worked("cm", "cloth: {sheet: {size: " + size + "}}"), "cloth-size-in-inches"));
+                found(
+                        worked("cm", "cloth: {sheet: {size: " + size + "}}"),
+                        "cloth-size-in-inches"));
     }
 
     /** A file in inches is advised in inches; what is told in both systems names inches first. */
@@ -200,9 +204,10 @@ class UnknownTest {
         open(workings).forEach(o -> advice.add(o.findOut()));
         for (String one : advice) {
             assertFalse(
-                    one.matches("(?s).*\\d ?(mm|cm)\\b.*") && !one.matches("(?s).*[\\d¼½¾⅛⅜⅝⅞₆] in\\b.*"),
+                    one.matches("(?s).*\\d ?(mm|cm)\\b.*")
+                            && !one.matches("(?s).*[\\d¼½¾⅛⅜⅝⅞₆] in\\b.*"),
                     one);
-            for (String part : one.split("`")) {
+            for (String part : one.split("`", -1)) {
                 assertFalse(part.matches("[a-z ]+: .*\\d ?(mm|cm)\\b.*"), one);
             }
         }

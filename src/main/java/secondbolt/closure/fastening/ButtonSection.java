@@ -29,16 +29,16 @@ final class ButtonSection {
 
     private static final Key<Length> ACROSS =
             Key.optional(
-                    "across",
-                    Forms.length(LengthRange.of("3 mm", "80 mm")),
-                    "The button's diameter; button sizes may be in ligne (40 to the inch).",
+                            "across",
+                            Forms.length(LengthRange.of("3 mm", "80 mm")),
+                            "The button's diameter; button sizes may be in ligne (40 to the inch).",
                             "11.5 mm")
                     .asking(MEASURE);
     private static final Key<Length> THICK =
             Key.optional(
-                    "thick",
-                    Forms.length(LengthRange.of("0.5 mm", "60 mm")),
-                    "Its thickness, or the height of a dome; a flat button needs it.",
+                            "thick",
+                            Forms.length(LengthRange.of("0.5 mm", "60 mm")),
+                            "Its thickness, or the height of a dome; a flat button needs it.",
                             "2.5 mm")
                     .asking(MEASURE);
     private static final Key<Button.Shape> SHAPE =

@@ -24,9 +24,9 @@ public final class FasteningKeys {
                     "buttons");
     private static final Key<Button> BUTTON =
             Key.optional(
-                    "button",
-                    ButtonSection.FORM,
-                    "The button, measured; the buttonhole's length follows from it.",
+                            "button",
+                            ButtonSection.FORM,
+                            "The button, measured; the buttonhole's length follows from it.",
                             "{across: 11.5 mm, thick: 2.5 mm, shape: flat}")
                     .asking(ButtonSection.MEASURE);
     private static final Key<Length> WIDE =
@@ -57,26 +57,28 @@ public final class FasteningKeys {
 
     private static final Key<Ways> HOLES =
             Key.optional(
-                    "holes",
-                    Forms.either(
-                            Forms.map(WAY, way -> new Ways(way, Map.of())),
-                            Forms.map(
-                                    ListForm.of(
-                                            "holes that differ",
-                                            MapForm.of(
-                                                    "a hole that differs",
-                                                    List.of(NUMBER, HOLE),
-                                                    f ->
-                                                            Optional.of(
-                                                                    new Differs(
-                                                                            f.require(NUMBER),
-                                                                            f.require(HOLE)))),
-                                            1,
-                                            10),
-                                    FasteningKeys::differing)),
-                    "Which way the holes run: upright on the centre line, or level, at right angles"
-                            + " to the edge; or a list of those that differ, such as the level one on a"
-                            + " collar stand, the others then running the other way.",
+                            "holes",
+                            Forms.either(
+                                    Forms.map(WAY, way -> new Ways(way, Map.of())),
+                                    Forms.map(
+                                            ListForm.of(
+                                                    "holes that differ",
+                                                    MapForm.of(
+                                                            "a hole that differs",
+                                                            List.of(NUMBER, HOLE),
+                                                            f ->
+                                                                    Optional.of(
+                                                                            new Differs(
+                                                                                    f.require(
+                                                                                            NUMBER),
+                                                                                    f.require(
+                                                                                            HOLE)))),
+                                                    1,
+                                                    10),
+                                            FasteningKeys::differing)),
+                            "Which way the holes run: upright on the centre line, or level, at right angles"
+                                    + " to the edge; or a list of those that differ, such as the level one on a"
+                                    + " collar stand, the others then running the other way.",
                             "upright")
                     .asking(
                             "Choose: upright on a band or a placket, level where the edge is"
@@ -155,7 +157,9 @@ public final class FasteningKeys {
 
     private static Optional<Button> button(Fields fields) {
         return fields.orMeanwhile(
-                BUTTON, ButtonSection.usual(fields.tape()), ButtonSection.usualWords(fields.tape()));
+                BUTTON,
+                ButtonSection.usual(fields.tape()),
+                ButtonSection.usualWords(fields.tape()));
     }
 
     private static Optional<Ways> ways(Fields fields) {

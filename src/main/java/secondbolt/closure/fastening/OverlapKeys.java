@@ -13,10 +13,10 @@ import secondbolt.worksheet.Convention;
 public final class OverlapKeys {
     private static final Key<Length> EXTENSION =
             Key.optional(
-                    "extension",
-                    Forms.length(LengthRange.of("0 mm", "30 cm")),
-                    "From the centre line to the finished edge; needed for buttons and snaps, none"
-                            + " if hooks or ties are not told one.",
+                            "extension",
+                            Forms.length(LengthRange.of("0 mm", "30 cm")),
+                            "From the centre line to the finished edge; needed for buttons and snaps, none"
+                                    + " if hooks or ties are not told one.",
                             "1.8")
                     .asking(
                             "Measure on the pattern from the line marked centre to the fold or the"
@@ -24,10 +24,10 @@ public final class OverlapKeys {
                                     + " and a little more.");
     private static final Key<Overlap.Laps> LAPS =
             Key.optional(
-                    "laps",
-                    Forms.choice(Overlap.Laps.values(), Overlap.Laps::word),
-                    "Which side lies over, from the wearer's side; it has the holes. Needed for"
-                            + " buttons and snaps.",
+                            "laps",
+                            Forms.choice(Overlap.Laps.values(), Overlap.Laps::word),
+                            "Which side lies over, from the wearer's side; it has the holes. Needed for"
+                                    + " buttons and snaps.",
                             "right over left")
                     .asking(
                             "Look at a garment the wearer likes to close: it is hers to choose. The"

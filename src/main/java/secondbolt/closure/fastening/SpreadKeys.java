@@ -53,19 +53,19 @@ public final class SpreadKeys {
                                                     fields.require(BETWEEN).get(1)))));
     public static final Key<FastenerSpread.EndRange> FIRST =
             Key.required(
-                    "first",
-                    REACH,
-                    "From the top edge to the centre of the first, or `{between: [1, 2]}`.",
+                            "first",
+                            REACH,
+                            "From the top edge to the centre of the first, or `{between: [1, 2]}`.",
                             "1")
                     .asking(
                             "Pin the band closed on the wearer and mark where the uppermost has to"
                                     + " hold; then measure from the finished top edge.");
     public static final Key<FastenerSpread.EndRange> LAST =
             Key.optional(
-                    "last",
-                    REACH,
-                    "From the bottom edge to the centre of the last, or `{between: [10, 12]}`;"
-                            + " needed unless there is but one.",
+                            "last",
+                            REACH,
+                            "From the bottom edge to the centre of the last, or `{between: [10, 12]}`;"
+                                    + " needed unless there is but one.",
                             "11")
                     .asking(
                             "Pin the band closed on the wearer, sit down in it and mark the lowest"
@@ -153,12 +153,12 @@ public final class SpreadKeys {
             counts.put(
                     kind,
                     Key.<Integer>optional(
-                            kind.word(),
-                            Forms.whole(1, FastenerSpread.MOST),
-                            "How many "
-                                    + kind.word()
-                                    + ", if it closes with them; or `largest gap`, or both.",
-                            kind == Fastening.Kind.BUTTONS ? "7" : "4")
+                                    kind.word(),
+                                    Forms.whole(1, FastenerSpread.MOST),
+                                    "How many "
+                                            + kind.word()
+                                            + ", if it closes with them; or `largest gap`, or both.",
+                                    kind == Fastening.Kind.BUTTONS ? "7" : "4")
                             .asking(
                                     "Count those that you have. How other counts would come out"
                                             + " stands on the page of the closure."));
@@ -173,7 +173,9 @@ public final class SpreadKeys {
 
     /** The kinds whose count is told. */
     static List<Fastening.Kind> counted(Fields fields) {
-        return COUNTS.keySet().stream().filter(k -> fields.get(count(k)).isPresent() || fields.isOpen(count(k))).toList();
+        return COUNTS.keySet().stream()
+                .filter(k -> fields.get(count(k)).isPresent() || fields.isOpen(count(k)))
+                .toList();
     }
 
     private static Optional<FastenerSpread.At> mark(String text) {
@@ -245,7 +247,9 @@ public final class SpreadKeys {
                             + " "
                             + kind.word()
                             + " without `last`",
-                    LAST.line(fields.tape()) + ", from the bottom edge to the centre of the last " + kind.one());
+                    LAST.line(fields.tape())
+                            + ", from the bottom edge to the centre of the last "
+                            + kind.one());
             return Optional.empty();
         }
         return Optional.of(

@@ -1,11 +1,11 @@
 package secondbolt.closure.placket;
 
 import java.util.List;
-import secondbolt.file.value.LeftOpen;
 import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.closure.fastening.Fastening;
 import secondbolt.closure.fastening.Overlap;
 import secondbolt.file.source.Place;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.hem.plan.TurnedUp;
 import secondbolt.measure.Length;
 

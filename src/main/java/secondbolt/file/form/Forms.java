@@ -371,8 +371,7 @@ public final class Forms {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("not", new LinkedHashMap<String, Object>());
         return new NarrowForm<>(
-                new TextForm<>(
-                        right, schema, (text, reading) -> refuse("`" + text + "`", right)),
+                new TextForm<>(right, schema, (text, reading) -> refuse("`" + text + "`", right)),
                 words::contains);
     }
 

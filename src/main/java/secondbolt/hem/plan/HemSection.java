@@ -37,11 +37,12 @@ public final class HemSection {
                     "[front.hem, back.hem]");
     private static final Key<Length> DEPTH =
             Key.optional(
-                    "depth",
-                    Forms.length(
-                            LengthRange.of("2 mm", "30 cm"), ", which the cutting line follows"),
-                    "How deep the finished hem is, from the fold to where it is sewn; of a faced"
-                            + " one how deep the facing is. Needed unless it is faced.",
+                            "depth",
+                            Forms.length(
+                                    LengthRange.of("2 mm", "30 cm"),
+                                    ", which the cutting line follows"),
+                            "How deep the finished hem is, from the fold to where it is sewn; of a faced"
+                                    + " one how deep the facing is. Needed unless it is faced.",
                             "2")
                     .asking(
                             "Pin the hem up on the wearer at two depths, look at how it falls, and"
@@ -49,13 +50,14 @@ public final class HemSection {
                                     + " garment.");
     private static final Key<Hem.Turned> TURNED =
             Key.required(
-                    "turned",
-                    Forms.choice(Hem.Turned.values(), Hem.Turned::word),
-                    "Once with a flat finished edge; blind, the same with stitches that do not show"
-                            + " outside; twice with its raw edge turned under; narrow, turned two"
-                            + " times by its depth; or faced.",
+                            "turned",
+                            Forms.choice(Hem.Turned.values(), Hem.Turned::word),
+                            "Once with a flat finished edge; blind, the same with stitches that do not show"
+                                    + " outside; twice with its raw edge turned under; narrow, turned two"
+                                    + " times by its depth; or faced.",
                             "twice")
-                    .asking("Try it on a scrap of the cloth: once is flattest, twice is strongest.");
+                    .asking(
+                            "Try it on a scrap of the cloth: once is flattest, twice is strongest.");
     private static final Key<Garment> FOR =
             Key.optional(
                     "for",

@@ -99,7 +99,11 @@ public final class PieceKeys {
                 List.copyOf(keys.values()),
                 fields -> {
                     Map<Role, Piece.Cut> cuts = new LinkedHashMap<>();
-                    keys.forEach((role, key) -> fields.get(key).flatMap(c -> c).ifPresent(c -> cuts.put(role, c)));
+                    keys.forEach(
+                            (role, key) ->
+                                    fields.get(key)
+                                            .flatMap(c -> c)
+                                            .ifPresent(c -> cuts.put(role, c)));
                     return Optional.of(cuts);
                 });
     }
