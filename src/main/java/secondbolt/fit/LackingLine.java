@@ -1,5 +1,12 @@
 package secondbolt.fit;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.PieceAlteration;
 import secondbolt.fit.result.BareLength;
@@ -13,14 +20,6 @@ import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 
 /** The line that a piece of a seam lacks, and where on it the line belongs. */
 final class LackingLine {

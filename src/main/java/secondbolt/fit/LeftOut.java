@@ -1,5 +1,10 @@
 package secondbolt.fit;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.result.BareLength;
@@ -11,12 +16,6 @@ import secondbolt.pattern.Alteration;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Seam;
 import secondbolt.pattern.piece.Piece;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The piece that an alteration left out, so that a seam no longer meets.

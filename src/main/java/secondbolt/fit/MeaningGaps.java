@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import secondbolt.fit.made.AddedMeasures;
 import secondbolt.file.value.Quoted;
+import secondbolt.fit.made.AddedMeasures;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeCalculation;
 import secondbolt.fit.size.SizeResult;
@@ -18,7 +18,6 @@ import secondbolt.pattern.Meanings;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Open;
-
 
 /**
  * What the figures of the fit take for granted, or leave open, of what edges and lines serve.

@@ -1,5 +1,9 @@
 package secondbolt.fit;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.result.BareLength;
 import secondbolt.fit.result.FitResult;
@@ -15,11 +19,6 @@ import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Subject;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * What a maker should know of a seam that does not meet, or of which that is not known.

@@ -1,5 +1,12 @@
 package secondbolt.hem;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.garment.PieceEdge;
 import secondbolt.hem.plan.Hem;
 import secondbolt.hem.turned.HemEdge;
@@ -9,13 +16,6 @@ import secondbolt.textile.Cloth;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What a maker should know of a hem before she cuts its allowance. */
 final class HemFindings {
@@ -44,7 +44,12 @@ final class HemFindings {
                                         all.included().stream(),
                                         HemClothFindings.of(about, cloths))
                                 .flatMap(some -> some);
-        return Stream.of(all.open(), all.noRoom().stream(), turned, all.hang().stream())
+        return Stream.of(
+                        all.taken().stream(),
+                        all.open(),
+                        all.noRoom().stream(),
+                        turned,
+                        all.hang().stream())
                 .flatMap(some -> some)
                 .toList();
     }
@@ -65,6 +70,21 @@ final class HemFindings {
                                         "Write which edges the moved lines of "
                                                 + edge.edge().piece()
                                                 + " cross; what to write stands with the fit."));
+    }
+
+    /** What she does not know, and what is cut by meanwhile. */
+    private Optional<Finding> taken() {
+        return LeftOpen.taken(result.hem().open())
+                .map(
+                        taken ->
+                                new Finding(
+                                        "hem-taken-meanwhile",
+                                        new Subject.Edges(result.name(), edges(result.edges())),
+                                        Level.WARNING,
+                                        "Not known yet, and only taken meanwhile: " + taken + ".",
+                                        "Decide it before you cut: a hem that was cut too deep can"
+                                                + " be cut back, a shallow one cannot be"
+                                                + " deepened."));
     }
 
     /** Only the pieces of such edges may not be cut. */

@@ -1,5 +1,7 @@
 package secondbolt.lay;
 
+import java.util.ArrayList;
+import java.util.List;
 import secondbolt.file.value.Quoted;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.BoltLength;
@@ -11,9 +13,6 @@ import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** What a maker should know of her lay before she cuts. */
 final class LayFindings {

@@ -1,5 +1,8 @@
 package secondbolt.lay;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import secondbolt.cloth.yields.ClothYield;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.piece.LaidPiece;
@@ -15,10 +18,6 @@ import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** What a maker should know of what is laid on the cloths of one role, before she cuts. */
 final class StockFindings {

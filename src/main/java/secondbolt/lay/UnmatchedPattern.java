@@ -1,5 +1,6 @@
 package secondbolt.lay;
 
+import java.util.List;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.stock.Matching.UnmetMatch;
 import secondbolt.lay.stock.SpreadCloth;
@@ -7,8 +8,6 @@ import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;
-
-import java.util.List;
 
 /**
  * What of a cloth's stripes or checks does not match.

@@ -1,5 +1,6 @@
 package secondbolt.safety;
 
+import java.util.Optional;
 import secondbolt.file.value.Quoted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -7,8 +8,6 @@ import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
-
-import java.util.Optional;
 
 /**
  * What must be known of a cord before a child wears it.
@@ -224,8 +223,8 @@ record CordRule(WearerAge wearer, Tape tape) {
                                                 + tape.printBoth(free)
                                                 + ".",
                                         "No knots and no toggles at its ends; sew it fast in the"
-                                            + " middle; none may be tied behind the back or hang"
-                                            + " below the lower edge (EN 14682)."
+                                                + " middle; none may be tied behind the back or hang"
+                                                + " below the lower edge (EN 14682)."
                                                 + age));
     }
 
@@ -249,7 +248,7 @@ record CordRule(WearerAge wearer, Tape tape) {
                                                 + tape.print(cut.minus(free))
                                                 + " must be held in a channel or sewn down.",
                                         "No knots and no toggles at its ends; sew it fast in the"
-                                            + " middle; none may be tied behind the back or hang"
-                                            + " below the lower edge (EN 14682)."));
+                                                + " middle; none may be tied behind the back or hang"
+                                                + " below the lower edge (EN 14682)."));
     }
 }

@@ -1,8 +1,7 @@
 package secondbolt.wearer;
 
-import secondbolt.file.value.LengthRange;
-
 import java.util.Optional;
+import secondbolt.file.value.LengthRange;
 
 /**
  * A measurement of the body: its name, how it is taken, and how high on the body it lies.

@@ -1,9 +1,5 @@
 package secondbolt.project;
 
-import secondbolt.worksheet.Finding;
-import secondbolt.worksheet.Subject;
-import secondbolt.worksheet.Worksheet;
-
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Subject;
+import secondbolt.worksheet.Worksheet;
 
 /**
  * One thing that a maker is told to write into her file.

@@ -4,14 +4,13 @@ import static secondbolt.project.PlainYaml.list;
 import static secondbolt.project.PlainYaml.load;
 import static secondbolt.project.PlainYaml.mapping;
 
-import secondbolt.file.Key;
-import secondbolt.measure.Tape;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.file.Key;
+import secondbolt.measure.Tape;
 
 /**
  * Fills the blanks of a line that is advised.

@@ -3,8 +3,6 @@ package secondbolt.project;
 import static secondbolt.project.PlainYaml.list;
 import static secondbolt.project.PlainYaml.load;
 
-import secondbolt.file.Key;
-
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +10,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import secondbolt.file.Key;
 
 /** The words that may stand alone between backticks. */
 final class AdviceWords {

@@ -4,11 +4,6 @@ import static secondbolt.project.PlainYaml.list;
 import static secondbolt.project.PlainYaml.load;
 import static secondbolt.project.PlainYaml.mapping;
 
-import secondbolt.file.Form;
-import secondbolt.file.Key;
-import secondbolt.lay.kept.LayDesk;
-import secondbolt.worksheet.Subject;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -19,6 +14,10 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import secondbolt.file.Form;
+import secondbolt.file.Key;
+import secondbolt.lay.kept.LayDesk;
+import secondbolt.worksheet.Subject;
 
 /** A project file into which advice is written where a maker would write it. */
 final class AdvisedFile {

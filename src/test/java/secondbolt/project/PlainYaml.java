@@ -1,15 +1,14 @@
 package secondbolt.project;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
 import org.yaml.snakeyaml.representer.Representer;
 import org.yaml.snakeyaml.resolver.Resolver;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 
 /** A project file as plain mappings, lists and texts, to be changed in a test. */
 final class PlainYaml {

@@ -2,13 +2,11 @@ package secondbolt.project;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
-
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.lay.kept.LayDesk;
-
-import java.util.List;
 
 /** What a change of a project file has worked out anew. */
 class WorkshopTest {

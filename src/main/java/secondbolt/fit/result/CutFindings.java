@@ -1,5 +1,9 @@
 package secondbolt.fit.result;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.cut.CutShape;
 import secondbolt.measure.Length;
@@ -9,11 +13,6 @@ import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * What a maker should know of pieces that are cut and of alterations that do not reach them.
@@ -85,7 +84,7 @@ public record CutFindings(FitResult result, Tape tape) {
                         isWhole ? Level.WARNING : Level.STOP,
                         isWhole ? text : text + " What is not cut of it yet would differ from it.",
                         "Take back for the rest what the cut piece does not have; or write `spoilt:"
-                            + " yes` with all that is cut of it so, and it is planned anew."));
+                                + " yes` with all that is cut of it so, and it is planned anew."));
     }
 
     private String words(List<Alteration> alterations) {

@@ -1,5 +1,9 @@
 package secondbolt.fit.result;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.TapedGap;
 import secondbolt.fit.seam.SeamCheck;
@@ -8,11 +12,6 @@ import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Open;
-
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What the tape does not tell of the pieces that are altered: which of their edges a line crosses.
@@ -101,7 +100,7 @@ public record TapedGaps(List<TapedGap> gaps, List<SeamCheck> seams, Tape tape) {
                 + " if it begins above the line and ends below it. Write those edges in"
                 + " `crosses`, as in "
                 + written(gap)
-                + ", or `[]` for none.";
+                + ", or `none`.";
     }
 
     private String written(TapedGap gap) {

@@ -1,12 +1,5 @@
 package secondbolt.fit.size;
 
-import secondbolt.file.value.Quoted;
-import secondbolt.wearer.BodyMeasure;
-import secondbolt.wearer.ChosenSize;
-import secondbolt.worksheet.Finding;
-import secondbolt.worksheet.Finding.Level;
-import secondbolt.worksheet.Subject;
-
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import secondbolt.file.value.Quoted;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.ChosenSize;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Subject;
 
 /** What the maker should know of several sizes in one garment. */
 final class BlendFindings {

@@ -1,16 +1,15 @@
 package secondbolt.fit.size;
 
-import secondbolt.file.value.Quoted;
-import secondbolt.garment.Serves;
-import secondbolt.measure.Length;
-import secondbolt.wearer.BodyMeasure;
-
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import secondbolt.file.value.Quoted;
+import secondbolt.garment.Serves;
+import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Sentence;
 
 /**

@@ -1,12 +1,11 @@
 package secondbolt.fit.size;
 
-import secondbolt.wearer.BodyMeasure;
-import secondbolt.wearer.Wearer;
-import secondbolt.worksheet.Open;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.Wearer;
+import secondbolt.worksheet.Open;
 
 /** What the size cannot be worked out for, and the cheapest way to find out. */
 final class SizeGaps {

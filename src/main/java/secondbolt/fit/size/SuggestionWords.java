@@ -1,12 +1,11 @@
 package secondbolt.fit.size;
 
+import java.util.List;
 import secondbolt.file.value.Quoted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Sentence;
-
-import java.util.List;
 
 /**
  * The words and amounts of a suggestion.

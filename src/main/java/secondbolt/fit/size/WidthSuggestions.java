@@ -1,13 +1,11 @@
 package secondbolt.fit.size;
 
-import secondbolt.measure.Length;
-import secondbolt.wearer.BodyMeasure;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import secondbolt.garment.Serves;
+import secondbolt.measure.Length;
+import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Sentence;
 
 /**

@@ -3,8 +3,10 @@ package secondbolt.fit.size;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-
 import secondbolt.figure.Figures;
 import secondbolt.file.json.Json;
 import secondbolt.garment.Serves;
@@ -16,10 +18,6 @@ import secondbolt.wearer.Passage;
 import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Open;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 class SizeCalculationTest {
     private static SizeResult work(String... lines) {
@@ -114,8 +112,8 @@ class SizeCalculationTest {
         assertEquals(
                 List.of(
                         "From the bust line down to the hip line redraw from size 18 to size 16"
-                            + " along the seam `side`, on every piece with that seam, its facing"
-                            + " and lining too."),
+                                + " along the seam `side`, on every piece with that seam, its facing"
+                                + " and lining too."),
                 result.redraw());
     }
 
