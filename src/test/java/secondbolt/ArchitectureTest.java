@@ -200,7 +200,15 @@ class ArchitectureTest {
                         "wearer",
                         "pattern.piece"));
         rooms.put(
-                "fit.size", Set.of("measure", "garment", "figure", "block", "worksheet", "wearer"));
+                "fit.size",
+                Set.of(
+                        "measure",
+                        "file.value",
+                        "garment",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "wearer"));
         rooms.put(
                 "fit.seam",
                 Set.of(
@@ -385,6 +393,11 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern",
                         "fit.seam",
+                        "fit.alter",
+                        "fit.cut",
+                        "fit.size",
+                        "wearer",
+                        "worksheet",
                         "fit.result"));
         rooms.put(
                 "fit.stretch",

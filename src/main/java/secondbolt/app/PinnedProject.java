@@ -10,7 +10,7 @@ import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Place;
 import secondbolt.file.source.SourceFile;
-import secondbolt.file.value.Placed;
+import secondbolt.fit.FitTopic;
 import secondbolt.lay.LayTopic;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.piece.LayPieces;
@@ -26,15 +26,8 @@ import secondbolt.project.Workshop;
  *
  * @param workings the project worked out
  * @param plan the plan it was worked out with, if there is one
- * @param entries what stands in that
  */
-record PinnedProject(
-        Workings workings, Optional<SourceFile> plan, List<Placed<PlanFile.Entry>> entries) {
-    /** Copies the list. */
-    PinnedProject {
-        entries = List.copyOf(entries);
-    }
-
+record PinnedProject(Workings workings, Optional<SourceFile> plan) {
     /**
      * Works a project out.
      *
@@ -48,7 +41,11 @@ record PinnedProject(
                 SourceFile.read(workplace.folder().resolve(file), name, mistakes);
         Optional<SourceFile> plan =
                 source.flatMap(s -> s.beside(PlanFile.NAME, mistakes))
-                        .flatMap(p -> anew ? PlanText.onlyCut(p, entries(p)) : Optional.of(p));
+                        .flatMap(
+                                p ->
+                                        anew
+                                                ? PlanText.onlyCut(p, written(p).entries())
+                                                : Optional.of(p));
         Optional<PinnedProject> project =
                 source.flatMap(
                                 s ->
@@ -58,13 +55,7 @@ record PinnedProject(
                                                         plan,
                                                         workplace.folderName(file),
                                                         mistakes))
-                        .map(
-                                w ->
-                                        new PinnedProject(
-                                                w,
-                                                plan,
-                                                plan.map(PinnedProject::entries)
-                                                        .orElse(List.of())));
+                        .map(w -> new PinnedProject(w, plan));
         project.filter(p -> !p.isLaid())
                 .ifPresent(
                         p ->
@@ -80,9 +71,9 @@ record PinnedProject(
     }
 
     /** What is wrong with it is told when the project is worked out with it. */
-    private static List<Placed<PlanFile.Entry>> entries(SourceFile plan) {
+    private static PlanFile.Plan written(SourceFile plan) {
         return ProjectFileReader.read(plan, PlanFile.ROOT, PlanFile.UNITS, new Mistakes())
-                .orElse(List.of());
+                .orElse(PlanFile.Plan.NONE);
     }
 
     private boolean isLaid() {
@@ -100,7 +91,8 @@ record PinnedProject(
                 new PlanText(
                         workings.came(LayTopic.NAME).orElseThrow(),
                         new HashSet<>(names),
+                        workings.came(FitTopic.NAME).orElseThrow().alterations(),
                         workings.heading().units());
-        return plan.isEmpty() ? Optional.of(text.fresh()) : text.updated(plan.get(), entries);
+        return plan.isEmpty() ? Optional.of(text.fresh()) : text.updated(plan.get(), written(plan.get()));
     }
 }

@@ -9,6 +9,7 @@ import secondbolt.measure.Length;
 import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Sentence;
 
 /**
  * The usual cautions on the fasteners of a child's closures; what ties is told in {@code safety}.
@@ -48,7 +49,7 @@ record ChildSafety(ClosureResult result, Optional<Wearer.Age> age) {
     }
 
     private Optional<Finding> smallParts() {
-        String many = PageWords.capital(result.closure().fastening().kind().word());
+        String many = Sentence.capital(result.closure().fastening().kind().word());
         if (isUnder(SMALL_PARTS_UNDER)) {
             boolean fits =
                     result.closure()

@@ -3,8 +3,10 @@ package secondbolt.closure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.closure.fastening.Fastening;
 import secondbolt.closure.row.ClosureResult;
 import secondbolt.closure.row.PlacketChange;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.measure.Plural;
 import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
@@ -31,6 +33,7 @@ final class ClosureFindings {
         all.addAll(new ChildSafety(result, age).findings());
         followed(result).ifPresent(all::add);
         open(result).ifPresent(all::add);
+        taken(result).ifPresent(all::add);
         return List.copyOf(all);
     }
 
@@ -40,6 +43,20 @@ final class ClosureFindings {
         return new Finding(code, new Subject.Closure(result.name()), level, text, remedy);
     }
 
+    /** What she does not know and what is worked out with meanwhile; her strip says so too. */
+    private static Optional<Finding> taken(ClosureResult result) {
+        return LeftOpen.taken(result.closure().open())
+                .map(
+                        taken ->
+                                found(
+                                        result,
+                                        "closure-taken-meanwhile",
+                                        Level.WARNING,
+                                        "Not known yet, and only taken meanwhile: " + taken + ".",
+                                        "Find it out before you work a hole or sew a fastener on;"
+                                                + " how stands under what is open."));
+    }
+
     /** What the alterations moved on a closure that lies on edges of the pattern. */
     private static Optional<Finding> followed(ClosureResult result) {
         PlacketChange change = result.change();
@@ -47,7 +64,7 @@ final class ClosureFindings {
                 change.moved().isEmpty()
                         ? ""
                         : "; "
-                                + result.closure().fastening().kind().word()
+                                + fasteners(result, change.moved().size())
                                 + " "
                                 + Plural.runs(change.moved())
                                 + " moved";
@@ -66,6 +83,11 @@ final class ClosureFindings {
                                                 + ".",
                                         "Use the printed strip; the marks on the pattern no longer"
                                                 + " hold."));
+    }
+
+    private static String fasteners(ClosureResult result, int count) {
+        Fastening.Kind kind = result.closure().fastening().kind();
+        return count == 1 ? kind.one() : kind.word();
     }
 
     /** A placket on edges of which it is not known whether the alterations changed them. */

@@ -10,6 +10,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Sentence;
 
 /** Whether the extension of a closure carries its fasteners. */
 final class ExtensionFindings {
@@ -71,7 +72,7 @@ final class ExtensionFindings {
             tell(
                     "extension-narrow",
                     Level.CAUTION,
-                    PageWords.capital(room())
+                    Sentence.capital(room())
                             + " of "
                             + tape.printSmall(seen)
                             + " is narrow for this "

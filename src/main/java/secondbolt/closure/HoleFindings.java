@@ -13,6 +13,7 @@ import secondbolt.measure.Tape;
 import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Sentence;
 
 /** How near the holes of a closure come to its edges and to each other. */
 final class HoleFindings {
@@ -188,7 +189,7 @@ final class HoleFindings {
             tell(
                     "buttonholes-close",
                     Level.CAUTION,
-                    PageWords.capital(cloth(between.get()))
+                    Sentence.capital(cloth(between.get()))
                             + " of cloth is left between one hole and the next.",
                     result.mayHaveFewer()
                             ? "Take fewer buttons, or work the holes level."

@@ -8,6 +8,7 @@ import secondbolt.block.Table;
 import secondbolt.closure.row.ClosureResult;
 import secondbolt.closure.row.FastenerMark;
 import secondbolt.measure.Length;
+import secondbolt.worksheet.Sentence;
 
 /**
  * The marks of a closure in rows, for its page and its strips.
@@ -34,7 +35,7 @@ record MarkTable(ClosureResult result) {
     }
 
     private List<String> head(String begins, List<String> otherTape, String note) {
-        List<String> head = new ArrayList<>(List.of(PageWords.capital(one()), "From the top"));
+        List<String> head = new ArrayList<>(List.of(Sentence.capital(one()), "From the top"));
         head.addAll(otherTape);
         if (hasHoles()) {
             head.addAll(List.of(begins, "Hole ends"));

@@ -168,7 +168,7 @@ final class PlacingFindings {
                             + ".",
                     "Buy "
                             + result.toBuy()
-                            + " in all, or "
+                            + " altogether, or "
                             + (keptAsTold()
                                     ? "leave `largest gap` out to keep to the count."
                                     : "allow a wider gap."));

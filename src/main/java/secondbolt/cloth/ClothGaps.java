@@ -52,19 +52,19 @@ final class ClothGaps {
         if (cloth.prewash().filter(Prewash.Never.class::isInstance).isPresent()) {
             assumed.add(
                     new Assumed(
-                            "prewash" + of,
+                            "shrinkage" + of,
                             "never washed: it stays as measured",
                             "told; steam and a damp press cloth may still draw it in (common"
                                     + " practice, no source)"));
         }
         if (cloth.prewash().isEmpty()) {
-            assumed.add(new Assumed("prewash" + of, "no further shrinkage", "not told"));
+            assumed.add(new Assumed("shrinkage" + of, "no further shrinkage", "not told"));
         }
         if (cloth.condition().survey().filter(s -> s.when().isEmpty()).isPresent()) {
             assumed.add(
                     new Assumed("survey" + of, "before the last wash", "not told; the safer one"));
         }
-        if (!cloth.condition().areFlawsTold()) {
+        if (cloth.condition().told() == Cloth.Flaws.NOT_TOLD) {
             assumed.add(
                     new Assumed(
                             "flaws" + of,
@@ -86,7 +86,7 @@ final class ClothGaps {
                 : List.of(
                         new Assumed(
                                 "how much of a bolt the selvages take",
-                                tape.print(BoltWidth.SELVAGES.on(tape)) + " in all",
+                                tape.print(BoltWidth.SELVAGES.on(tape)) + " together",
                                 BoltWidth.SELVAGES.source()));
     }
 

@@ -39,14 +39,17 @@ record ClothPage(Tape tape) {
     /** Each cloth by itself, then those that are used together. */
     List<Block> blocks(List<ClothResult> results, List<ClothStock> stocks) {
         List<Block> blocks = new ArrayList<>();
-        results.forEach(result -> blocks.addAll(cloth(result)));
+        Optional<ClothResult> first =
+                results.stream().filter(r -> r.best().isPresent()).findFirst();
+        results.forEach(
+                result -> blocks.addAll(cloth(result, first.filter(result::equals).isPresent())));
         stocks.stream()
                 .filter(stock -> stock.cloths().size() > 1)
                 .forEach(stock -> blocks.addAll(together(stock)));
         return blocks;
     }
 
-    private List<Block> cloth(ClothResult result) {
+    private List<Block> cloth(ClothResult result, boolean isFirst) {
         Optional<ClothYield> yielded = result.best();
         ClothTables tables = new ClothTables(result.name(), tape);
         List<Block> blocks = new ArrayList<>();
@@ -67,7 +70,9 @@ record ClothPage(Tape tape) {
                         blocks.add(tables.rectangles(y.rectangles()));
                     }
                     blocks.add(tables.lengths(y.lengths()));
-                    blocks.add(new Block.Prose(BY_AREA));
+                    if (isFirst) {
+                        blocks.add(new Block.Prose(BY_AREA));
+                    }
                     blocks.add(tables.otherLengths(y.lengths()));
                 });
         return blocks;

@@ -36,7 +36,7 @@ record ClothTables(String name, Tape tape) {
                             Table.Cell.of(flaw.what()),
                             fromTo(bounds.left(), bounds.right()),
                             fromTo(bounds.top(), bounds.bottom()),
-                            Table.Cell.of(use(flaw.kind()))));
+                            Table.Cell.of(use(flaw))));
         }
         String of = "Flaws and features of " + name;
         return new Block.Rows(
@@ -47,11 +47,11 @@ record ClothTables(String name, Tape tape) {
         return Table.Cell.of(Both.of(tape, t -> t.print(from) + " to " + t.print(to)));
     }
 
-    private static String use(Flaw.Kind kind) {
-        return switch (kind) {
+    private static String use(Flaw flaw) {
+        return switch (flaw.kind()) {
             case UNSOUND -> "keep off";
             case HIDDEN_USE -> "hidden pieces only";
-            case FEATURE -> "avoid";
+            case FEATURE -> flaw.keptFor().map(edge -> "kept for " + edge.value()).orElse("avoid");
         };
     }
 

@@ -36,7 +36,16 @@ record FibreFindings(Subject about) {
                             "Its fibre is a guess.",
                             "Try the iron, the wash and any dye on a scrap first."));
         }
-        if (!known || isKnownBy(textile, Textile.KnownBy.BURN_TEST)) {
+        if (known && isKnownBy(textile, Textile.KnownBy.BURN_TEST)) {
+            findings.add(
+                    new Finding(
+                            "cloth-fibre-by-burn-test",
+                            about,
+                            Finding.Level.NOTE,
+                            "Its fibre is known by a burn test, which cannot tell a blend.",
+                            "Try the iron and the wash on a scrap first."));
+        }
+        if (!known) {
             findings.add(
                     caution(
                             "cloth-burn-test",
@@ -44,7 +53,7 @@ record FibreFindings(Subject about) {
                                     + " tray, with water at hand and nothing else near; some fibres"
                                     + " drip and burn on. It is not for children, and it cannot"
                                     + " tell a blend.",
-                            known ? "" : "If in doubt leave it, and ask."));
+                            "If in doubt leave it, and ask."));
         }
         fibre.flatMap(this::tender).ifPresent(findings::add);
         return findings;

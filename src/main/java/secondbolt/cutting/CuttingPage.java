@@ -12,6 +12,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Pattern;
 import secondbolt.shape.Box;
+import secondbolt.worksheet.Sentence;
 
 /**
  * What the page of the pieces shows.
@@ -70,7 +71,7 @@ record CuttingPage(CuttingResult result, Tape tape) {
 
     private String cut(CutPiece piece) {
         Box box = piece.cut().box();
-        return PieceSheets.capital(piece.instruction())
+        return Sentence.capital(piece.instruction())
                 + ". The cut piece is "
                 + both(box.widthMm())
                 + " by "

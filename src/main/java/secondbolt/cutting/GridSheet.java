@@ -59,9 +59,9 @@ final class GridSheet {
                 "Glue the grid once; it serves for every piece.",
                 "Lay the tissue on it with the grain along the upright lines, its left edge"
                         + " on 0 and its top on 0, and weight it down.",
-                "Read each corner, and two or three points on each curve, as [across,"
-                        + " along] in "
-                        + tape.symbol()
+                "Read each corner, and two or three points on each curve, first how far across,"
+                        + " then how far along, in "
+                        + (tape == Tape.INCH ? "inches" : tape.symbol())
                         + ", and write them in the project file.",
                 "Compare the picture of the piece on the page with your tissue.");
     }

@@ -3,7 +3,6 @@ package secondbolt.cutting;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -22,6 +21,7 @@ import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Pattern;
 import secondbolt.shape.Box;
+import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Subject;
@@ -88,7 +88,9 @@ final class PieceSheets {
         String title = "All pieces on one large page";
         Drawing drawing = together(title, PagePacking.large(frames(pieces)), pieces);
         List<List<String>> rows =
-                pieces.stream().map(p -> List.of(p.name(), capital(p.instruction()))).toList();
+                pieces.stream()
+                        .map(p -> List.of(p.name(), Sentence.capital(p.instruction())))
+                        .toList();
         return new Sheet(
                 "all-pieces",
                 title,
@@ -114,7 +116,7 @@ final class PieceSheets {
 
     private static List<String> words(CutPiece piece) {
         List<String> words = new ArrayList<>();
-        words.add(capital(piece.instruction()));
+        words.add(Sentence.capital(piece.instruction()));
         if (piece.before().isPresent()) {
             words.add("altered");
         }
@@ -168,14 +170,9 @@ final class PieceSheets {
         for (CutPiece piece : pieces) {
             for (EdgeAllowance edge : piece.edges()) {
                 PieceEdge named = new PieceEdge(piece.name(), edge.edge());
-                rows.add(edge.row(named.toString(), tape));
+                rows.add(edge.row(named.heading(), tape));
             }
         }
         return new Table("", "", List.of("Edge", "Allowance", ""), rows);
-    }
-
-    static String capital(String words) {
-        int first = words.offsetByCodePoints(0, 1);
-        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
     }
 }

@@ -2,7 +2,6 @@ package secondbolt.effect;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import secondbolt.block.Block;
 import secondbolt.block.Both;
@@ -13,6 +12,7 @@ import secondbolt.measure.Area;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Notes;
+import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Worksheet;
 
 /**
@@ -37,7 +37,7 @@ record EffectWorksheet(List<AlterationEffects> effects, Tape tape) {
                         "Each alteration beside the ones before it. What is listed here moved with"
                                 + " it: use the printed sheets, not the marks of the pattern."));
         for (AlterationEffects one : effects) {
-            blocks.add(new Block.Heading(capital(one.words())));
+            blocks.add(new Block.Heading(Sentence.capital(one.words())));
             List<List<Table.Cell>> rows = rows(one);
             blocks.add(
                     rows.isEmpty()
@@ -46,11 +46,6 @@ record EffectWorksheet(List<AlterationEffects> effects, Tape tape) {
                                     new Table("What follows: " + one.words(), "", HEAD, rows)));
         }
         return blocks;
-    }
-
-    private static String capital(String words) {
-        int first = words.offsetByCodePoints(0, 1);
-        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
     }
 
     private List<List<Table.Cell>> rows(AlterationEffects one) {

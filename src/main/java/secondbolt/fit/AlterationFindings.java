@@ -9,11 +9,13 @@ import java.util.stream.Collectors;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.alter.WidenShare;
 import secondbolt.fit.alter.WidthSharing;
+import secondbolt.fit.made.Limb;
 import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Plural;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Alteration;
+import secondbolt.pattern.Pattern;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
@@ -39,7 +41,7 @@ record AlterationFindings(FitResult result, Tape tape) {
                 altered.changes().stream()
                         .map(Altered.Change::edge)
                         .filter(edge -> !joined.contains(edge) && !isAlone(edge))
-                        .map(PieceEdge::toString)
+                        .map(PieceEdge::words)
                         .collect(Collectors.joining(", "));
         return loose.isEmpty()
                 ? Optional.empty()
@@ -125,7 +127,24 @@ record AlterationFindings(FitResult result, Tape tape) {
                         + ") it is no mark of the tape on each.",
                 "The printed pieces have it exactly. By tape take "
                         + takes(marks)
-                        + (share.cutEdges() > 1 ? ", spread evenly round the body." : "."));
+                        + (share.cutEdges() > 1 ? spread(share) : "."));
+    }
+
+    /** Of limbs, what each gets of the amount in all. */
+    private String spread(WidenShare share) {
+        Pattern pattern = result.pattern();
+        return Limb.of(share.pieces(), pattern)
+                .filter(limb -> Limb.count(share.pieces(), pattern) > 1)
+                .map(
+                        limb ->
+                                ", the same on each "
+                                        + limb.word()
+                                        + ": "
+                                        + tape.print(
+                                                Limb.each(
+                                                        share.by().size(), share.pieces(), pattern))
+                                        + " round each.")
+                .orElse(", spread evenly round the body.");
     }
 
     private String takes(WidenShare.ByTheTape marks) {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.figure.Figures;
 import secondbolt.fit.alter.Altered;
+import secondbolt.fit.made.Made;
+import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.fit.seam.SewnLengths;
@@ -15,12 +17,13 @@ import secondbolt.measure.Length;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.pattern.piece.PieceShape;
 import secondbolt.pattern.piece.ShapeKeys;
+import secondbolt.wearer.FinishedMeasure;
 
 /** What other programs read of the pattern. */
 final class FitFigures {
     private FitFigures() {}
 
-    static Figures of(FitResult result, SizeResult size) {
+    static Figures of(FitResult result, MadeMeasures made, SizeResult size) {
         Figures pieces = new Figures();
         for (int i = 0; i < result.pieces().size(); i++) {
             Piece piece = result.pieces().get(i);
@@ -32,6 +35,7 @@ final class FitFigures {
                             piece));
         }
         return size.addTo(new Figures())
+                .list("finished", made.all().stream().map(FitFigures::figures).toList())
                 .inside("pieces", pieces)
                 .list("seams", result.seams().stream().map(FitFigures::figures).toList())
                 .list(
@@ -50,12 +54,23 @@ final class FitFigures {
         return figures.lengths("edges", known).lengths("edges_before", lines.of(drawn));
     }
 
+    private static Figures figures(Made made) {
+        return new Figures()
+                .text("what", made.what())
+                .text(
+                        "measures",
+                        String.join(
+                                ", ", made.measures().stream().map(FinishedMeasure::word).toList()))
+                .length("drawn", made.before())
+                .toldLength("altered", made.after(), "finished, " + made.what());
+    }
+
     private static Figures figures(SeamCheck check) {
         if (!check.isKnown()) {
-            return new Figures().text("join", check.seam().words()).text("meets", "unknown");
+            return new Figures().text("join", check.seam().written()).text("meets", "unknown");
         }
         return new Figures()
-                .text("join", check.seam().words())
+                .text("join", check.seam().written())
                 .lengths("lengths", List.of(check.after().first(), check.after().second()))
                 .length("difference", check.after().difference())
                 .length("allowed", check.allowed())

@@ -54,9 +54,7 @@ record FitPage(Pattern pattern, Tape tape) {
         }
         if (!altered.open().isEmpty()) {
             String open =
-                    altered.open().stream()
-                            .map(PieceEdge::toString)
-                            .collect(Collectors.joining(", "));
+                    altered.open().stream().map(PieceEdge::words).collect(Collectors.joining(", "));
             blocks.add(new Block.Prose("Not known by tape, whether it changes: " + open + "."));
         }
         return blocks;
@@ -93,25 +91,24 @@ record FitPage(Pattern pattern, Tape tape) {
                 .filter(limb -> count > 1)
                 .map(
                         limb ->
-                                " in all, "
+                                " altogether, "
                                         + tape.print(Limb.each(by.size(), pieces, pattern))
                                         + " round each of "
                                         + Plural.of(count, limb.word()))
-                .orElse(" in all round the body");
+                .orElse(" altogether round the body");
     }
 
     /** What the pieces measure; nothing if none tells. */
     List<Block> made(MadeMeasures made) {
         List<Block> blocks = new ArrayList<>();
-        List<Made> all = new ArrayList<>(made.lengths());
-        all.addAll(made.girths());
+        List<Made> all = made.all();
         if (!all.isEmpty()) {
             blocks.add(new Block.Heading("How long and how wide it will be"));
             blocks.add(
                     new Block.Prose(
-                            "From the drawn pieces of the outside, along their sewing lines, darts"
-                                    + " and pleats taken up. What is sewn on, a cuff or a band, is"
-                                    + " not in it."));
+                            "From the pieces of the outside, along their sewing lines, darts and"
+                                    + " pleats taken up, and over every piece that is sewn on"
+                                    + " below: a skirt, a tier, a cuff, a band."));
             blocks.add(
                     new Block.Rows(
                             new Table(
@@ -137,7 +134,7 @@ record FitPage(Pattern pattern, Tape tape) {
 
     private List<Table.Cell> row(Altered.Change change) {
         return List.of(
-                Table.Cell.of(change.edge().toString()),
+                Table.Cell.of(change.edge().heading()),
                 Table.Cell.of(tape, change.before()),
                 Table.Cell.of(tape, change.after()));
     }
@@ -166,9 +163,9 @@ record FitPage(Pattern pattern, Tape tape) {
     private List<Table.Cell> row(SeamCheck check) {
         Seam seam = check.seam();
         return List.of(
-                Table.Cell.of(seam.first().value().toString()),
+                Table.Cell.of(seam.first().value().heading()),
                 Table.Cell.of(side(check.isKnown(seam.first().value()), check.after().first())),
-                Table.Cell.of(seam.second().value().toString()),
+                Table.Cell.of(seam.second().value().heading()),
                 Table.Cell.of(side(check.isKnown(seam.second().value()), check.after().second())),
                 Table.Cell.of(meant(seam)),
                 Table.Cell.of(

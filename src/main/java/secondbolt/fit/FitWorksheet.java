@@ -1,8 +1,10 @@
 package secondbolt.fit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.block.Block;
 import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitResult;
@@ -24,12 +26,17 @@ import secondbolt.worksheet.Worksheet;
  * The pattern, altered and checked, and the wearer beside it.
  *
  * @param result the pattern
+ * @param made what its pieces measure
  * @param openings each beside what must pass it
  * @param size the wearer beside the pattern's sizes
  * @param tape to print with
  */
 public record FitWorksheet(
-        FitResult result, List<OpeningCheck> openings, SizeResult size, Tape tape) {
+        FitResult result,
+        MadeMeasures made,
+        List<OpeningCheck> openings,
+        SizeResult size,
+        Tape tape) {
     /** Copies the openings. */
     public FitWorksheet {
         openings = List.copyOf(openings);
@@ -41,21 +48,26 @@ public record FitWorksheet(
      * @param wearer if told
      */
     public static FitWorksheet of(FitResult result, Optional<Wearer> wearer, Tape tape) {
+        MadeMeasures made = MadeMeasures.of(result);
         return new FitWorksheet(
-                result, OpeningCheck.of(result, wearer), FitSize.of(result, wearer, tape), tape);
+                result,
+                made,
+                OpeningCheck.of(result, wearer),
+                FitSize.of(result, made, wearer, tape),
+                tape);
     }
 
     /** Its page and figures; it has no sheet of its own. */
     public Worksheet worksheet() {
         return Worksheet.of("fit", "Fit and seams", this::notes)
                 .showing(this::blocks)
-                .telling(() -> FitFigures.of(result, size));
+                .telling(() -> FitFigures.of(result, made, size));
     }
 
     private List<Block> blocks() {
         FitPage page = new FitPage(result.pattern(), tape);
         List<Block> blocks = new ArrayList<>(SizePage.blocks(size, tape));
-        blocks.addAll(page.made(MadeMeasures.of(result)));
+        blocks.addAll(page.made(made));
         result.altered().forEach(altered -> blocks.addAll(page.alteration(altered)));
         blocks.addAll(page.seams(result.seams()));
         blocks.addAll(page.openings(openings));
@@ -65,12 +77,13 @@ public record FitWorksheet(
     private Notes notes() {
         MeaningGaps meanings = MeaningGaps.of(result, size);
         TapedGaps taped = TapedGaps.of(result, tape);
-        List<Finding> findings = new ArrayList<>(FitFindings.of(result, openings, tape));
+        List<Finding> findings = new ArrayList<>(FitFindings.of(result, made, openings, tape));
         findings.addAll(size.findings());
         List<Assumed> assumed = new ArrayList<>(size.assumed());
         assumed.addAll(meanings.assumed());
         assumed.addAll(new AlterationFindings(result, tape).assumed());
         assumed.addAll(taped.assumed());
+        meeting().ifPresent(assumed::add);
         assumed.addAll(tolerances());
         OpeningCheck.drawnIn(result).ifPresent(assumed::add);
         List<Open> open = new ArrayList<>(taped.open());
@@ -78,6 +91,20 @@ public record FitWorksheet(
         openings.forEach(check -> check.unknown().ifPresent(open::add));
         open.addAll(size.open());
         return new Notes(findings, assumed, open);
+    }
+
+    /** What is measured round, though no join closes it. */
+    private Optional<Assumed> meeting() {
+        Set<String> edges = new LinkedHashSet<>();
+        made.girthsOfTheBody().forEach((measure, girth) -> edges.addAll(girth.meeting()));
+        return edges.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Assumed(
+                                "how the pieces close all round",
+                                "edge to edge at " + String.join(", ", edges),
+                                "no join says what is sewn there; what laps over would have to be"
+                                        + " taken off"));
     }
 
     private List<Assumed> tolerances() {

@@ -5,8 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.Altered;
-import secondbolt.fit.result.BareLength;
+import secondbolt.measure.BareLength;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
@@ -152,9 +153,9 @@ record LeftOut(String text, String remedy) {
         Length longer = seam.ease().plus(check.after().difference());
         return longer.isNegative()
                 ? "write the join as `{join: ["
-                        + seam.second().value()
+                        + Quoted.of(seam.second().value().toString())
                         + ", "
-                        + seam.first().value()
+                        + Quoted.of(seam.first().value().toString())
                         + "], ease: "
                         + BareLength.of(tape, longer.size())
                         + "}`"

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import secondbolt.file.value.Quoted;
+import secondbolt.fit.made.AddedMeasures;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeCalculation;
 import secondbolt.fit.size.SizeResult;
@@ -47,7 +49,7 @@ record MeaningGaps(FitResult result, SizeResult size) {
                                 "by the trade's words in their names, or by what they are sewn to;"
                                         + " if one serves something else, write it under `pattern`,"
                                         + " as in `meaning: {"
-                                        + used.keySet().iterator().next()
+                                        + Quoted.of(used.keySet().iterator().next())
                                         + ": …}`"));
     }
 
@@ -73,7 +75,7 @@ record MeaningGaps(FitResult result, SizeResult size) {
 
                         @Override
                         public Boolean widen(Alteration.Widen widen) {
-                            if (isCompared(FitSize.ALL_ROUND)) {
+                            if (isCompared(AddedMeasures.ALL_ROUND)) {
                                 widen.edges().stream()
                                         .filter(sides::containsKey)
                                         .forEach(edge -> used.put(edge, sides.get(edge)));
@@ -115,7 +117,8 @@ record MeaningGaps(FitResult result, SizeResult size) {
                     @Override
                     public Optional<Open> widen(Alteration.Widen widen) {
                         boolean isOpen =
-                                !meanings().isKnown(widen.edges()) && isCompared(FitSize.ALL_ROUND);
+                                !meanings().isKnown(widen.edges())
+                                        && isCompared(AddedMeasures.ALL_ROUND);
                         return isOpen ? Optional.of(edges(widen)) : Optional.empty();
                     }
                 });
@@ -128,7 +131,7 @@ record MeaningGaps(FitResult result, SizeResult size) {
                         + lengthen.words()
                         + "` adds to: it is counted at none",
                 "Write it under `pattern`, as in `meaning: {"
-                        + lengthen.line()
+                        + Quoted.of(lengthen.line())
                         + ": body}`, or sleeve, crotch depth, leg; hip if it adds to none of"
                         + " them.");
     }
@@ -139,7 +142,9 @@ record MeaningGaps(FitResult result, SizeResult size) {
                 "what " + names + (widen.edges().size() > 1 ? " serve" : " serves"),
                 "whether `" + widen.words() + "` adds to bust, waist and hip: it is not counted",
                 "If the body is wider by it, write under `pattern` `meaning: {"
-                        + String.join(", ", widen.edges().stream().map(e -> e + ": side").toList())
+                        + String.join(
+                                ", ",
+                                widen.edges().stream().map(e -> Quoted.of(e) + ": side").toList())
                         + "}`; else what it serves, as `hem` or `wrist`.");
     }
 }

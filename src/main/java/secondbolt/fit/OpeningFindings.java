@@ -41,7 +41,7 @@ record OpeningFindings(TapedGaps gaps, Tape tape) {
                         + check.opening().what()
                         + " opens to "
                         + tape.printBoth(check.opens())
-                        + "; "
+                        + "; the "
                         + check.opening().over().word()
                         + " is "
                         + tape.print(needs)

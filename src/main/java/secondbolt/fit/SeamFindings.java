@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import secondbolt.fit.result.BareLength;
+import secondbolt.file.value.Quoted;
+import secondbolt.measure.BareLength;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.TapedGaps;
 import secondbolt.fit.seam.CapEase;
@@ -12,9 +13,11 @@ import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
+import secondbolt.pattern.Pattern;
 import secondbolt.pattern.Seam;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
+import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Subject;
 
 /**
@@ -60,7 +63,7 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 Level.STOP,
                 "With what is cut as it is, this seam no longer meets: " + amounts(check),
                 "Take back for the other side what the cut piece does not have, or write `spoilt:"
-                        + " yes` with the cut piece, and it is planned anew.");
+                        + " yes` with all that is cut of it, and it is planned anew.");
     }
 
     /** Neither held nor broken: what is cut must be measured first. */
@@ -94,7 +97,7 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 Level.WARNING,
                 "Whether this seam still meets after the alterations is not known: "
                         + check.open().stream()
-                                .map(term -> term.edge().toString())
+                                .map(term -> term.edge().words())
                                 .collect(Collectors.joining(", "))
                         + (several ? " are" : " is")
                         + " known by tape, which does not show whether the alterations change "
@@ -115,11 +118,11 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 check,
                 "seam-stretched-on",
                 Level.NOTE,
-                strip
+                Sentence.capital(strip.words())
                         + ", "
                         + tape.printBoth(band)
                         + ", is stretched on to "
-                        + other
+                        + other.words()
                         + ", "
                         + tape.printBoth(edge)
                         + "; it stretches as far as "
@@ -139,7 +142,7 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 check,
                 "seam-band-too-short",
                 Level.STOP,
-                band
+                Sentence.capital(band.words())
                         + ", "
                         + tape.printBoth(isFirst ? sides.first() : sides.second())
                         + ", is to be stretched on to "
@@ -180,15 +183,24 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                         check,
                         "seam-apart-as-drawn",
                         Level.STOP,
-                        "This seam does not meet as drawn: " + amounts,
+                        "This seam does not meet " + asDrawn() + ": " + amounts,
                         "Measure both edges again; if the difference is meant, write `ease` or"
                                 + " `gather`.")
                 : told(
                         check,
                         "seam-off-a-little",
                         Level.WARNING,
-                        "This seam is off a little as drawn: " + amounts,
+                        "This seam is off a little " + asDrawn() + ": " + amounts,
                         "Measure both edges again, or ease the longer one in and write `ease`.");
+    }
+
+    /** Where the outlines are cutting lines, their edges are not what is compared. */
+    private String asDrawn() {
+        return result.pattern()
+                .allowance()
+                .filter(Pattern.Allowance::isIncluded)
+                .map(allowance -> "along its sewing lines, the allowances taken off")
+                .orElse("as drawn");
     }
 
     /** Whether no copy is left to cut of a piece of the seam. */
@@ -202,50 +214,54 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
     private Finding longerCap(SeamCheck check, CapEase cap, String amounts) {
         if (!cap.isMuch(tape)) {
             return told(
-                    check,
-                    "seam-cap-longer",
-                    Level.NOTE,
-                    "The cap is longer than its armhole, as is usual: " + amounts + usual(),
-                    "If it is meant, write it down: " + ease(check, cap) + ".");
+                            check,
+                            "seam-cap-longer",
+                            Level.NOTE,
+                            "The cap is longer than its armhole, as is usual: " + amounts + usual(),
+                            "If it is meant, write it down: " + ease(check, cap) + ".")
+                    .citing(CapEase.SOURCES);
         }
         return told(
-                check,
-                cap.isFar(tape) ? "seam-cap-far-too-long" : "seam-cap-too-long",
-                cap.isFar(tape) ? Level.STOP : Level.WARNING,
-                (cap.isFar(tape)
-                                ? "The cap is far longer than its armhole, more than can be eased"
-                                        + " in: "
-                                : "The cap is longer than its armhole by more than is usual: ")
-                        + amounts
-                        + usual(),
-                "Measure both edges again. If it is gathered, write "
-                        + gather(cap)
-                        + (cap.isFar(tape)
-                                ? "."
-                                : "; if it is eased in, " + ease(check, cap) + "."));
+                        check,
+                        cap.isFar(tape) ? "seam-cap-far-too-long" : "seam-cap-too-long",
+                        cap.isFar(tape) ? Level.STOP : Level.WARNING,
+                        (cap.isFar(tape)
+                                        ? "The cap is far longer than its armhole, more than can be eased"
+                                                + " in: "
+                                        : "The cap is longer than its armhole by more than is usual: ")
+                                + amounts
+                                + usual(),
+                        "Measure both edges again. If it is gathered, write "
+                                + gather(cap)
+                                + (cap.isFar(tape)
+                                        ? "."
+                                        : "; if it is eased in, " + ease(check, cap) + "."))
+                .citing(CapEase.SOURCES);
     }
 
     private Finding easeNotMet(SeamCheck check, CapEase cap, String amounts) {
         return told(
-                check,
-                "seam-ease-not-met",
-                cap.isFar(tape) ? Level.STOP : Level.WARNING,
-                "The ease written on this join is not met: " + amounts + usual(),
-                "Measure both edges again. If it is right as drawn, write "
-                        + (cap.isFar(tape) ? gather(cap) + ", gathered" : ease(check, cap))
-                        + ".");
+                        check,
+                        "seam-ease-not-met",
+                        cap.isFar(tape) ? Level.STOP : Level.WARNING,
+                        "The ease written on this join is not met: " + amounts + usual(),
+                        "Measure both edges again. If it is right as drawn, write "
+                                + (cap.isFar(tape) ? gather(cap) + ", gathered" : ease(check, cap))
+                                + ".")
+                .citing(CapEase.SOURCES);
     }
 
     private Finding muchEase(SeamCheck check, CapEase cap) {
         return told(
-                check,
-                "seam-cap-ease-much",
-                cap.isFar(tape) ? Level.WARNING : Level.CAUTION,
-                "The ease written on this join is more than is usual in a cap: "
-                        + tape.print(cap.ofEach())
-                        + "."
-                        + usual(),
-                "Try it on a scrap. If it is gathered, write " + gather(cap) + ".");
+                        check,
+                        "seam-cap-ease-much",
+                        cap.isFar(tape) ? Level.WARNING : Level.CAUTION,
+                        "The ease written on this join is more than is usual in a cap: "
+                                + tape.print(cap.ofEach())
+                                + "."
+                                + usual(),
+                        "Try it on a scrap. If it is gathered, write " + gather(cap) + ".")
+                .citing(CapEase.SOURCES);
     }
 
     private String usual() {
@@ -264,17 +280,19 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
         String ease = "ease: " + BareLength.of(tape, longer);
         return cap.isCapFirst()
                 ? "`" + ease + "` on this join"
-                : "`{join: [" + cap.cap() + ", " + cap.armhole() + "], " + ease + "}`";
+                : "`{join: [" + sides(cap) + "], " + ease + "}`";
     }
 
     private String gather(CapEase cap) {
         return "`{join: ["
-                + cap.cap()
-                + ", "
-                + cap.armhole()
+                + sides(cap)
                 + "], gather: "
                 + String.format(Locale.ROOT, "%.2f", cap.ratio())
                 + "}`";
+    }
+
+    private static String sides(CapEase cap) {
+        return Quoted.of(cap.cap().toString()) + ", " + Quoted.of(cap.armhole().toString());
     }
 
     private String amounts(SeamCheck check) {
@@ -282,8 +300,10 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
         String off =
                 (difference.isNegative() ? "too short by " : "too long by ")
                         + tape.printSmallBoth(difference.size());
-        String first = check.seam().first().value() + " is " + tape.print(check.after().first());
-        String second = check.seam().second().value() + " of " + tape.print(check.after().second());
+        String first =
+                check.seam().first().value().words() + " is " + tape.print(check.after().first());
+        String second =
+                check.seam().second().value().words() + " of " + tape.print(check.after().second());
         return isMeantAlike(check.seam())
                 ? first + ", " + off + " for " + second + "."
                 : first

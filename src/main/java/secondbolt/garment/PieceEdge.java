@@ -1,6 +1,8 @@
 package secondbolt.garment;
 
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import secondbolt.file.Form;
 import secondbolt.file.form.Forms;
 
@@ -12,6 +14,11 @@ import secondbolt.file.form.Forms;
  */
 public record PieceEdge(String piece, String edge) {
     private static final char DOT = '.';
+
+    private static final Set<String> WHERE =
+            Set.of(
+                    "top", "right", "bottom", "left", "front", "back", "inner", "outer", "lower",
+                    "upper", "inside", "outside");
 
     /**
      * Reads one: two names in any language with one dot between them; spaces round a name are not
@@ -40,7 +47,21 @@ public record PieceEdge(String piece, String edge) {
         return Forms.parsed(words, PieceEdge::parse);
     }
 
-    /** As the maker writes it. */
+    /** As a maker says it in a sentence: {@code the hem of the front}. */
+    public String words() {
+        return "the " + heading();
+    }
+
+    /**
+     * As a maker says it alone, in a table or a list: {@code hem of the front}, and {@code left
+     * edge of the cuff} where the name only tells where the edge is.
+     */
+    public String heading() {
+        boolean tellsWhere = Stream.of(edge.split(" ", -1)).allMatch(WHERE::contains);
+        return edge + (tellsWhere ? " edge" : "") + " of the " + piece;
+    }
+
+    /** As the maker writes it in the file. */
     @Override
     public String toString() {
         return piece + DOT + edge;

@@ -33,7 +33,7 @@ record AboutHem(HemResult result, Tape tape) {
     /** Each edge with words of its own. */
     String each(List<HemEdge> edges, Function<HemEdge, String> words) {
         return edges.stream()
-                .map(edge -> edge.edge() + " " + words.apply(edge))
+                .map(edge -> edge.edge().words() + " " + words.apply(edge))
                 .collect(Collectors.joining("; "));
     }
 

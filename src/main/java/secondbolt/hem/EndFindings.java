@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import secondbolt.garment.PieceEdge;
 import secondbolt.hem.turned.HemEdge;
 import secondbolt.hem.turned.HemResult;
 import secondbolt.measure.Length;
@@ -44,7 +45,8 @@ final class EndFindings {
             where.addAll(corners(edge, true));
             for (HemEdge.Neighbour next : List.of(edge.ends().start(), edge.ends().end())) {
                 if (next.kind() == HemEdge.Neighbour.Kind.HEM) {
-                    where.add(edge.edge() + ", where it meets the hem of " + next.name());
+                    PieceEdge other = new PieceEdge(edge.edge().piece(), next.name());
+                    where.add(edge.edge().words() + ", where it meets " + other.words());
                 }
             }
         }
@@ -56,8 +58,9 @@ final class EndFindings {
                         "hem-corner",
                         Level.NOTE,
                         "The hem turns a corner: " + String.join("; ", where) + ".",
-                        "Fold a mitre there and trim what lies inside it; the lengths above count"
-                                + " to the mitre."));
+                        "Fold a mitre there, from the corner to where the inner edges cross, and"
+                                + " trim what lies inside it; the lengths above count to the"
+                                + " mitre."));
     }
 
     private Optional<Finding> inwardCorners() {
@@ -82,7 +85,7 @@ final class EndFindings {
                 .filter(corner -> corner.turnsRadians() > 0 == pointingOut)
                 .map(
                         corner ->
-                                edge.edge()
+                                edge.edge().words()
                                         + ", "
                                         + about.tape().print(HemEdge.mm(corner.alongMm()))
                                         + " from its start")

@@ -3,6 +3,7 @@ package secondbolt.hem;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import secondbolt.hem.plan.Hem;
 import secondbolt.hem.turned.HemCalculation;
 import secondbolt.hem.turned.HemEdge;
 import secondbolt.hem.turned.HemResult;
@@ -75,9 +76,11 @@ final class FullnessFindings {
                 + about.print(shrinks)
                 + " deep it can be eased in"
                 + flat(edges)
-                + (shrinks.isShorterThan(LEAST_DEPTH)
-                        ? ""
-                        : ": write such a `depth`, or a `narrow` hem");
+                + (shrinks.isShorterThan(LEAST_DEPTH) ? "" : ": write such a `depth`" + narrow());
+    }
+
+    private String narrow() {
+        return result.hem().turned() == Hem.Turned.NARROW ? "" : ", or a `narrow` hem";
     }
 
     private String flat(List<HemEdge> edges) {
@@ -132,8 +135,12 @@ final class FullnessFindings {
                 about.finding(
                         "hem-hollow",
                         Level.CAUTION,
-                        "The edge is hollow, so the turned edge is shorter than the line it lands"
-                                + " on: "
+                        "The "
+                                + (edges.stream().anyMatch(FullnessFindings::isHollow)
+                                        ? "edge is hollow"
+                                        : "piece narrows towards the fold, and its sides run"
+                                                + " straight on past it")
+                                + ", so the turned edge is shorter than the line it lands on: "
                                 + about.each(edges, about::surplus)
                                 + ".",
                         "Clip the turned-up cloth every "
@@ -144,6 +151,10 @@ final class FullnessFindings {
                                 + " sew on a facing of its shape ("
                                 + CLIP_EVERY.source()
                                 + ")."));
+    }
+
+    private static boolean isHollow(HemEdge edge) {
+        return edge.turned().filter(turned -> turned.turnsRadians() < 0).isPresent();
     }
 
     private Optional<Finding> ease() {

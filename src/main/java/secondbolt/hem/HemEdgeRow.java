@@ -31,7 +31,7 @@ record HemEdgeRow(String edge, String shape, int times, List<Cell> measured) {
 
     static HemEdgeRow of(HemEdge edge, Tape tape) {
         return new HemEdgeRow(
-                edge.edge().toString(),
+                edge.edge().heading(),
                 HemWords.shape(edge, tape),
                 edge.times(),
                 List.of(

@@ -61,10 +61,11 @@ record HemFacts(HemResult result, Tape tape) {
     }
 
     private String usual(Garment.Usual usual) {
+        String least = tape.print(usual.least().on(tape));
         String range =
                 usual.least().equals(usual.most())
-                        ? tape.printBoth(usual.least())
-                        : tape.printBoth(usual.least()) + " to " + tape.printBoth(usual.most());
+                        ? least
+                        : least + " to " + tape.print(usual.most().on(tape));
         return usual.of().isEmpty() ? range : usual.of() + " " + range;
     }
 

@@ -85,7 +85,7 @@ final class HemNotes {
 
     private static Open fold(String hem, HemEdge edge) {
         return new Open(
-                hem + ": how the fold of " + edge.edge() + " curves",
+                hem + ": how the fold of " + edge.edge().words() + " curves",
                 "how much longer its turned edge is, and its pressing card",
                 "Stretch a thread between both ends of its hem line and look how far the line"
                         + " bulges from it; draw the piece with `outline` and that curve. If it is"

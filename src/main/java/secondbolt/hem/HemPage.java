@@ -10,6 +10,7 @@ import secondbolt.hem.turned.HemEdge;
 import secondbolt.hem.turned.HemResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Sentence;
 
 /** What the page shows of a hem. */
 final class HemPage {
@@ -37,7 +38,7 @@ final class HemPage {
     private static Block picture(String hem, HemEdge edge) {
         return new Block.Picture(
                 FoldPicture.of(hem, edge),
-                edge.edge()
+                Sentence.capital(edge.edge().words())
                         + " with the piece above it, reduced: heavy the fold, thin the edge that is"
                         + " turned up with its mirrored ends, dashed the line it lands on. A"
                         + " picture, not for measuring.");

@@ -11,6 +11,7 @@ import secondbolt.lay.design.BoltLength;
 import secondbolt.lay.design.DesignLay;
 import secondbolt.lay.design.LayResult;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Sentence;
 
 /**
  * Lengths from the bolt in tables: one for each design and cloth on the page, one of all on the
@@ -58,7 +59,7 @@ record BoltRows(LayResult result, Tape tape) {
         return new Block.Rows(
                 new Table(
                         "Lengths from the bolt, " + what,
-                        LayWords.capital(what),
+                        Sentence.capital(what),
                         List.of("Bolt width", "Lay", "To buy", "Envelope"),
                         rows));
     }

@@ -14,6 +14,7 @@ import secondbolt.lay.design.LayResult;
 import secondbolt.lay.plan.Design;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Convention;
@@ -27,13 +28,20 @@ import secondbolt.worksheet.Subject;
  *
  * @param result the designs
  * @param cutting the cutting lines that were laid
+ * @param alterations as they are now
  * @param tape to print with
  */
-record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
+record LayNotes(
+        LayResult result, CuttingResult cutting, List<Alteration> alterations, Tape tape) {
+    /** Copies the alterations. */
+    LayNotes {
+        alterations = List.copyOf(alterations);
+    }
+
     Notes notes() {
         List<Finding> findings = new ArrayList<>(LayFindings.of(result, tape));
         findings.addAll(unused());
-        findings.addAll(new PinFindings(result, pieces(), tape).findings());
+        findings.addAll(new PinFindings(result, pieces(), alterations, tape).findings());
         return new Notes(findings, assumed(), open());
     }
 
@@ -81,7 +89,7 @@ record LayNotes(LayResult result, CuttingResult cutting, Tape tape) {
             assumed.add(
                     new Assumed(
                             "how much of a bolt the selvages take",
-                            tape.print(BoltWidth.SELVAGES.on(tape)) + " in all",
+                            tape.print(BoltWidth.SELVAGES.on(tape)) + " together",
                             BoltWidth.SELVAGES.source()));
         }
         assumed.addAll(assumedOfInterfacing());

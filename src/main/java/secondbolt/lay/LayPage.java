@@ -7,6 +7,7 @@ import secondbolt.block.Block;
 import secondbolt.block.Both;
 import secondbolt.block.Fact;
 import secondbolt.block.Table;
+import secondbolt.garment.Role;
 import secondbolt.lay.design.DesignLay;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.picture.CuttingPlan;
@@ -61,7 +62,9 @@ record LayPage(LayResult result, List<CuttingPlan> plans, Tape tape) {
         if (made.stocks().isEmpty()) {
             return "There is no sound cloth to lay the pieces on yet.";
         }
-        String all = made.design().isPresent() ? "All pieces of " + made.name() : "All pieces";
+        String all =
+                (made.design().isPresent() ? "All pieces of " + made.name() : "All pieces")
+                        + (isWithoutCloth(made) ? " for which there is cloth" : "");
         return made.fits()
                 ? all + " have their place on the cloth." + slack()
                 : "Not all pieces of "
@@ -69,6 +72,12 @@ record LayPage(LayResult result, List<CuttingPlan> plans, Tape tape) {
                         + " have their place"
                         + lacks()
                         + ". Do not cut yet.";
+    }
+
+    /** Whether pieces of a role wait for a cloth, which the findings tell. */
+    private static boolean isWithoutCloth(DesignLay made) {
+        List<Role> roles = made.stocks().stream().map(StockLay::role).toList();
+        return made.bolts().stream().anyMatch(bolt -> !roles.contains(bolt.role()));
     }
 
     private List<Fact> facts() {

@@ -14,6 +14,7 @@ import secondbolt.lay.kept.LayDesk;
 import secondbolt.lay.plan.LayCheck;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.LaySection;
+import secondbolt.pattern.AlterationSection;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.PatternSection;
 import secondbolt.textile.ClothSection;
@@ -92,6 +93,10 @@ public final class LayTopic implements Topic<LayResult> {
                         plan,
                         bench.tape(),
                         desk);
-        return Outcome.of(result, new LayWorksheet(result, cutting, bench.tape()).worksheet());
+        return Outcome.of(result, new LayWorksheet(
+                                result,
+                                cutting,
+                                bench.written(AlterationSection.KEY).orElse(List.of()),
+                                bench.tape()).worksheet());
     }
 }

@@ -3,7 +3,6 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.cloth.yields.ClothResult;
@@ -173,12 +172,6 @@ record LayWords(Tape tape) {
         return words;
     }
 
-    /** Words with a capital at the beginning. */
-    static String capital(String words) {
-        int first = words.offsetByCodePoints(0, 1);
-        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
-    }
-
     /** A share in whole hundredths. */
     static String percent(double share) {
         return Math.round(100 * share) + " %";
@@ -205,6 +198,6 @@ record LayWords(Tape tape) {
         if (weight.compareTo(wanted.get(0)) < 0) {
             return "lighter: " + range;
         }
-        return weight.compareTo(wanted.get(1)) > 0 ? "heavier: " + range : "right: " + range;
+        return weight.compareTo(wanted.get(1)) > 0 ? "heavier: " + range : "suits: " + range;
     }
 }

@@ -5,6 +5,7 @@ import secondbolt.cutting.line.CuttingResult;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.picture.CuttingPlan;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
 import secondbolt.worksheet.Worksheet;
 
 /**
@@ -12,12 +13,19 @@ import secondbolt.worksheet.Worksheet;
  *
  * @param result the designs
  * @param cutting the cutting lines that were laid
+ * @param alterations as they are now
  * @param tape to print with
  */
-record LayWorksheet(LayResult result, CuttingResult cutting, Tape tape) {
+record LayWorksheet(
+        LayResult result, CuttingResult cutting, List<Alteration> alterations, Tape tape) {
+    /** Copies the alterations. */
+    LayWorksheet {
+        alterations = List.copyOf(alterations);
+    }
+
     Worksheet worksheet() {
         List<CuttingPlan> plans = CuttingPlan.of(result.made(), tape);
-        return Worksheet.of("lay", "The lay", new LayNotes(result, cutting, tape)::notes)
+        return Worksheet.of("lay", "The lay", new LayNotes(result, cutting, alterations, tape)::notes)
                 .showing(new LayPage(result, plans, tape)::blocks)
                 .printing(new LaySheets(result, plans, tape)::sheets)
                 .telling(new LayFigures(result, tape)::figures);

@@ -13,6 +13,7 @@ import secondbolt.lay.plan.Placing;
 import secondbolt.lay.stock.Pinned;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
@@ -23,15 +24,21 @@ import secondbolt.worksheet.Subject;
  *
  * @param result the designs
  * @param pieces all of the pattern, by name
+ * @param alterations as they are now
  * @param tape to print with
  */
-record PinFindings(LayResult result, Map<String, Piece> pieces, Tape tape) {
+record PinFindings(
+        LayResult result, Map<String, Piece> pieces, List<Alteration> alterations, Tape tape) {
     private static final String PIN = "`secondbolt pin` writes the new place into the plan.";
 
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         LayPlan plan = result.plan().namedBy(pieces.keySet());
         plan.pinned().forEach(pin -> unknown(pin, findings));
+        plan.pinned().stream()
+                .filter(pin -> pin.altered().filter(had -> !had.equals(alterations)).isPresent())
+                .findFirst()
+                .ifPresent(pin -> findings.add(alteredSince()));
         for (StockLay stock : result.made().stocks()) {
             Set<String> left =
                     Set.copyOf(
@@ -70,6 +77,18 @@ record PinFindings(LayResult result, Map<String, Piece> pieces, Tape tape) {
                             "Correct its name or its cloth in `plan.yaml`, or pin again:"
                                     + " `secondbolt pin` takes it out."));
         }
+    }
+
+    /** What is ticked then would count as cut in the shape it was pinned in. */
+    private Finding alteredSince() {
+        return new Finding(
+                "pin-altered-since",
+                new Subject.Design(result.made().name()),
+                Level.WARNING,
+                "The pattern was altered after the plan was pinned: what is ticked in it now counts"
+                        + " as cut before that.",
+                "Before you cut, pin again: `secondbolt pin` writes into the plan what each piece"
+                        + " is altered by.");
     }
 
     private Finding misfit(Pinned.Misfit misfit, Set<String> left) {

@@ -33,7 +33,8 @@ import secondbolt.worksheet.Worksheet;
  * @param sheets to print
  * @param sections one for each worksheet
  * @param open what is not known yet
- * @param assumed what is taken for granted
+ * @param assumed what is taken for granted, each told once
+ * @param sources that findings cite by number, the first being 1
  */
 public record ProjectPage(
         String version,
@@ -46,7 +47,8 @@ public record ProjectPage(
         List<SheetView> sheets,
         List<SectionView> sections,
         List<Open> open,
-        List<Assumed> assumed) {
+        List<Assumed> assumed,
+        List<String> sources) {
     /**
      * A finding.
      *
@@ -56,6 +58,7 @@ public record ProjectPage(
      * @param about what it is about
      * @param text what was found
      * @param remedy what to do; may be empty
+     * @param sources further ones, by their number in the list of the page
      */
     public record FoundView(
             String section,
@@ -63,7 +66,8 @@ public record ProjectPage(
             String level,
             String about,
             String text,
-            String remedy) {}
+            String remedy,
+            List<Integer> sources) {}
 
     /**
      * The paper.
@@ -117,7 +121,8 @@ public record ProjectPage(
         List<Worksheet> worksheets = project.worksheets();
         List<FoundView> stops = new ArrayList<>();
         List<FoundView> others = new ArrayList<>();
-        gravestFirst(worksheets)
+        List<String> sources = new ArrayList<>();
+        gravestFirst(worksheets, sources)
                 .forEach(found -> (found.level().equals("stop") ? stops : others).add(found));
         sheets.stream().forEach(s -> squares(s).ifPresent(others::add));
         List<Assumed> assumed = new ArrayList<>();
@@ -134,7 +139,8 @@ public record ProjectPage(
                 sheets.stream().map(ProjectPage::view).toList(),
                 worksheets.stream().map(sheet -> section(project, sheet)).toList(),
                 worksheets.stream().flatMap(worksheet -> worksheet.open().stream()).toList(),
-                assumed);
+                assumed.stream().distinct().toList(),
+                sources);
     }
 
     private static Optional<FoundView> squares(PrintedSheet sheet) {
@@ -151,11 +157,12 @@ public record ProjectPage(
                                         + " their place: "
                                         + String.join(" ", missing),
                                 "Lines and figures are right all the same; write names on the"
-                                        + " sheet by hand, or give them in another script."));
+                                        + " sheet by hand, or give them in another script.",
+                                List.of()));
     }
 
     /** What holds of several cloths or closures alike is told once, with all their names. */
-    private static List<FoundView> gravestFirst(List<Worksheet> worksheets) {
+    private static List<FoundView> gravestFirst(List<Worksheet> worksheets, List<String> sources) {
         List<FoundView> views = new ArrayList<>();
         for (Finding.Level level : gravestFirst()) {
             for (Worksheet worksheet : worksheets) {
@@ -170,7 +177,12 @@ public record ProjectPage(
                                                 .add(finding.about().words()));
                 about.forEach(
                         (finding, names) ->
-                                views.add(view(worksheet, finding, String.join(", ", names))));
+                                views.add(
+                                        view(
+                                                worksheet,
+                                                finding,
+                                                String.join(", ", names),
+                                                sources)));
             }
         }
         return views;
@@ -184,17 +196,21 @@ public record ProjectPage(
 
     private static Finding nameless(Finding finding) {
         return new Finding(
-                finding.code(), NAMELESS, finding.level(), finding.text(), finding.remedy());
+                        finding.code(), NAMELESS, finding.level(), finding.text(), finding.remedy())
+                .citing(finding.sources());
     }
 
-    private static FoundView view(Worksheet worksheet, Finding finding, String about) {
+    private static FoundView view(
+            Worksheet worksheet, Finding finding, String about, List<String> sources) {
+        finding.sources().stream().filter(s -> !sources.contains(s)).forEach(sources::add);
         return new FoundView(
                 worksheet.name(),
                 worksheet.title(),
                 finding.level().name().toLowerCase(Locale.ROOT),
                 about,
                 finding.text(),
-                finding.remedy());
+                finding.remedy(),
+                finding.sources().stream().map(s -> sources.indexOf(s) + 1).distinct().toList());
     }
 
     private static PaperView view(PaperChoice choice, Tape tape) {

@@ -107,6 +107,9 @@ final class WorkingsFile {
         json.put("level", finding.level().name().toLowerCase(Locale.ROOT));
         json.put("text", finding.text());
         json.put("remedy", finding.remedy());
+        if (!finding.sources().isEmpty()) {
+            json.put("sources", finding.sources());
+        }
         return json;
     }
 

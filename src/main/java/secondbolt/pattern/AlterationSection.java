@@ -42,7 +42,8 @@ public final class AlterationSection {
             Key.required(
                     "by",
                     Forms.length(AMOUNT),
-                    "By how much: of the line, or in all round the body.",
+                    "By how much: of the line, or in all round the body; at a sleeve or leg, in"
+                            + " all of both.",
                     "2.5");
     private static final Key<Length> FROM =
             Key.optional(

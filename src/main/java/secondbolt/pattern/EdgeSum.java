@@ -35,6 +35,16 @@ public record EdgeSum(List<Term> terms) {
             return edge.piece();
         }
 
+        /** As a maker says it in a sentence. */
+        public String words() {
+            return (count == 1 ? "" : count + " times ") + edge.words();
+        }
+
+        /** As a maker says it in a table. */
+        public String heading() {
+            return (count == 1 ? "" : count + " × ") + edge.heading();
+        }
+
         /** As written. */
         @Override
         public String toString() {
@@ -84,6 +94,16 @@ public record EdgeSum(List<Term> terms) {
         Set<PieceEdge> all = new LinkedHashSet<>();
         terms.forEach(term -> all.add(term.edge()));
         return all;
+    }
+
+    /** As a maker says it in a sentence. */
+    public String words() {
+        return String.join(" and ", terms.stream().map(Term::words).toList());
+    }
+
+    /** As a maker says it in a table. */
+    public String heading() {
+        return String.join(" + ", terms.stream().map(Term::heading).toList());
     }
 
     /** As written. */

@@ -29,7 +29,11 @@ public final class PatternSection {
                     "mine");
     private static final Key<Length> OF =
             Key.required(
-                    "of", Forms.length(LengthRange.of("0 mm", "15 cm")), "How wide it is.", "1.5");
+                    "of",
+                    Forms.either(
+                            Forms.length(LengthRange.of("0 mm", "15 cm")), Forms.none(Length.ZERO)),
+                    "How wide it is.",
+                    "1.5");
     private static final Key<Boolean> INCLUDED =
             Key.required(
                     "included",

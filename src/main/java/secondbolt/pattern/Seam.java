@@ -36,6 +36,11 @@ public record Seam(Placed<EdgeSum> first, Placed<EdgeSum> second, Length ease, B
 
     /** As a page names it. */
     public String words() {
+        return first.value().words() + " to " + second.value().words();
+    }
+
+    /** Both sides as they are written, for other programs. */
+    public String written() {
         return first.value() + " to " + second.value();
     }
 }

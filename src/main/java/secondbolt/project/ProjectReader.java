@@ -1,13 +1,11 @@
 package secondbolt.project;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import secondbolt.file.Form;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
-import secondbolt.file.value.Placed;
 import secondbolt.lay.plan.PlanFile;
 
 /** Reads a project from its folder. */
@@ -47,18 +45,18 @@ public final class ProjectReader {
             SourceFile source, Optional<SourceFile> plan, Form<Project> form, Mistakes mistakes) {
         int before = mistakes.count();
         Optional<Project> project = read(source, form, mistakes);
-        Optional<List<Placed<PlanFile.Entry>>> pinned =
+        Optional<PlanFile.Plan> pinned =
                 plan.flatMap(file -> pinned(file, mistakes));
         pinned.ifPresent(
                 pieces ->
                         project.ifPresent(
                                 p ->
                                         p.sections()
-                                                .add(PlanFile.PIECES, pieces, plan.orElseThrow())));
+                                                .add(PlanFile.PLAN, pieces, plan.orElseThrow())));
         return project.filter(p -> mistakes.count() == before);
     }
 
-    private static Optional<List<Placed<PlanFile.Entry>>> pinned(
+    private static Optional<PlanFile.Plan> pinned(
             SourceFile plan, Mistakes mistakes) {
         return ProjectFileReader.read(plan, PlanFile.ROOT, PlanFile.UNITS, mistakes);
     }

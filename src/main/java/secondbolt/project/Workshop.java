@@ -66,7 +66,13 @@ public final class Workshop {
                 .flatMap(outcome -> outcome.troubles().stream())
                 .forEach(t -> project.sections().tell(t.place(), t.found(), t.right()));
         return outcomes.stream().allMatch(outcome -> outcome.troubles().isEmpty())
-                ? Optional.of(new Workings(folder, project.heading(), named(outcomes)))
+                ? Optional.of(
+                        new Workings(
+                                folder,
+                                project.heading(),
+                                named(
+                                        new OpenKeys(topics, project.sections().leftOpen())
+                                                .with(outcomes))))
                 : Optional.empty();
     }
 

@@ -35,6 +35,11 @@ public record Outcome<R>(
         return new Outcome<>(Optional.of(result), Optional.of(worksheet), List.of());
     }
 
+    /** The same with another page and other sheets. */
+    public Outcome<R> showing(Worksheet other) {
+        return new Outcome<>(result, Optional.of(other), troubles);
+    }
+
     /**
      * Mistakes.
      *

@@ -9,7 +9,7 @@ import secondbolt.file.value.LengthRange;
  * <p>Source: each carries its own. The standards behind them, EN 13402 and ISO 8559, are quoted as
  * an encyclopaedia entry, lecture slides and a textbook on sizing give them.
  */
-public enum BodyMeasure {
+public enum BodyMeasure implements FinishedMeasure {
     /** Round the head. */
     HEAD(
             "head",
@@ -297,7 +297,7 @@ public enum BodyMeasure {
         this.example = example;
     }
 
-    /** Its name, as written in the project file. */
+    @Override
     public String word() {
         return word;
     }
@@ -320,7 +320,7 @@ public enum BodyMeasure {
                 + source
                 + "); write `"
                 + word
-                + "` under `wearer: measurements`.";
+                + "` under the `measurements` of the `wearer`.";
     }
 
     /** Whether it goes round the trunk, so that a pattern's side seams follow it. */

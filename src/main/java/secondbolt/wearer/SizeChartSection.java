@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
+import secondbolt.file.value.LengthRange;
 import secondbolt.file.value.Placed;
 import secondbolt.measure.Length;
 import secondbolt.measure.Plural;
@@ -77,14 +79,31 @@ public final class SizeChartSection {
                     measure -> "The finished garment at the " + measure.word() + ".",
                     BodyMeasure::example);
 
+    private static final List<Key<Length>> LENGTHS =
+            Stream.of(GarmentLength.values())
+                    .map(
+                            length ->
+                                    Key.optional(
+                                            length.word(),
+                                            Forms.length(LengthRange.of("5 cm", "250 cm")),
+                                            "The finished garment " + length.taken() + ".",
+                                            length.example()))
+                    .toList();
+
+    /** What is told of it: at measurements of the body, and lengths of its own. */
+    private record Finished(Map<BodyMeasure, Length> at, Map<GarmentLength, Length> lengths) {
+        static final Finished NOTHING = new Finished(Map.of(), Map.of());
+    }
+
     /** The finished garment in that size. */
-    public static final Key<Map<BodyMeasure, Length>> FINISHED =
+    private static final Key<Finished> FINISHED =
             Key.optional(
                     "finished",
                     MapForm.of(
                             "the finished measurements",
-                            FINISHED_MEASURES.keys(),
-                            fields -> Optional.of(FINISHED_MEASURES.read(fields))),
+                            Stream.concat(FINISHED_MEASURES.keys().stream(), LENGTHS.stream())
+                                    .toList(),
+                            SizeChartSection::finished),
                     "The finished garment in that size, as printed with the pattern or measured on"
                             + " it between its seams.",
                     "{bust: 117, hip: 119}");
@@ -113,7 +132,16 @@ public final class SizeChartSection {
         if (chart.isPresent() && size.isPresent() && !isCharted(size.get(), chart.get(), fields)) {
             return Optional.empty();
         }
-        return Optional.of(new PatternSizes(chart, size, fields.get(FINISHED).orElse(Map.of())));
+        Finished finished = fields.get(FINISHED).orElse(Finished.NOTHING);
+        return Optional.of(new PatternSizes(chart, size, finished.at(), finished.lengths()));
+    }
+
+    private static Optional<Finished> finished(Fields fields) {
+        Map<GarmentLength, Length> lengths = new LinkedHashMap<>();
+        for (GarmentLength length : GarmentLength.values()) {
+            fields.get(LENGTHS.get(length.ordinal())).ifPresent(l -> lengths.put(length, l));
+        }
+        return Optional.of(new Finished(FINISHED_MEASURES.read(fields), lengths));
     }
 
     private static boolean isCharted(ChosenSize size, SizeChart chart, Fields fields) {

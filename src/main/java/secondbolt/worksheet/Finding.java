@@ -1,5 +1,6 @@
 package secondbolt.worksheet;
 
+import java.util.List;
 import java.util.regex.Pattern;
 
 /**
@@ -11,8 +12,11 @@ import java.util.regex.Pattern;
  * @param level how much hangs on it
  * @param text what was found
  * @param remedy what to do; empty for a mere note
+ * @param sources further sources than the one its text names, with what each says; a page numbers
+ *     them and lists them at its end
  */
-public record Finding(String code, Subject about, Level level, String text, String remedy) {
+public record Finding(
+        String code, Subject about, Level level, String text, String remedy, List<String> sources) {
     private static final Pattern CODE = Pattern.compile("[a-z]+(-[a-z]+)*");
 
     /** How much hangs on a finding, least first. */
@@ -27,8 +31,19 @@ public record Finding(String code, Subject about, Level level, String text, Stri
         STOP
     }
 
-    /** Checks the code. */
+    /** One without further sources. */
+    public Finding(String code, Subject about, Level level, String text, String remedy) {
+        this(code, about, level, text, remedy, List.of());
+    }
+
+    /** The same with further sources. */
+    public Finding citing(List<String> further) {
+        return new Finding(code, about, level, text, remedy, further);
+    }
+
+    /** Checks the code and copies the sources. */
     public Finding {
+        sources = List.copyOf(sources);
         if (!CODE.matcher(code).matches()) {
             throw new IllegalArgumentException("not a code: " + code);
         }

@@ -78,7 +78,7 @@ public sealed interface Subject {
     record Edge(PieceEdge edge) implements Subject {
         @Override
         public String words() {
-            return edge.toString();
+            return edge.words();
         }
 
         @Override

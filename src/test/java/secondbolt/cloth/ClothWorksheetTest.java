@@ -135,7 +135,7 @@ class ClothWorksheetTest {
                 List.of(
                         "role of cloth",
                         "nap of cloth",
-                        "prewash of cloth",
+                        "shrinkage of cloth",
                         "flaws of cloth",
                         "how much of a bolt the selvages take"),
                 cloth.assumed().stream().map(a -> a.what()).toList());

@@ -77,7 +77,8 @@ class CutKeepsItsShapeTest {
         WrittenPattern written = cut(had, had);
         assertEquals(650, written.afterMm("front", "left"), 0.01);
         String apart = written.coded("seam-apart-as-cut").get(0);
-        assertTrue(apart.contains("front.left is 65 cm, too short by 30 mm"), apart);
+        assertTrue(
+                apart.contains("the left edge of the front is 65 cm, too short by 30 mm"), apart);
     }
 
     /** It is asked; no seam is said to meet until then, and what is advised is taken. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeResult;
@@ -43,7 +44,9 @@ class FitSizeTest {
         FitResult fit =
                 FitCalculation.work(
                         project.pattern().orElseThrow(), project.alterations(), Tape.CENTIMETRE);
-        return FitSize.of(fit, project.wearer(), Tape.CENTIMETRE).suggestions().stream()
+        return FitSize.of(fit, MadeMeasures.of(fit), project.wearer(), Tape.CENTIMETRE)
+                .suggestions()
+                .stream()
                 .map(SizeResult.Suggestion::yaml)
                 .flatMap(Optional::stream)
                 .toList();
@@ -101,7 +104,12 @@ class FitSizeTest {
                 alterations: [{widen: [right, left], by: 4}, {lengthen: rise, by: 1.5}]
                 """;
         WrittenPattern pattern = WrittenPattern.of(text);
-        SizeResult size = FitSize.of(pattern.sound(), Optional.empty(), Tape.CENTIMETRE);
+        SizeResult size =
+                FitSize.of(
+                        pattern.sound(),
+                        MadeMeasures.of(pattern.sound()),
+                        Optional.empty(),
+                        Tape.CENTIMETRE);
         List<String> finished =
                 size.measurements().stream()
                         .map(

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeResult;
@@ -64,7 +65,7 @@ class MeaningOfFiguresTest {
         FitResult fit =
                 FitCalculation.work(
                         project.pattern().orElseThrow(), project.alterations(), Tape.CENTIMETRE);
-        SizeResult size = FitSize.of(fit, project.wearer(), Tape.CENTIMETRE);
+        SizeResult size = FitSize.of(fit, MadeMeasures.of(fit), project.wearer(), Tape.CENTIMETRE);
         return new Figures(size, MeaningGaps.of(fit, size));
     }
 

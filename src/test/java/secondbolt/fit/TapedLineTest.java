@@ -74,7 +74,8 @@ class TapedLineTest {
         assertEquals(told, open.coded("seam-not-known"));
         assertEquals(1, told.size());
         assertTrue(
-                told.get(0).contains("is not known: front.armhole is known by tape"), told.get(0));
+                told.get(0).contains("is not known: the armhole of the front is known by tape"),
+                told.get(0));
         assertTrue(
                 told.get(0).contains("`lines: {body: {at: 40, crosses: [side, centre front]}}`"),
                 told.get(0));
@@ -107,7 +108,11 @@ class TapedLineTest {
         assertEquals(
                 List.of("whether the line sleeve of sleeve crosses cap, wrist"),
                 gaps.open().stream().map(Open::what).toList());
-        assertTrue(gaps.open().get(0).blocks().contains("sleeve.cap to front.armhole"));
+        assertTrue(
+                gaps.open()
+                        .get(0)
+                        .blocks()
+                        .contains("the cap of the sleeve to the armhole of the front"));
         assertEquals(
                 List.of("sleeve: which taped edges its line sleeve crosses"),
                 gaps.assumed().stream().map(Assumed::what).toList());

@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.EdgeStretch;
 import secondbolt.garment.PieceEdge;
+import secondbolt.hem.plan.HemAllowances;
 import secondbolt.project.WrittenProject;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;
@@ -29,7 +31,10 @@ public record WrittenPattern(
                 project.map(
                         p ->
                                 FitCalculation.work(
-                                        p.pattern().orElseThrow(),
+                                        HemAllowances.included(
+                                                p.pattern().orElseThrow(),
+                                                p.hems(),
+                                                p.heading().units()),
                                         p.alterations(),
                                         EdgeStretch.NONE,
                                         FitTopic.cut(p.lay().soFar(), p.pattern().orElseThrow()),
@@ -44,7 +49,10 @@ public record WrittenPattern(
 
     private static List<Finding> findings(WrittenProject project, FitResult result) {
         return FitFindings.of(
-                result, OpeningCheck.of(result, project.wearer()), project.heading().units());
+                result,
+                MadeMeasures.of(result),
+                OpeningCheck.of(result, project.wearer()),
+                project.heading().units());
     }
 
     /** In centimetres, with these lines below its title. */

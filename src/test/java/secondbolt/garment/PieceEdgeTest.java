@@ -31,6 +31,20 @@ class PieceEdgeTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "front, hem, the hem of the front",
+        "front panel, right, the right edge of the front panel",
+        "pocket, lower left, the lower left edge of the pocket",
+        "front, pocket top, the pocket top of the front",
+        "Vorderteil, Ärmelloch, the Ärmelloch of the Vorderteil"
+    })
+    void isSaidAsAMakerSaysIt(String piece, String edge, String said) {
+        PieceEdge one = new PieceEdge(piece, edge);
+        assertEquals(said, one.words());
+        assertEquals(said, "the " + one.heading());
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {
                 "",

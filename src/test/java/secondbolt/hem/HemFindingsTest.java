@@ -45,7 +45,7 @@ class HemFindingsTest {
                 all,
                 "hem-too-full",
                 Level.WARNING,
-                "skirt.hem 15.7 cm (13.7 %, 4 times round)",
+                "the hem of the skirt 15.7 cm (13.7 %, 4 times round)",
                 "Up to 1.9 cm deep",
                 "turned: faced",
                 "Baldt",
@@ -71,7 +71,7 @@ class HemFindingsTest {
                 findings(CIRCLE, "hems: {h: {on: [skirt.hem], depth: 1.2, turned: once}}"),
                 "hem-eased",
                 Level.NOTE,
-                "skirt.hem 3.75 cm (3.1 %, 4 times round)",
+                "the hem of the skirt 3.75 cm (3.1 %, 4 times round)",
                 "Ease-stitch 6 mm from the raw edge");
     }
 
@@ -107,6 +107,27 @@ class HemFindingsTest {
                 "shorter than the line",
                 "Clip",
                 "turned: faced");
+    }
+
+    @Test
+    void tellsAStraightHemWhoseSidesRunOnFromAHollowOne() {
+        List<Finding> told =
+                findings(
+                        "pattern:",
+                        "  seam allowance: {of: 1, included: yes}",
+                        "  pieces:",
+                        "    manga:",
+                        "      cut: pair",
+                        "      outline:",
+                        "        - {start: [0, 0]}",
+                        "        - {edge: copa, to: [40, 0]}",
+                        "        - {edge: costura, to: [32, 40]}",
+                        "        - {edge: punho, to: [8, 40]}",
+                        "        - {edge: outra, to: start}",
+                        "hems: {h: {on: [manga.punho], depth: 3, turned: once}}");
+        assertTold(
+                told, "hem-hollow", Level.CAUTION, "narrows towards the fold", "run straight on");
+        assertFalse(told.stream().anyMatch(f -> f.text().contains("edge is hollow")));
     }
 
     /** Derived: 8 over 40 at both sides, twice 3 cm deep: 1.2 cm an end, 4.8 cm on two sleeves. */
@@ -156,7 +177,7 @@ class HemFindingsTest {
                         "hems: {h: {on: [cloth.bottom, cloth.left], depth: 2, turned: twice}}"),
                 "hem-corner",
                 Level.NOTE,
-                "cloth.bottom, where it meets the hem of left",
+                "the bottom edge of the cloth, where it meets the left edge of the cloth",
                 "mitre");
     }
 
@@ -170,7 +191,7 @@ class HemFindingsTest {
                         "hems: {h: {on: [skirt.hem], depth: 2, turned: twice}}"),
                 "hem-fold-open",
                 Level.WARNING,
-                "skirt.hem is not known",
+                "the hem of the skirt is not known",
                 "stands with the fit");
     }
 

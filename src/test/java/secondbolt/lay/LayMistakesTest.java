@@ -122,7 +122,9 @@ class LayMistakesTest {
         assertEquals(List.of(), LayText.mistakes(CHECKED + PATTERN + lay));
         LayPlan plan = LayText.project(CHECKED + PATTERN + lay, Tape.CENTIMETRE).lay();
         assertEquals(Length.ofMillimetres(5), plan.gapOrUsual());
-        assertEquals("front.left with back.left", plan.rules().matches().get(0).words());
+        assertEquals(
+                "the left edge of the front with the left edge of the back",
+                plan.rules().matches().get(0).words());
         assertEquals(
                 List.of("front", "back"),
                 plan.designs().get("plain").uses().stream().map(use -> use.value()).toList());

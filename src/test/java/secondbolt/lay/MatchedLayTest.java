@@ -141,7 +141,8 @@ class MatchedLayTest {
                 LayText.told(result, "lay-match-unmet")
                         .text()
                         .startsWith(
-                                "No match of front.centre front with front.centre front across"));
+                                "No match of the centre front of the front with the centre front of the"
+                                        + " front across"));
     }
 
     /**

@@ -125,6 +125,6 @@ class RolesOfClothTest {
         LayResult result = LayText.result(cloth + COLLAR + designs);
         List<Block> blocks = new DesignRows(result, Tape.CENTIMETRE).blocks();
         String told = blocks.get(1).toString();
-        assertTrue(told.contains("own=right: "), () -> "the main cloth alone: " + told);
+        assertTrue(told.contains("own=suits: "), () -> "the main cloth alone: " + told);
     }
 }

@@ -48,7 +48,7 @@ public record PlacketChange(Optional<Length> before, List<Integer> moved, Option
     }
 
     private static Open open(EdgeSum.Term edge, FitResult fit, ClosureInput input) {
-        return new Open(edge.toString(), fit.findOut(edge, input.tape()));
+        return new Open(edge.words(), fit.findOut(edge, input.tape()));
     }
 
     private static boolean isSeen(Length one, Length other, ClosureInput input) {

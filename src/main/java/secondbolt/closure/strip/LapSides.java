@@ -32,12 +32,17 @@ public record LapSides(Overlap overlap) {
 
     private String name(WornSide side) {
         return switch (overlap.worn()) {
-            case FRONT -> "wearer's " + side + " front";
-            case BACK -> "wearer's " + side + " back";
+            case FRONT -> isEdge(side) ? side + " edge" : "wearer's " + side + " front";
+            case BACK -> isEdge(side) ? side + " edge" : "wearer's " + side + " back";
             case SIDE -> side + " edge of the side opening";
             case CUFF -> side + " edge of the cuff";
             case SHOULDER -> side + " edge of the shoulder";
         };
+    }
+
+    /** Of two edges that lie on each other, as those of a bag, neither is on the right. */
+    private static boolean isEdge(WornSide side) {
+        return side == WornSide.FRONT || side == WornSide.BACK;
     }
 
     /** What stands on the strip of the side that lies over. */

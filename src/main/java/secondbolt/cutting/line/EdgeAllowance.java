@@ -29,7 +29,7 @@ public record EdgeAllowance(String edge, Length width, Allowance.Kind kind) {
 
     private String words() {
         return switch (kind) {
-            case PLAIN -> "seam";
+            case PLAIN -> width.equals(Length.ZERO) ? "none, cut on the line" : "seam";
             case FOLD -> "on the fold";
             case HEM -> "hem, turned up";
         };

@@ -38,8 +38,13 @@ public record WidenShare(
 
     /** The same share for one more piece that is moved as far, by itself. */
     WidenShare alsoOn(Piece piece) {
-        int count = edgesOn(piece, edges).size() * piece.timesRoundTheBody();
+        int count = cutEdgesOf(piece);
         return new WidenShare(edges, Set.of(piece.name()), each().times(count), count, from, to);
+    }
+
+    /** How many edges of a piece are moved, all its copies together. */
+    public int cutEdgesOf(Piece piece) {
+        return edgesOn(piece, edges).size() * piece.timesRoundTheBody();
     }
 
     /** The share with none but the edges that it moves on this piece. */
@@ -53,7 +58,7 @@ public record WidenShare(
     }
 
     /** What each edge takes, exactly. */
-    Length each() {
+    public Length each() {
         return cutEdges == 0 ? Length.ZERO : by.dividedBy(cutEdges);
     }
 

@@ -3,97 +3,209 @@ package secondbolt.fit.made;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
 import secondbolt.garment.Role;
 import secondbolt.garment.Serves;
-import secondbolt.measure.Length;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.piece.Piece;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.FinishedMeasure;
+import secondbolt.wearer.GarmentLength;
 
 /**
- * How long the garment is: from the shoulder, from the waist, along the leg, down the sleeve. Of
- * drawn pieces of the outside only.
- *
- * @param result the pattern, altered
+ * How long the garment is: from the shoulder, down the back, from the waist, along the leg, down
+ * the sleeve, over all pieces of the outside that are sewn one below the other. Common practice, no
+ * source, where each is taken.
  */
-record MadeLengths(FitResult result) {
-    private static final List<Serves> ENDS = List.of(Serves.HEM, Serves.WRIST, Serves.WAIST);
+final class MadeLengths {
+    private final FitResult result;
+    private final SewnBelow joins;
+    private final List<Made> all = new ArrayList<>();
 
-    List<Made> all() {
-        List<Made> all = new ArrayList<>();
-        for (Piece piece : result.pattern().pieces()) {
-            boolean isOutside = piece.cuts().containsKey(Role.MAIN);
-            if (isOutside && piece.shape().asDrawn().isPresent()) {
-                all.addAll(of(new SewnPiece(piece, result.pattern())));
-            }
-        }
-        return all;
+    MadeLengths(FitResult result) {
+        this.result = result;
+        this.joins = new SewnBelow(result.pattern(), result.before());
     }
 
-    private List<Made> of(SewnPiece piece) {
+    List<Made> all() {
+        for (Piece piece : pattern().pieces()) {
+            boolean isOutside = piece.cuts().containsKey(Role.MAIN);
+            if (isOutside && piece.shape().asDrawn().isPresent()) {
+                add(new SewnPiece(piece, pattern()));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private Pattern pattern() {
+        return result.pattern();
+    }
+
+    private void add(SewnPiece piece) {
         Optional<String> shoulder = piece.edge(Serves.SHOULDER);
         Optional<String> cap = piece.edge(Serves.CAP);
-        if (cap.isPresent() || shoulder.isPresent()) {
-            String from = cap.or(() -> shoulder).orElseThrow();
-            String words = cap.isPresent() ? "from the top of the cap" : "from the shoulder";
-            return end(piece, from).map(end -> down(piece, words, from, end)).stream().toList();
+        if (cap.isPresent()) {
+            LowerEdge.of(piece, cap.get())
+                    .ifPresent(
+                            end ->
+                                    told(
+                                            down(piece, cap.get(), end),
+                                            "from the top of the cap straight down",
+                                            List.of(
+                                                    BodyMeasure.ARM_LENGTH,
+                                                    GarmentLength.SLEEVE_LENGTH)));
+        } else if (shoulder.isPresent()) {
+            LowerEdge.of(piece, shoulder.get())
+                    .ifPresent(end -> fromTheShoulder(piece, shoulder.get(), end));
+            downTheBack(piece);
+        } else {
+            fromTheWaist(piece);
         }
-        List<Made> along = new ArrayList<>();
-        Optional<String> hem = piece.edge(Serves.HEM);
+    }
+
+    private static Way down(SewnPiece piece, String from, String end) {
+        return new Way(List.of(new Way.Step(Way.Kind.DOWN, piece.piece().name(), from, end)));
+    }
+
+    private void fromTheShoulder(SewnPiece piece, String shoulder, String end) {
+        Way way = down(piece, shoulder, end);
+        boolean isToTheWaist = piece.serves(end, Serves.WAIST);
+        List<FinishedMeasure> measures =
+                isToTheWaist && piece.edge(Serves.CENTRE_FRONT).isPresent()
+                        ? List.of(BodyMeasure.FRONT_WAIST_LENGTH)
+                        : List.of();
+        toldWithWaist(way, isToTheWaist, "from the shoulder straight down", measures, List.of());
+    }
+
+    /** Down the centre of a back that begins at its neckline. */
+    private void downTheBack(SewnPiece piece) {
+        Optional<String> centre = piece.edge(Serves.CENTRE_BACK);
+        Optional<String> neck = piece.edge(Serves.NECKLINE);
+        if (centre.isEmpty() || neck.isEmpty() || !piece.meet(centre.get(), neck.get())) {
+            return;
+        }
+        piece.edges()
+                .filter(edge -> !edge.equals(neck.get()) && piece.meet(centre.get(), edge))
+                .findFirst()
+                .ifPresent(
+                        end ->
+                                toldWithWaist(
+                                        along(piece, centre.get(), end),
+                                        piece.serves(end, Serves.WAIST),
+                                        "from the neck along its " + centre.get(),
+                                        List.of(BodyMeasure.BACK_WAIST_LENGTH),
+                                        List.of(GarmentLength.BACK_LENGTH)));
+    }
+
+    private static Way along(SewnPiece piece, String edge, String end) {
+        return new Way(List.of(new Way.Step(Way.Kind.ALONG, piece.piece().name(), edge, end)));
+    }
+
+    private void toldWithWaist(
+            Way way,
+            boolean isToTheWaist,
+            String words,
+            List<FinishedMeasure> toTheWaist,
+            List<FinishedMeasure> whole) {
+        boolean goesOn = joins.followed(way).steps().size() > 1;
+        if (isToTheWaist) {
+            one(way, words, toTheWaist);
+        }
+        if (!isToTheWaist || goesOn) {
+            told(way, words, whole);
+        }
+    }
+
+    private void fromTheWaist(SewnPiece piece) {
         Optional<String> waist = piece.edge(Serves.WAIST);
+        Optional<String> hem =
+                waist.or(() -> piece.edge(Serves.CROTCH)).flatMap(w -> LowerEdge.of(piece, w));
         if (hem.isEmpty()) {
-            return along;
+            return;
         }
         for (String edge : piece.edges().toList()) {
             boolean isInside = piece.serves(edge, Serves.INSEAM);
             boolean isDown = waist.filter(w -> piece.meet(edge, w)).isPresent();
-            if (piece.meet(edge, hem.get()) && (isInside || isDown)) {
-                along.add(along(piece, isInside ? "from the crotch" : "from the waist", edge));
+            if (!edge.equals(hem.get()) && piece.meet(edge, hem.get()) && (isInside || isDown)) {
+                Way way = along(piece, edge, hem.get());
+                String words =
+                        (isInside ? "from the crotch" : "from the waist") + " along its " + edge;
+                List<FinishedMeasure> measures = measures(piece, edge, isInside);
+                told(way, words, measures);
+                if (!isInside) {
+                    withBand(way, waist.orElseThrow(), edge, measures);
+                }
             }
         }
-        return along;
     }
 
-    private static Optional<String> end(SewnPiece piece, String from) {
-        return ENDS.stream()
-                .flatMap(serves -> piece.edge(serves).stream())
-                .filter(edge -> !edge.equals(from))
-                .findFirst();
+    private List<FinishedMeasure> measures(SewnPiece piece, String edge, boolean isInside) {
+        if (isInside) {
+            return List.of(BodyMeasure.INSIDE_LEG);
+        }
+        boolean isLeg = Limb.of(piece.piece(), pattern().meanings()).equals(Optional.of(Limb.LEG));
+        if (isLeg) {
+            return piece.serves(edge, Serves.OUTSEAM) || piece.serves(edge, Serves.SIDE)
+                    ? List.of(BodyMeasure.OUTSIDE_LEG)
+                    : List.of();
+        }
+        return List.of(GarmentLength.SKIRT_LENGTH);
     }
 
-    private Made down(SewnPiece piece, String words, String from, String end) {
-        return made(
-                piece.piece().name() + ", " + words + " straight down to the " + word(piece, end),
-                piece,
-                p -> p.downMm(from, end));
+    private void withBand(Way way, String waist, String edge, List<FinishedMeasure> measures) {
+        Way whole = joins.followed(way);
+        PieceEdge top = new PieceEdge(way.last().piece(), waist);
+        Optional<Way.Step> band = joins.above(top, whole.pieces());
+        if (band.isPresent()) {
+            String words = "from the top of the band along its " + edge;
+            Way banded = whole.after(band.get());
+            one(banded, words, measures);
+            if (joins.mayBeFolded(band.get())) {
+                String name = band.get().piece();
+                made(banded.folded(name), words, folded(name), measures).ifPresent(all::add);
+            }
+        }
     }
 
-    private static String word(SewnPiece piece, String end) {
-        return ENDS.stream()
-                .filter(serves -> piece.serves(end, serves))
-                .map(Serves::word)
-                .findFirst()
-                .orElse(end);
+    private static String folded(String piece) {
+        return ", if the " + piece + " is folded in two";
     }
 
-    private Made along(SewnPiece piece, String words, String edge) {
-        PieceEdge named = new PieceEdge(piece.piece().name(), edge);
-        return new Made(
-                piece.piece().name() + ", " + words + " along its " + edge + " to the hem",
-                Optional.empty(),
-                result.before().edge(named).orElseThrow(),
-                result.after().edge(named).orElseThrow());
+    /** With all that is sewn on below. */
+    private void told(Way way, String words, List<FinishedMeasure> measures) {
+        Way whole = joins.followed(way);
+        one(whole, words, measures);
+        if (joins.mayBeFolded(whole.last())) {
+            String name = whole.last().piece();
+            made(whole.folded(name), words, folded(name), measures).ifPresent(all::add);
+        }
     }
 
-    private Made made(String what, SewnPiece drawn, ToDoubleFunction<SewnPiece> mm) {
-        Pattern pattern = result.pattern();
-        SewnPiece altered = new SewnPiece(result.find(drawn.piece().name()).orElseThrow(), pattern);
-        return new Made(
-                what,
-                Optional.empty(),
-                Length.ofComputedMillimetres(mm.applyAsDouble(drawn)),
-                Length.ofComputedMillimetres(mm.applyAsDouble(altered)));
+    private void one(Way way, String words, List<FinishedMeasure> measures) {
+        made(way, words, "", measures).ifPresent(all::add);
+    }
+
+    private Optional<Made> made(
+            Way way, String words, String rest, List<FinishedMeasure> measures) {
+        String what =
+                way.pieceWords()
+                        + ", "
+                        + words
+                        + " to the "
+                        + LowerEdge.words(way.last().end(), pattern())
+                        + rest;
+        return way.length(name -> pattern().find(name).orElseThrow(), result.before(), pattern())
+                .flatMap(
+                        before ->
+                                way.length(
+                                                name -> result.find(name).orElseThrow(),
+                                                result.after(),
+                                                pattern())
+                                        .map(
+                                                after ->
+                                                        new Made(
+                                                                what, measures, before, after,
+                                                                List.of())));
     }
 }

@@ -1,7 +1,13 @@
 package secondbolt.fit.made;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import secondbolt.fit.result.FitResult;
+import secondbolt.wearer.BodyMeasure;
+import secondbolt.wearer.FinishedMeasure;
 
 /**
  * What the finished garment measures, as far as its pieces are drawn.
@@ -19,5 +25,30 @@ public record MadeMeasures(List<Made> lengths, List<Made> girths) {
     /** Of a pattern, altered. */
     public static MadeMeasures of(FitResult result) {
         return new MadeMeasures(new MadeLengths(result).all(), new MadeGirths(result).all());
+    }
+
+    /** All of them, the lengths first. */
+    public List<Made> all() {
+        return Stream.concat(lengths.stream(), girths.stream()).toList();
+    }
+
+    /** Those that tell a measure. */
+    public List<Made> of(FinishedMeasure measure) {
+        return all().stream().filter(made -> made.tells(measure)).toList();
+    }
+
+    /**
+     * The girths of the body or a limb: of several the least, which the body must pass through as
+     * well.
+     */
+    public Map<BodyMeasure, Made> girthsOfTheBody() {
+        Map<BodyMeasure, Made> least = new LinkedHashMap<>();
+        for (BodyMeasure measure : BodyMeasure.values()) {
+            girths.stream()
+                    .filter(made -> made.tells(measure))
+                    .min(Comparator.comparing(Made::after))
+                    .ifPresent(made -> least.put(measure, made));
+        }
+        return least;
     }
 }

@@ -19,6 +19,7 @@ import secondbolt.shape.cut.SewnEdges;
  */
 record SewnPiece(Piece piece, Pattern pattern) {
     private static final double CLOSELY_MM = 0.05;
+    private static final double LITTLE_MM = 0.001;
 
     /** The first edge that serves this, if there is one. */
     Optional<String> edge(Serves what) {
@@ -43,6 +44,22 @@ record SewnPiece(Piece piece, Pattern pattern) {
         List<String> names = edges().toList();
         int apart = Math.abs(names.indexOf(one) - names.indexOf(other));
         return apart == 1 || apart == names.size() - 1;
+    }
+
+    /** Whether an edge runs down its piece: by what it serves, else by how it is drawn. */
+    boolean isDown(String edge) {
+        return pattern.meanings()
+                .edge(piece.name(), edge)
+                .filter(m -> m.serves().isLengthwise())
+                .map(m -> true)
+                .orElseGet(() -> piece.fold().filter(edge::equals).isPresent() || !isAcross(edge));
+    }
+
+    private boolean isAcross(String edge) {
+        List<Point> line = line(edge);
+        Point a = line.get(0);
+        Point b = line.get(line.size() - 1);
+        return Math.abs(a.xMm() - b.xMm()) >= Math.abs(a.yMm() - b.yMm());
     }
 
     /** Points of an edge as it is sewn, close together. */
@@ -86,10 +103,84 @@ record SewnPiece(Piece piece, Pattern pattern) {
         return levelMm;
     }
 
-    /** How wide it is at a level so far down from its top as drawn. */
-    double widthMm(double yMm) {
+    /**
+     * From the middle of one edge square to it as far as another; nothing if it lies beside that.
+     * Derived: rings, rectangles and strips have one length across, which this is.
+     */
+    Optional<Double> acrossMm(String from, String to) {
+        List<Point> line = line(from);
+        Point a = line.get(0);
+        Point b = line.get(line.size() - 1);
+        Point middle = middle(line);
+        double chordMm = a.distanceMm(b);
+        double nearestMm = Double.MAX_VALUE;
+        List<Point> other = line(to);
+        for (int i = 1; i < other.size() && chordMm > 0; i++) {
+            double before = alongMm(other.get(i - 1), middle, a, b);
+            double after = alongMm(other.get(i), middle, a, b);
+            if (before * after <= 0) {
+                double share = before == after ? 0 : before / (before - after);
+                Point p = other.get(i - 1);
+                Point q = other.get(i);
+                Point met =
+                        new Point(
+                                p.xMm() + share * (q.xMm() - p.xMm()),
+                                p.yMm() + share * (q.yMm() - p.yMm()));
+                nearestMm = Math.min(nearestMm, met.distanceMm(middle));
+            }
+        }
+        return nearestMm == Double.MAX_VALUE ? Optional.empty() : Optional.of(nearestMm);
+    }
+
+    /** How far a point lies from another, measured along the line from a to b. */
+    private static double alongMm(Point point, Point from, Point a, Point b) {
+        double chordMm = a.distanceMm(b);
+        return ((point.xMm() - from.xMm()) * (b.xMm() - a.xMm())
+                        + (point.yMm() - from.yMm()) * (b.yMm() - a.yMm()))
+                / chordMm;
+    }
+
+    private static Point middle(List<Point> line) {
+        double wholeMm = 0;
+        for (int i = 1; i < line.size(); i++) {
+            wholeMm += line.get(i - 1).distanceMm(line.get(i));
+        }
+        double leftMm = wholeMm / 2;
+        for (int i = 1; i < line.size(); i++) {
+            Point a = line.get(i - 1);
+            Point b = line.get(i);
+            double partMm = a.distanceMm(b);
+            if (partMm >= leftMm && partMm > 0) {
+                double share = leftMm / partMm;
+                return new Point(
+                        a.xMm() + share * (b.xMm() - a.xMm()),
+                        a.yMm() + share * (b.yMm() - a.yMm()));
+            }
+            leftMm -= partMm;
+        }
+        return line.get(0);
+    }
+
+    /** Where the lowest point of an edge lies. */
+    double bottomMm(String edge) {
+        return line(edge).stream().mapToDouble(Point::yMm).max().orElseThrow();
+    }
+
+    /**
+     * A piece at a level.
+     *
+     * @param left the edge it ends at to the left
+     * @param right the edge it ends at to the right
+     * @param mm from the one to the other
+     */
+    record Level(String left, String right, double mm) {}
+
+    /** How wide it is at a level, and between which edges. */
+    Level level(double yMm) {
         double leftMm = Double.MAX_VALUE;
         double rightMm = -Double.MAX_VALUE;
+        String left = "";
+        String right = "";
         for (String edge : edges().toList()) {
             List<Point> line = line(edge);
             for (int i = 1; i < line.size(); i++) {
@@ -98,11 +189,18 @@ record SewnPiece(Piece piece, Pattern pattern) {
                 if (Math.min(a.yMm(), b.yMm()) <= yMm && Math.max(a.yMm(), b.yMm()) >= yMm) {
                     double share = a.yMm() == b.yMm() ? 0 : (yMm - a.yMm()) / (b.yMm() - a.yMm());
                     double xMm = a.xMm() + share * (b.xMm() - a.xMm());
-                    leftMm = Math.min(leftMm, xMm);
-                    rightMm = Math.max(rightMm, xMm);
+                    // Of two edges that meet there, the one that runs down is what it ends at.
+                    if (xMm < leftMm - LITTLE_MM || (xMm < leftMm + LITTLE_MM && isDown(edge))) {
+                        leftMm = xMm;
+                        left = edge;
+                    }
+                    if (xMm > rightMm + LITTLE_MM || (xMm > rightMm - LITTLE_MM && isDown(edge))) {
+                        rightMm = xMm;
+                        right = edge;
+                    }
                 }
             }
         }
-        return Math.max(0, rightMm - leftMm);
+        return new Level(left, right, Math.max(0, rightMm - leftMm));
     }
 }

@@ -8,6 +8,7 @@ import secondbolt.fit.cut.CutShape;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Alteration;
+import secondbolt.pattern.WrittenAlterations;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
@@ -48,9 +49,9 @@ public record CutFindings(FitResult result, Tape tape) {
                         + words(concerning)
                         + "). Whether its seams meet is not known until then.",
                 "Measure one that is cut. If it has none of that, write `altered: none` with it"
-                        + " under `cut so far`; if it has all of it, `altered: ["
-                        + concerning.stream().map(this::written).collect(Collectors.joining(", "))
-                        + "]`; else those that it has.");
+                        + " under `cut so far` or in `plan.yaml`; if it has all of it, `altered: "
+                        + new WrittenAlterations(tape).of(concerning)
+                        + "`; else those that it has.");
     }
 
     /** Some copies, or all, in another shape than is written now. */
@@ -82,8 +83,8 @@ public record CutFindings(FitResult result, Tape tape) {
                         new Subject.Piece(shape.name()),
                         isWhole ? Level.WARNING : Level.STOP,
                         isWhole ? text : text + " What is not cut of it yet would differ from it.",
-                        "Take back for the rest what the cut piece does not have; or write"
-                                + " `spoilt: yes` with it, and it is planned anew."));
+                        "Take back for the rest what the cut piece does not have; or write `spoilt:"
+                                + " yes` with all that is cut of it so, and it is planned anew."));
     }
 
     private String words(List<Alteration> alterations) {
@@ -105,44 +106,5 @@ public record CutFindings(FitResult result, Tape tape) {
                         return widen.by();
                     }
                 });
-    }
-
-    /** As it is written in the file. */
-    private String written(Alteration alteration) {
-        return alteration.accept(
-                new Alteration.Visitor<String>() {
-                    @Override
-                    public String lengthen(Alteration.Lengthen lengthen) {
-                        boolean longer = !lengthen.by().isNegative();
-                        String pieces =
-                                lengthen.pieces().entrySet().stream()
-                                        .map(e -> e.getKey() + ": " + bare(e.getValue()))
-                                        .collect(Collectors.joining(", "));
-                        return "{"
-                                + (longer ? "lengthen: " : "shorten: ")
-                                + lengthen.line()
-                                + ", by: "
-                                + bare(lengthen.by())
-                                + (pieces.isEmpty() ? "" : ", pieces: {" + pieces + "}")
-                                + "}";
-                    }
-
-                    @Override
-                    public String widen(Alteration.Widen widen) {
-                        String edges = String.join(", ", widen.edges());
-                        return "{"
-                                + (widen.by().isNegative() ? "narrow: " : "widen: ")
-                                + (widen.edges().size() > 1 ? "[" + edges + "]" : edges)
-                                + ", by: "
-                                + bare(widen.by())
-                                + widen.from().map(from -> ", from: " + bare(from)).orElse("")
-                                + widen.to().map(to -> ", to: " + bare(to)).orElse("")
-                                + "}";
-                    }
-                });
-    }
-
-    private String bare(Length length) {
-        return BareLength.of(tape, length.size());
     }
 }

@@ -1,5 +1,6 @@
 package secondbolt.fit.seam;
 
+import java.util.List;
 import java.util.Optional;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
@@ -20,9 +21,16 @@ import secondbolt.worksheet.Convention;
  */
 public record CapEase(
         EdgeSum cap, EdgeSum armhole, boolean isCapFirst, Length ofEach, double ratio) {
-    private static final String SOURCE =
-            "pattern makers' articles on cap ease: at least ½ in; ½ to ¾ in in soft cloth, about 1⅜"
-                    + " in in a woven; 1 to 1½ in in many older patterns; one author wants none";
+    private static final String SOURCE = "pattern makers' articles on cap ease";
+
+    /** What the articles say, for the list of sources on a page; in inches, as they do. */
+    public static final List<String> SOURCES =
+            List.of(
+                    "pattern makers' articles on cap ease: at least ½ in",
+                    "pattern makers' articles on cap ease: ½ to ¾ in in soft cloth, about 1⅜ in in"
+                            + " a woven",
+                    "pattern makers' articles on cap ease: 1 to 1½ in in many older patterns",
+                    "pattern makers' articles on cap ease: one author wants none");
 
     /** The least that is usual. */
     public static final Convention LEAST =

@@ -5,9 +5,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import secondbolt.measure.Length;
 import secondbolt.measure.Share;
+import secondbolt.measure.Tape;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
@@ -63,14 +64,11 @@ final class EaseFindings {
         if (rows.isEmpty()) {
             return Optional.empty();
         }
+        List<SizeResult.Said> said = rows.stream().map(row -> said(row, input.tape())).toList();
         Optional<Length> most =
-                rows.stream().flatMap(row -> row.most().stream()).reduce(Length::orLonger);
-        String sources =
-                rows.stream()
-                        .map(row -> range(row, input) + " (" + row.source() + ")")
-                        .collect(Collectors.joining("; "));
-        Length agreed = rows.get(rows.size() - 1).least();
-        return Optional.of(new SizeResult.Usual(rows.get(0).least(), agreed, most, sources));
+                said.stream().flatMap(one -> one.most().stream()).reduce(Length::orLonger);
+        Length agreed = said.get(said.size() - 1).least();
+        return Optional.of(new SizeResult.Usual(said.get(0).least(), agreed, most, said));
     }
 
     private static List<UsualEase> rows(BodyMeasure measure, SizeInput input) {
@@ -80,7 +78,15 @@ final class EaseFindings {
         }
         UsualEase.Garment garment =
                 input.isUpper() ? UsualEase.Garment.UPPER : UsualEase.Garment.LOWER;
-        return UsualEase.of(measure, garment, build(input), input.body(BodyMeasure.HIP));
+        boolean isSkirt = input.pieces().made() == SizeInput.Made.SKIRT;
+        return UsualEase.of(measure, garment, build(input), input.body(BodyMeasure.HIP)).stream()
+                .filter(row -> !(isSkirt && row.build() == UsualEase.Build.MEN))
+                .toList();
+    }
+
+    private static SizeResult.Said said(UsualEase row, Tape tape) {
+        return new SizeResult.Said(
+                row.least().on(tape), row.most().map(most -> most.on(tape)), row.source());
     }
 
     private static boolean isChild(SizeInput input) {
@@ -103,15 +109,27 @@ final class EaseFindings {
         return input.isMeasured(measure) || input.body(measure).isPresent();
     }
 
-    private static String range(UsualEase row, SizeInput input) {
-        String least = input.tape().print(row.least());
-        return row.most()
-                .map(
-                        most ->
-                                most.equals(row.least())
-                                        ? least
-                                        : least + " to " + input.tape().print(most))
-                .orElse("at least " + least);
+    /** What a source asks for, for the list at the end of the page. */
+    private String words(BodyMeasure measure, SizeResult.Said said) {
+        String least = input.tape().print(said.least());
+        String range =
+                said.most()
+                        .map(
+                                most ->
+                                        most.equals(said.least())
+                                                ? least
+                                                : least + " to " + input.tape().print(most))
+                        .orElse("at least " + least);
+        return said.source() + ": ease at the " + measure.word() + " " + range;
+    }
+
+    /** The others than the one that a note names. */
+    private List<String> others(
+            BodyMeasure measure, SizeResult.Usual usual, SizeResult.Said named) {
+        return usual.sources().stream()
+                .filter(said -> !said.equals(named))
+                .map(said -> words(measure, said))
+                .toList();
     }
 
     /**
@@ -167,44 +185,69 @@ final class EaseFindings {
         }
         Length ease = measurement.ease().get();
         SizeResult.Usual usual = measurement.usual().get();
+        SizeResult.Said first = usual.sources().get(0);
         if (ease.isShorterThan(usual.least())) {
             tooLittle(measurement.name(), ease, usual);
         } else if (usual.most().filter(ease::isLongerThan).isPresent()) {
+            SizeResult.Said most =
+                    usual.sources().stream()
+                            .filter(said -> said.most().equals(usual.most()))
+                            .findFirst()
+                            .orElseThrow();
             tell(
                     "ease-more-than-wearing",
                     Level.NOTE,
                     has(measurement.name(), ease)
-                            + ", more than wearing ease asks: "
-                            + usual.sources()
-                            + ".",
+                            + ", more than wearing ease asks, which is "
+                            + print(usual.most().orElseThrow())
+                            + " at most ("
+                            + most.source()
+                            + ").",
                     "It is fullness of the design, or a smaller size would do: look at the"
-                            + " pattern's picture.");
+                            + " pattern's picture.",
+                    others(measurement.name(), usual, most));
         } else if (ease.isShorterThan(usual.agreed())) {
             tell(
                     "ease-disputed",
                     Level.NOTE,
                     has(measurement.name(), ease)
-                            + ". The sources disagree whether that is enough: "
-                            + usual.sources()
+                            + ". The sources disagree whether that is enough: the least asked for"
+                            + " is "
+                            + print(first.least())
+                            + " ("
+                            + first.source()
+                            + "), others ask for as much as "
+                            + print(usual.agreed())
                             + ".",
-                    "Baste and try it on before the seams are finished.");
+                    "Baste and try it on before the seams are finished.",
+                    others(measurement.name(), usual, first));
         }
     }
 
     private void tooLittle(BodyMeasure measure, Length ease, SizeResult.Usual usual) {
+        SizeResult.Said first = usual.sources().get(0);
         Length lacks = usual.least().minus(ease).roundedUpTo(input.tape().mark());
         tell(
                 "ease-too-little",
                 Level.WARNING,
                 has(measure, ease)
-                        + ", less than any source asks for woven cloth: "
-                        + usual.sources()
-                        + ".",
+                        + ", less than any source asks for in woven cloth: at least "
+                        + print(first.least())
+                        + " ("
+                        + first.source()
+                        + ").",
                 "Make it larger there by at least "
                         + input.tape().print(lacks)
-                        + ", or take a larger size; wearing ease must not stand in for altering"
-                        + " (New Mexico State University, Guide C-228). Only a knit may go without"
-                        + " ease (Central Washington University costume text, ch. 16).");
+                        + ", or take a larger size; wearing ease must not stand in for altering."
+                        + " Only a knit may go without ease.",
+                Stream.concat(
+                                others(measure, usual, first).stream(),
+                                Stream.of(
+                                        "New Mexico State University, Guide C-228: wearing ease"
+                                                + " must not stand in for altering",
+                                        "Central Washington University costume text, ch. 16: only a"
+                                                + " knit may go without ease"))
+                        .toList());
     }
 
     private String has(BodyMeasure measure, Length ease) {
@@ -219,7 +262,16 @@ final class EaseFindings {
                         + measure.word();
     }
 
+    private String print(Length length) {
+        return input.tape().print(length);
+    }
+
     private void tell(String code, Level level, String text, String remedy) {
-        findings.add(new Finding(code, new Subject.Whole("ease"), level, text, remedy));
+        tell(code, level, text, remedy, List.of());
+    }
+
+    private void tell(String code, Level level, String text, String remedy, List<String> also) {
+        Finding finding = new Finding(code, new Subject.Whole("ease"), level, text, remedy);
+        findings.add(finding.citing(also));
     }
 }

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import secondbolt.file.value.Quoted;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
+import secondbolt.worksheet.Sentence;
 
 /**
  * What is lengthened or shortened to follow the body.
@@ -87,7 +89,7 @@ record LengthSuggestions(BodyDifferences differences, SuggestionWords words) {
         String name = line.orElse(how.lines().get(0).word());
         String action =
                 line.isPresent()
-                        ? SuggestionWords.capital(verb)
+                        ? Sentence.capital(verb)
                                 + " at the line `"
                                 + name
                                 + "`, on all pieces that carry it."
@@ -104,6 +106,12 @@ record LengthSuggestions(BodyDifferences differences, SuggestionWords words) {
                         by,
                         words.why(measure) + " " + action,
                         Optional.of(
-                                "- {" + verb + ": " + name + ", by: " + words.written(by) + "}")));
+                                "- {"
+                                        + verb
+                                        + ": "
+                                        + Quoted.of(name)
+                                        + ", by: "
+                                        + words.written(by)
+                                        + "}")));
     }
 }

@@ -92,8 +92,7 @@ public final class SizeCalculation {
             Optional<SizeChoice> choice) {
         Length added = input.pieces().added(measure);
         Optional<Length> body = input.body(measure);
-        Optional<Length> finished =
-                Optional.ofNullable(input.sizes().finished().get(measure)).map(f -> f.plus(added));
+        Optional<Length> finished = input.finished(measure);
         return new SizeResult.Measurement(
                 measure,
                 body,
@@ -101,7 +100,8 @@ public final class SizeCalculation {
                 finished,
                 finished.flatMap(f -> body.map(f::minus)),
                 choice.flatMap(c -> Optional.ofNullable(c.nearest().get(measure))),
-                EaseFindings.usual(measure, input));
+                EaseFindings.usual(measure, input),
+                input.isMeasuredOnPieces(measure));
     }
 
     private static Optional<Length> pattern(

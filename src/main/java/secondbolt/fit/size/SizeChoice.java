@@ -9,6 +9,7 @@ import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.wearer.SizeChart;
 import secondbolt.wearer.Wearer;
+import secondbolt.worksheet.Convention;
 
 /**
  * The sizes a wearer's measurements point to.
@@ -29,9 +30,14 @@ public record SizeChoice(
      *
      * <p>Source: Principles of Pattern Alteration, extension publication: if the full bust is 2 in
      * or more larger than the high bust, take the smaller size, that fits the upper chest, and
-     * enlarge the bust.
+     * enlarge the bust. On both tapes the metric value decides: no sixteenth of an inch lies
+     * between the two.
      */
-    static final Length FULL_BUST = Length.ofInches(2, 1);
+    static final Convention FULL_BUST =
+            new Convention(
+                    Length.ofInches(2, 1),
+                    Length.ofMillimetres(50),
+                    "Principles of Pattern Alteration, extension publication");
 
     /** Copies the sizes in their order. */
     public SizeChoice {
@@ -88,7 +94,9 @@ public record SizeChoice(
 
     /** Whether the bust is so much larger than the high bust that the latter decides. */
     static boolean goesByHighBust(Wearer wearer) {
-        return bustOverHighBust(wearer).filter(d -> !d.isShorterThan(FULL_BUST)).isPresent();
+        return bustOverHighBust(wearer)
+                .filter(d -> !d.isShorterThan(FULL_BUST.metric()))
+                .isPresent();
     }
 
     /** By how much the bust is larger than the high bust, if both are known. */

@@ -8,6 +8,7 @@ import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.wearer.ChosenSize;
 import secondbolt.wearer.Wearer;
+import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Subject;
@@ -89,7 +90,8 @@ final class SizeFindings {
         choice.lower()
                 .filter(
                         lower ->
-                                start.row() != BodyMeasure.HIP
+                                !(input.pieces().made() == SizeInput.Made.FROM_THE_SHOULDERS)
+                                        && start.row() != BodyMeasure.HIP
                                         && !lower.size().equals(start.size()))
                 .ifPresent(
                         lower ->
@@ -145,13 +147,21 @@ final class SizeFindings {
                             body
                                     + " lies between two sizes: the next larger, "
                                     + start.size()
-                                    + ", is the one to start from (State College of Washington,"
-                                    + " bulletin 78, 1922).",
+                                    + ", is the one to start from ("
+                                    + nextLarger(start)
+                                    + ").",
                             "");
             case AT_THE_SIZE -> {
                 // It is that size: nothing to say.
             }
         }
+    }
+
+    /** Who says that the next larger is taken: the bulletin speaks of busts only. */
+    private static String nextLarger(SizeChoice.Start start) {
+        return start.by() == BodyMeasure.BUST
+                ? "State College of Washington, bulletin 78, 1922"
+                : Convention.COMMON_PRACTICE;
     }
 
     private void highBust(Wearer wearer, SizeChoice choice) {
@@ -164,7 +174,7 @@ final class SizeFindings {
                     "The bust is "
                             + print(over.orElseThrow())
                             + " larger than the high bust: from "
-                            + print(SizeChoice.FULL_BUST)
+                            + print(SizeChoice.FULL_BUST.on(input.tape()))
                             + " on the size goes by the high bust, so that shoulders and neck fit,"
                             + " and the bust is enlarged (Principles of Pattern Alteration,"
                             + " extension publication).",
@@ -172,7 +182,7 @@ final class SizeFindings {
             return;
         }
         Optional<Length> justShort =
-                over.map(SizeChoice.FULL_BUST::minus)
+                over.map(SizeChoice.FULL_BUST.metric()::minus)
                         .filter(d -> d.isPositive() && d.isShorterThan(input.least()));
         if (justShort.isPresent()
                 && choice.start().filter(s -> s.by() == BodyMeasure.BUST).isPresent()) {
@@ -182,7 +192,7 @@ final class SizeFindings {
                     "The bust is "
                             + print(over.orElseThrow())
                             + " larger than the high bust, just less than the "
-                            + print(SizeChoice.FULL_BUST)
+                            + print(SizeChoice.FULL_BUST.on(input.tape()))
                             + " from which the size goes by the high bust.",
                     "Measure both again; if shoulders and neck are often too wide for you, start by"
                             + " the high bust.");

@@ -48,18 +48,25 @@ final class SizeGaps {
                     new Open(
                             "the pattern's size chart",
                             "the size to start from, and the alterations that follow",
-                            "Copy the body measurements printed with the pattern under `pattern:"
-                                    + " sizes`."));
+                            "Copy the body measurements printed with the pattern; write them under"
+                                    + " `pattern`, as `sizes`."));
         }
-        if (input.sizes().finished().isEmpty()) {
+        if (input.sizes().finished().isEmpty() && !areOnPieces()) {
             open.add(
                     new Open(
                             "the finished garment's measurements",
                             "the ease in it",
                             "Copy them from the pattern, or measure its pieces from seam to seam"
                                     + " without allowances and darts, all round; write them under"
-                                    + " `pattern: finished`."));
+                                    + " `pattern`, as `finished`."));
         }
+    }
+
+    /** Whether the pieces tell every girth of the trunk that is compared, and one at least. */
+    private boolean areOnPieces() {
+        List<BodyMeasure> trunk =
+                BodyDifferences.WIDTHS.stream().filter(m -> input.body(m).isPresent()).toList();
+        return !trunk.isEmpty() && trunk.stream().allMatch(input::isMeasuredOnPieces);
     }
 
     private void measurements() {

@@ -37,6 +37,18 @@ public record SizeInput(
     static final Convention WORTH_IT =
             Convention.common(Length.ofInches(1, 4), Length.ofMillimetres(5));
 
+    /** What the pieces of a pattern make. */
+    public enum Made {
+        /** What hangs from the shoulders. */
+        FROM_THE_SHOULDERS,
+        /** What hangs from the waist and has legs. */
+        LEGS,
+        /** What hangs from the waist and has none. */
+        SKIRT,
+        /** Their edges do not tell. */
+        UNKNOWN
+    }
+
     /**
      * What the size needs to know of a pattern's pieces.
      *
@@ -46,23 +58,28 @@ public record SizeInput(
      * @param levels how far down the pieces bust, waist or hip lie, where that is known
      * @param added what the alterations already written add at each measurement, all round or in
      *     length; negative if they take away
+     * @param measured what the drawn pieces come to all round, with the alterations they have
+     * @param made what they make, as far as their edges tell
      */
     public record Pieces(
             Map<BodyMeasure, String> lines,
             List<String> sides,
             Map<BodyMeasure, Length> levels,
-            Map<BodyMeasure, Length> added) {
+            Map<BodyMeasure, Length> added,
+            Map<BodyMeasure, Length> measured,
+            Made made) {
         /** Copies all. */
         public Pieces {
             lines = Collections.unmodifiableMap(new LinkedHashMap<>(lines));
             sides = List.copyOf(sides);
             levels = Collections.unmodifiableMap(new LinkedHashMap<>(levels));
             added = Collections.unmodifiableMap(new LinkedHashMap<>(added));
+            measured = Collections.unmodifiableMap(new LinkedHashMap<>(measured));
         }
 
         /** No pieces told. */
         public static Pieces none() {
-            return new Pieces(Map.of(), List.of(), Map.of(), Map.of());
+            return new Pieces(Map.of(), List.of(), Map.of(), Map.of(), Map.of(), Made.UNKNOWN);
         }
 
         Length added(BodyMeasure measure) {
@@ -83,9 +100,35 @@ public record SizeInput(
         return wearer.flatMap(w -> w.measure(measure));
     }
 
-    /** Whether the pattern is for the upper body, as far as its chart and measurements tell. */
+    /** Whether the pattern is for the upper body, as far as it and its pieces tell. */
     boolean isUpper() {
-        return isMeasured(BodyMeasure.BUST) || isMeasured(BodyMeasure.CHEST);
+        return isMeasured(BodyMeasure.BUST)
+                || isMeasured(BodyMeasure.CHEST)
+                || pieces.measured().containsKey(BodyMeasure.BUST);
+    }
+
+    /**
+     * The finished garment with what the alterations add: as it is told, else as its pieces
+     * measure. Bust and chest lie at one height.
+     */
+    Optional<Length> finished(BodyMeasure measure) {
+        return Optional.ofNullable(sizes.finished().get(measure))
+                .map(told -> told.plus(pieces.added(measure)))
+                .or(() -> onPieces(measure));
+    }
+
+    private Optional<Length> onPieces(BodyMeasure measure) {
+        return Optional.ofNullable(pieces.measured().get(measure))
+                .or(
+                        () ->
+                                measure == BodyMeasure.CHEST
+                                        ? onPieces(BodyMeasure.BUST)
+                                        : Optional.empty());
+    }
+
+    /** Whether the finished garment there is what its pieces measure, and not told. */
+    boolean isMeasuredOnPieces(BodyMeasure measure) {
+        return !sizes.finished().containsKey(measure) && onPieces(measure).isPresent();
     }
 
     /** Whether the pattern says anything of a measurement. */

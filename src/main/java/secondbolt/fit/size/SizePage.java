@@ -2,6 +2,7 @@ package secondbolt.fit.size;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import secondbolt.block.Block;
 import secondbolt.block.Both;
 import secondbolt.block.Table;
@@ -24,6 +25,7 @@ public final class SizePage {
         if (!size.measurements().isEmpty()) {
             blocks.add(new Block.Heading(size.size().map(s -> "Size: " + s).orElse("Size")));
             blocks.add(new Block.Rows(page.table(size.measurements())));
+            onPieces(size.measurements()).ifPresent(blocks::add);
         }
         if (!size.redraw().isEmpty()) {
             blocks.add(new Block.Points(size.redraw()));
@@ -39,6 +41,21 @@ public final class SizePage {
                             size.suggestions().stream().map(SizePage::suggestion).toList()));
         }
         return blocks;
+    }
+
+    private static Optional<Block> onPieces(List<SizeResult.Measurement> measurements) {
+        List<String> names =
+                measurements.stream()
+                        .filter(SizeResult.Measurement::onPieces)
+                        .map(m -> m.name().word())
+                        .toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Block.Prose(
+                                "Finished is measured on the pieces, as nothing is told of it: "
+                                        + String.join(", ", names)
+                                        + "."));
     }
 
     private Table table(List<SizeResult.Measurement> measurements) {

@@ -51,6 +51,7 @@ public record SizeResult(
      * @param ease the finished garment less the body; negative if it is smaller
      * @param nearest the size nearest to the body
      * @param usual the wearing ease usual there, if a source tells
+     * @param onPieces whether the finished garment is measured on its pieces, and not told
      */
     public record Measurement(
             BodyMeasure name,
@@ -59,7 +60,8 @@ public record SizeResult(
             Optional<Length> finished,
             Optional<Length> ease,
             Optional<String> nearest,
-            Optional<Usual> usual) {}
+            Optional<Usual> usual,
+            boolean onPieces) {}
 
     /**
      * The wearing ease the sources ask for, from the least of any to the most of any.
@@ -67,9 +69,23 @@ public record SizeResult(
      * @param least of all sources
      * @param agreed the least that every source finds enough
      * @param most of all sources, if any tells
-     * @param sources who says what, in words
+     * @param sources who says what, the least first
      */
-    public record Usual(Length least, Length agreed, Optional<Length> most, String sources) {}
+    public record Usual(Length least, Length agreed, Optional<Length> most, List<Said> sources) {
+        /** Copies the sources. */
+        public Usual {
+            sources = List.copyOf(sources);
+        }
+    }
+
+    /**
+     * What one source asks for.
+     *
+     * @param least the least it asks for
+     * @param most the most, if it says
+     * @param source who says so
+     */
+    public record Said(Length least, Optional<Length> most, String source) {}
 
     /**
      * An alteration that follows from the difference; the maker decides.
@@ -99,6 +115,13 @@ public record SizeResult(
                         .length("finished", measurement.finished())
                         .length("ease", measurement.ease());
         measurement.nearest().ifPresent(size -> figures.text("nearest", size));
+        measurement
+                .finished()
+                .ifPresent(
+                        f ->
+                                figures.text(
+                                        "finished_from",
+                                        measurement.onPieces() ? "pieces" : "told"));
         return figures;
     }
 

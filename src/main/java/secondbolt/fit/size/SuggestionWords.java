@@ -1,9 +1,11 @@
 package secondbolt.fit.size;
 
 import java.util.List;
+import secondbolt.file.value.Quoted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.wearer.BodyMeasure;
+import secondbolt.worksheet.Sentence;
 
 /**
  * The words and amounts of a suggestion.
@@ -19,7 +21,7 @@ record SuggestionWords(BodyDifferences differences) {
     String why(BodyMeasure measure) {
         SizeResult.Measurement m = differences.measured(measure);
         Length by = differences.charted(measure).orElseThrow();
-        return capital(measure.word())
+        return Sentence.capital(measure.word())
                 + ": the body has "
                 + tape().print(m.body().orElseThrow())
                 + ", the size "
@@ -55,11 +57,8 @@ record SuggestionWords(BodyDifferences differences) {
 
     /** Names as the file reads them. */
     static String written(List<String> names) {
-        return names.size() == 1 ? names.get(0) : "[" + String.join(", ", names) + "]";
-    }
-
-    static String capital(String word) {
-        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+        List<String> quoted = names.stream().map(Quoted::of).toList();
+        return quoted.size() == 1 ? quoted.get(0) : "[" + String.join(", ", quoted) + "]";
     }
 
     /** An amount as the file reads it, without its sign: {@code 2.5 cm} or {@code 1 1/2 in}. */

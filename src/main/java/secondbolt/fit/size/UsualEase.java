@@ -1,10 +1,12 @@
 package secondbolt.fit.size;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
+import secondbolt.worksheet.Convention;
 
 /**
  * The wearing ease one source asks for in woven cloth: what the finished garment measures more than
@@ -21,8 +23,8 @@ record UsualEase(
         BodyMeasure measure,
         Garment garment,
         Build build,
-        Length least,
-        Optional<Length> most,
+        Convention least,
+        Optional<Convention> most,
         String source) {
     /** What hangs from where. */
     enum Garment {
@@ -52,6 +54,13 @@ record UsualEase(
     /** Above this it is an inch. */
     private static final Length FULL_HIP = Length.ofInches(38, 1);
 
+    /**
+     * The sources speak in quarters of an inch; what a metric tape takes for them: common practice,
+     * no source.
+     */
+    private static final Map<Integer, Integer> METRIC_MM =
+            Map.of(2, 13, 3, 19, 4, 25, 6, 38, 8, 50, 10, 65, 11, 70, 12, 75, 16, 100);
+
     private static final List<UsualEase> ALL =
             List.of(
                     women(BodyMeasure.BUST, Garment.UPPER, 6, 8, COSTUME),
@@ -77,12 +86,13 @@ record UsualEase(
                             BodyMeasure.UPPER_ARM,
                             Garment.UPPER,
                             Build.ANY,
-                            quarters(8),
-                            Optional.of(quarters(12)),
+                            quarters(8, MEMORY),
+                            Optional.of(quarters(12, MEMORY)),
                             MEMORY));
 
-    private static Length quarters(int count) {
-        return Length.ofInches(count, 4);
+    private static Convention quarters(int count, String source) {
+        return new Convention(
+                Length.ofInches(count, 4), Length.ofMillimetres(METRIC_MM.get(count)), source);
     }
 
     private static UsualEase women(
@@ -91,20 +101,25 @@ record UsualEase(
                 measure,
                 garment,
                 Build.WOMEN,
-                quarters(least),
-                Optional.of(quarters(most)),
+                quarters(least, source),
+                Optional.of(quarters(most, source)),
                 source);
     }
 
     private static UsualEase men(
             BodyMeasure measure, Garment garment, int least, int most, String source) {
         return new UsualEase(
-                measure, garment, Build.MEN, quarters(least), Optional.of(quarters(most)), source);
+                measure,
+                garment,
+                Build.MEN,
+                quarters(least, source),
+                Optional.of(quarters(most, source)),
+                source);
     }
 
     private static UsualEase atLeast(BodyMeasure measure, Build build, int least, String source) {
         return new UsualEase(
-                measure, Garment.ANY, build, quarters(least), Optional.empty(), source);
+                measure, Garment.ANY, build, quarters(least, source), Optional.empty(), source);
     }
 
     /**
@@ -121,7 +136,7 @@ record UsualEase(
                         ? hip.map(UsualEase::crotch).stream()
                         : Stream.empty();
         return Stream.concat(ALL.stream().filter(row -> row.holds(measure, garment, build)), crotch)
-                .sorted((a, b) -> a.least.compareTo(b.least))
+                .sorted((a, b) -> a.least.inch().compareTo(b.least.inch()))
                 .toList();
     }
 

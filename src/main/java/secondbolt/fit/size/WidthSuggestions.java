@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
+import secondbolt.worksheet.Sentence;
 
 /**
  * What is widened or narrowed to follow the body, down the side.
@@ -15,6 +15,10 @@ import secondbolt.wearer.BodyMeasure;
  * by the seams at the outside edges.
  */
 final class WidthSuggestions {
+    private static final String NO_SIDES =
+            " No edge is known yet to be a side seam: write under `pattern` which are, as `meaning:"
+                    + " {…: side}`, and a line to paste stands here.";
+
     private final BodyDifferences differences;
     private final SuggestionWords words;
     private final SizeInput input;
@@ -144,7 +148,7 @@ final class WidthSuggestions {
     private SizeResult.Suggestion width(Step step, boolean isAll) {
         String verb = step.by().isNegative() ? "narrow" : "widen";
         List<String> sides = input.pieces().sides();
-        String name = sides.isEmpty() ? Serves.SIDE.word() : SuggestionWords.written(sides);
+        String name = SuggestionWords.written(sides);
         String levels =
                 step.above()
                         .map(a -> ", from: " + level(a) + ", to: " + level(step.measure()))
@@ -160,13 +164,12 @@ final class WidthSuggestions {
                                 ? " Narrowing can wait for a fitting: cloth cut away does not come"
                                         + " back."
                                 : "")
-                        + (!sides.isEmpty()
-                                ? ""
-                                : " No piece has an edge named `"
-                                        + name
-                                        + "` yet: give the side seams that name on every piece that"
-                                        + " has them.");
-        return new SizeResult.Suggestion(step.measure(), step.by(), text, Optional.of(yaml));
+                        + (sides.isEmpty() ? NO_SIDES : "");
+        return new SizeResult.Suggestion(
+                step.measure(),
+                step.by(),
+                text,
+                sides.isEmpty() ? Optional.empty() : Optional.of(yaml));
     }
 
     private String level(BodyMeasure measure) {
@@ -175,21 +178,21 @@ final class WidthSuggestions {
 
     private String whole(String verb, Length by) {
         return " "
-                + SuggestionWords.capital(verb)
+                + Sentence.capital(verb)
                 + " the side by "
                 + input.tape().print(by.size())
-                + " in all round, from top to bottom; an armhole or waistband that ends there"
+                + " altogether, from top to bottom; an armhole or waistband that ends there"
                 + " changes with it, so look at its seam.";
     }
 
     private String taper(String verb, BodyMeasure above, Step step, boolean isAll) {
         return " "
-                + SuggestionWords.capital(verb)
+                + Sentence.capital(verb)
                 + " the side from the "
                 + above.word()
                 + " line on, by "
                 + input.tape().print(step.by().size())
-                + " in all round from the "
+                + " altogether from the "
                 + step.measure().word()
                 + " line down"
                 + (isAll ? "." : ", beside what is altered further up.");

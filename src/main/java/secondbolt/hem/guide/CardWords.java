@@ -45,7 +45,7 @@ public record CardWords(List<String> headings, List<Row> rows) {
     private static List<String> headings(PressingCard card, String hem, Tape tape) {
         String edges =
                 card.edges().stream()
-                        .map(e -> e.edge().toString())
+                        .map(e -> e.edge().heading())
                         .distinct()
                         .collect(Collectors.joining(", "));
         return List.of(

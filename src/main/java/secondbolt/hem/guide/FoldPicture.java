@@ -66,7 +66,7 @@ public final class FoldPicture {
      */
     public static Drawing of(String hem, HemEdge edge) {
         return new FoldPicture(edge.turned().orElseThrow())
-                .draw("How " + edge.edge() + " is turned up for " + hem);
+                .draw("How " + edge.edge().words() + " is turned up for " + hem);
     }
 
     /** Turned so that the piece lies above its fold. */

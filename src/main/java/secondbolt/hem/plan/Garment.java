@@ -1,7 +1,9 @@
 package secondbolt.hem.plan;
 
 import java.util.List;
+import java.util.Map;
 import secondbolt.measure.Length;
+import secondbolt.worksheet.Convention;
 
 /**
  * What a hem is the hem of, with the depths that are usual for it.
@@ -28,6 +30,25 @@ public enum Garment {
     /** Something else, of which nothing is known. */
     OTHER("other");
 
+    private static final String GUILD = "American Sewing Guild, 2025";
+
+    /**
+     * What a metric tape takes for so many eighths of an inch, in millimetres; common practice, no
+     * source.
+     */
+    private static final Map<Long, Integer> METRIC_MM =
+            Map.ofEntries(
+                    Map.entry(2L, 6),
+                    Map.entry(3L, 10),
+                    Map.entry(4L, 13),
+                    Map.entry(5L, 16),
+                    Map.entry(6L, 20),
+                    Map.entry(10L, 32),
+                    Map.entry(12L, 40),
+                    Map.entry(16L, 50),
+                    Map.entry(24L, 75),
+                    Map.entry(32L, 100));
+
     private final String word;
 
     Garment(String word) {
@@ -41,9 +62,14 @@ public enum Garment {
      * @param least the least
      * @param most the most; the same where only one is named
      */
-    public record Usual(String of, Length least, Length most) {
+    public record Usual(String of, Convention least, Convention most) {
         private static Usual inches(String of, long least, long most, long under) {
-            return new Usual(of, Length.ofInches(least, under), Length.ofInches(most, under));
+            return new Usual(of, eighths(least * 8 / under), eighths(most * 8 / under));
+        }
+
+        private static Convention eighths(long count) {
+            return new Convention(
+                    Length.ofInches(count, 8), Length.ofMillimetres(METRIC_MM.get(count)), GUILD);
         }
     }
 
@@ -76,8 +102,6 @@ public enum Garment {
 
     /** Where these depths come from. */
     public String source() {
-        return this == CURTAIN
-                ? "a question-and-answer page on curtain hems"
-                : "American Sewing Guild, 2025";
+        return this == CURTAIN ? "a question-and-answer page on curtain hems" : GUILD;
     }
 }

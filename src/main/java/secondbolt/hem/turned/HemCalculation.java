@@ -175,17 +175,28 @@ public final class HemCalculation {
     }
 
     private boolean isTurned(PieceEdge edge) {
-        return hems.stream().anyMatch(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(edge));
+        return turning(edge).isPresent();
+    }
+
+    private Optional<Hem> turning(PieceEdge edge) {
+        return hems.stream()
+                .filter(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(edge))
+                .findFirst();
     }
 
     private TurnedEdge asDrawn(Hem hem, PieceShape.Drawn shape, PieceEdge edge) {
         List<EdgeLine> lines = shape.edges().stream().map(NamedEdge::line).toList();
-        List<Boolean> turned =
+        double ownMm = hem.depth().orElseThrow().millimetres();
+        List<Double> depthsMm =
                 shape.edges().stream()
-                        .map(e -> isTurned(new PieceEdge(edge.piece(), e.name())))
+                        .map(e -> new PieceEdge(edge.piece(), e.name()))
+                        .map(e -> e.equals(edge) ? ownMm : depthMm(e))
                         .toList();
-        double depthMm = hem.depth().orElseThrow().millimetres();
-        return TurnedEdge.of(lines, number(shape, edge), depthMm, turned);
+        return TurnedEdge.of(lines, number(shape, edge), depthsMm);
+    }
+
+    private double depthMm(PieceEdge edge) {
+        return turning(edge).flatMap(Hem::depth).map(Length::millimetres).orElse(0.0);
     }
 
     /**
@@ -201,9 +212,7 @@ public final class HemCalculation {
 
     private TurnedEdge.Included included(Piece piece, String edge) {
         PieceEdge of = new PieceEdge(piece.name(), edge);
-        return hems.stream()
-                .filter(hem -> hem.turned() != Hem.Turned.FACED && hem.isOn(of))
-                .findFirst()
+        return turning(of)
                 .map(
                         hem ->
                                 new TurnedEdge.Included(

@@ -9,6 +9,7 @@ import secondbolt.cloth.yields.ClothResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.FoldedPieces;
 import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.plan.Lies;
 import secondbolt.lay.plan.Placing;
 import secondbolt.lay.stock.CuttingProgress;
 import secondbolt.measure.Tape;
@@ -144,7 +145,12 @@ public record CutLog(CuttingProgress progress, List<ClothResult> cloths, Tape ta
     /** More of one hand than the pattern has, though not too many in all, or none of that hand. */
     private static Optional<Finding> hand(Wanted wanted, List<Placing> cuts) {
         for (boolean mirrored : List.of(false, true)) {
-            int has = (int) cuts.stream().filter(c -> c.servesMirrored() == mirrored).count();
+            int has =
+                    (int)
+                            cuts.stream()
+                                    .filter(c -> c.servesMirrored() == mirrored)
+                                    .filter(c -> !wanted.hasNoHand() || !isBelow(c))
+                                    .count();
             boolean isTooMany = has > wanted.of(mirrored) && has <= wanted.all();
             boolean hasNone = has > 0 && wanted.of(mirrored) == 0 && wanted.all() > 0;
             if (isTooMany || hasNone) {
@@ -152,6 +158,11 @@ public record CutLog(CuttingProgress progress, List<ClothResult> cloths, Tape ta
             }
         }
         return Optional.empty();
+    }
+
+    /** From folded cloth the one below is the mirror image, as it was planned. */
+    private static boolean isBelow(Placing cut) {
+        return cut.lies().layer() == Lies.Layer.LOWER;
     }
 
     private static Finding hand(Wanted wanted, boolean mirrored, int has) {

@@ -22,6 +22,7 @@ public final class NoFitRegion {
     private final double high;
     private final double perX;
     private final double perY;
+    private final double dust;
     private final int[] starts;
     private final int[] nearest;
     private final boolean[] mixed;
@@ -42,7 +43,7 @@ public final class NoFitRegion {
         perY = CELLS / Math.max(high - low, EPS);
         this.parts = parts;
         this.boxes = boxes(parts);
-        double dust = EPS * Math.max(right - left, high - low);
+        dust = EPS * Math.max(right - left, high - low);
         List<double[]> segments = UnionBoundary.of(parts, boxes, dust);
         int count = segments.size();
         sx = new double[count];
@@ -200,7 +201,29 @@ public final class NoFitRegion {
                 atItsEnd = end;
             }
         }
-        return mixed[cell] && !isInside(best, atItsEnd, px, py) ? 0 : Math.sqrt(least);
+        boolean isFree =
+                mixed[cell]
+                        && !isInside(best, atItsEnd, px, py)
+                        && (!hasTwin(best, from, to, px, py, least) || !holds(px, py));
+        return isFree ? 0 : Math.sqrt(least);
+    }
+
+    /**
+     * Whether a place that is free by its nearest segment lies inside by another one that is no
+     * farther: where a shape fits exactly, two segments run along each other, back to back.
+     */
+    private boolean hasTwin(
+            int best, int from, int to, double px, double py, double leastDistance2) {
+        double reach = Math.sqrt(leastDistance2) + 2 * dust;
+        for (int i = from; i < to; i++) {
+            int s = nearest[i];
+            if (s != best
+                    && dx[s] * (py - sy[s]) - dy[s] * (px - sx[s]) > 0
+                    && distance2(s, px, py) <= reach * reach) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** PairNoFitRegion a segment its side tells; at a corner only the parts themselves do. */

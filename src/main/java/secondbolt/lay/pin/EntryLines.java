@@ -55,35 +55,77 @@ record EntryLines(SourceFile source, List<Integer> starts, int end) {
         return end;
     }
 
-    /** The text with other lines instead of those of some, and more lines after the last one's. */
-    String with(Map<Integer, List<String>> instead, List<String> more) {
+    /** The lines of one piece, without blank ones and remarks that stand behind it. */
+    List<String> own(int number) {
+        List<String> all = source.lines().subList(starts.get(number), next(number));
+        int last = all.size();
+        while (last > 1 && isBetween(all.get(last - 1))) {
+            last--;
+        }
+        return all.subList(0, last);
+    }
+
+    private static boolean isBetween(String line) {
+        return line.isBlank() || line.startsWith("#");
+    }
+
+    private int next(int number) {
+        return number + 1 < starts.size() ? starts.get(number + 1) : end;
+    }
+
+    /** All lines, with other ones instead of those of some, and more after the last one's. */
+    List<String> with(Map<Integer, List<String>> instead, List<String> more) {
         List<String> lines = new ArrayList<>(source.lines().subList(0, starts.get(0)));
         for (int i = 0; i < starts.size(); i++) {
-            int next = i + 1 < starts.size() ? starts.get(i + 1) : end;
-            List<String> own = source.lines().subList(starts.get(i), next);
+            List<String> own = own(i);
             lines.addAll(instead.getOrDefault(i, own));
+            lines.addAll(source.lines().subList(starts.get(i) + own.size(), next(i)));
         }
         lines.addAll(more);
         lines.addAll(source.lines().subList(end, source.lines().size()));
-        return joined(lines);
+        return lines;
     }
 
-    /** The text without any piece. */
-    String withNone() {
+    /** All lines without any piece. */
+    List<String> withNone() {
         if (starts.isEmpty()) {
-            return source.text();
+            return source.lines();
         }
         List<String> lines = new ArrayList<>(source.lines().subList(0, starts.get(0)));
-        int head = lines.size() - 1;
-        while (!lines.get(head).strip().startsWith("pieces")) {
-            head--;
-        }
-        lines.set(head, "pieces: []");
+        lines.set(lineOf("pieces", lines), "pieces: []");
         lines.addAll(source.lines().subList(end, source.lines().size()));
-        return joined(lines);
+        return lines;
     }
 
-    private String joined(List<String> lines) {
+    /** With another value of a key of the whole file, which is put in before the pieces. */
+    static List<String> telling(String key, String value, List<String> lines) {
+        List<String> all = new ArrayList<>(lines);
+        int old = lineOf(key, all);
+        if (old >= 0) {
+            all.remove(old);
+            while (old < all.size() && isGoingOn(all.get(old))) {
+                all.remove(old);
+            }
+        }
+        all.add(lineOf("pieces", all), key + ": " + value);
+        return all;
+    }
+
+    private static boolean isGoingOn(String line) {
+        return line.startsWith(" ") || line.startsWith("-") || line.startsWith("]");
+    }
+
+    private static int lineOf(String key, List<String> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).startsWith(key)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Lines as a text with the line ends the plan has. */
+    String text(List<String> lines) {
         return String.join(source.text().contains("\r\n") ? "\r\n" : "\n", lines);
     }
 }

@@ -1,5 +1,6 @@
 package secondbolt.lay.pin;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -54,7 +55,8 @@ record PlanEntry(LaidPiece laid, SpreadCloth spread, Set<String> names) {
 
     /** A kept edge may lie a hair beyond that of the cloth. */
     private static String decimal(double mm, int shifted) {
-        return WrittenPlace.written(Math.max(0, mm)).movePointLeft(shifted).toPlainString();
+        BigDecimal written = WrittenPlace.written(Math.max(0, mm)).movePointLeft(shifted);
+        return written.signum() == 0 ? "0" : written.toPlainString();
     }
 
     /** A name as YAML takes it. */

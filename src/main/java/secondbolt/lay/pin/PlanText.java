@@ -18,15 +18,19 @@ import secondbolt.lay.plan.PlanFile;
 import secondbolt.lay.stock.Pinned;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
+import secondbolt.pattern.WrittenAlterations;
 
 /**
  * The text of a plan.
  *
  * @param result what is laid
  * @param names of all pieces of the pattern
+ * @param alterations as they are now, which what is laid has
  * @param tape it is written for
  */
-public record PlanText(LayResult result, Set<String> names, Tape tape) {
+public record PlanText(
+        LayResult result, Set<String> names, List<Alteration> alterations, Tape tape) {
     private static final List<String> ABOUT =
             List.of(
                     "# Where each piece lies, written by `secondbolt pin`; yours to edit.",
@@ -35,9 +39,12 @@ public record PlanText(LayResult result, Set<String> names, Tape tape) {
                     "# the top of the trimmed and washed cloth. Take its lines away, and it is laid"
                             + " anew.");
 
-    /** Copies the names. */
+    private static final String ALTERED = "altered";
+
+    /** Copies both. */
     public PlanText {
         names = Set.copyOf(names);
+        alterations = List.copyOf(alterations);
     }
 
     /**
@@ -58,6 +65,7 @@ public record PlanText(LayResult result, Set<String> names, Tape tape) {
     public Written fresh() {
         List<String> lines = new ArrayList<>(ABOUT);
         lines.add("units: " + tape.symbol());
+        lines.add(ALTERED + ": " + new WrittenAlterations(tape).of(alterations));
         List<PlanEntry> entries = laidAnew();
         lines.add(entries.isEmpty() ? "pieces: []" : "pieces:");
         entries.forEach(entry -> lines.addAll(entry.lines(tape)));
@@ -70,10 +78,14 @@ public record PlanText(LayResult result, Set<String> names, Tape tape) {
      * does not is written anew in its place, and what is new at the end.
      *
      * @param old the plan as it is
-     * @param entries what stands in it
+     * <p>Where the pattern is altered otherwise than when it was pinned, what is cut is told to have
+     * what it had then.
+     *
+     * @param plan what stands in it
      * @return nothing if two pieces of it stand in one line
      */
-    public Optional<Written> updated(SourceFile old, List<Placed<PlanFile.Entry>> entries) {
+    public Optional<Written> updated(SourceFile old, PlanFile.Plan plan) {
+        List<Placed<PlanFile.Entry>> entries = plan.entries();
         if (entries.isEmpty()) {
             return Optional.of(fresh());
         }
@@ -83,19 +95,47 @@ public record PlanText(LayResult result, Set<String> names, Tape tape) {
         }
         Map<String, PlanEntry> anew = new LinkedHashMap<>();
         laidAnew().forEach(entry -> anew.put(entry.name(), entry));
-        List<String> names = new ArrayList<>(anew.keySet());
+        List<String> written = new ArrayList<>(anew.keySet());
         Set<Place> letGo = letGo(entries);
+        boolean isAltered = !plan.altered().equals(Optional.of(alterations));
         Map<Integer, List<String>> instead = new HashMap<>();
         for (int i = 0; i < entries.size(); i++) {
+            PlanFile.Entry entry = entries.get(i).value();
             if (letGo.contains(entries.get(i).place())) {
-                PlanEntry other = anew.remove(entries.get(i).value().placing().piece().value());
+                PlanEntry other = anew.remove(entry.placing().piece().value());
                 instead.put(i, other == null ? List.of() : other.lines(tape));
+            } else if (isAltered && entry.isCut() && !entry.isTold()) {
+                instead.put(i, asCut(all.get().own(i), entries.get(i).place(), plan));
             }
         }
         List<String> more =
                 anew.values().stream().flatMap(entry -> entry.lines(tape).stream()).toList();
+        List<String> lines = all.get().with(instead, more);
+        String now = new WrittenAlterations(tape).of(alterations);
         return Optional.of(
-                new Written(all.get().with(instead, more), entries.size() - letGo.size(), names));
+                new Written(
+                        all.get().text(isAltered ? EntryLines.telling(ALTERED, now, lines) : lines),
+                        entries.size() - letGo.size(),
+                        written));
+    }
+
+    /** The lines of a piece that is cut, with the alterations it had when it was pinned. */
+    private List<String> asCut(List<String> own, Place place, PlanFile.Plan plan) {
+        String told =
+                ALTERED
+                        + ": "
+                        + plan.altered().map(new WrittenAlterations(tape)::of).orElse("unknown");
+        List<String> lines = new ArrayList<>(own);
+        boolean isInBraces = own.get(0).startsWith("{", place.column() - 1);
+        if (isInBraces) {
+            int last = lines.size() - 1;
+            int brace = lines.get(last).lastIndexOf('}');
+            String line = lines.get(last);
+            lines.set(last, line.substring(0, brace) + ", " + told + line.substring(brace));
+        } else {
+            lines.add(" ".repeat(place.column() - 1) + told);
+        }
+        return lines;
     }
 
     /**
@@ -113,7 +153,12 @@ public record PlanText(LayResult result, Set<String> names, Tape tape) {
         }
         boolean isAll = instead.size() == entries.size();
         return EntryLines.of(old, entries)
-                .map(lines -> isAll ? lines.withNone() : lines.with(instead, List.of()))
+                .map(
+                        all ->
+                                all.text(
+                                        isAll
+                                                ? all.withNone()
+                                                : all.with(instead, List.of())))
                 .map(text -> SourceFile.of(old.name(), text));
     }
 

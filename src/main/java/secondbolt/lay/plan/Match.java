@@ -12,6 +12,6 @@ import secondbolt.garment.PieceEdge;
 public record Match(Placed<PieceEdge> first, Placed<PieceEdge> second) {
     /** As a sheet says it. */
     public String words() {
-        return first.value() + " with " + second.value();
+        return first.value().words() + " with " + second.value().words();
     }
 }

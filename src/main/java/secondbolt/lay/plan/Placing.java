@@ -32,7 +32,7 @@ public record Placing(
         boolean isSpoilt,
         Optional<List<Alteration>> altered) {
     /** A name with the number of a copy behind it, as a cutting plan names copies. */
-    private static final Pattern NUMBERED = Pattern.compile("(.*\\S) (\\d{1,3})( and \\d{1,3})?");
+    private static final Pattern NUMBERED = Pattern.compile("(.*?\\S) (\\d{1,3})( and \\d{1,3})?");
 
     /** Copies the alterations. */
     public Placing {
@@ -76,6 +76,11 @@ public record Placing(
                 isTurnedOver,
                 isSpoilt,
                 altered);
+    }
+
+    /** The same copy with these alterations; nothing if they are not known. */
+    Placing altered(Optional<List<Alteration>> had) {
+        return new Placing(piece, copy, cloth, at, lies, isTurnedOver, isSpoilt, had);
     }
 
     /** The same copy lying otherwise. */

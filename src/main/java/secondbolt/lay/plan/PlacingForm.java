@@ -59,7 +59,7 @@ final class PlacingForm {
                     "Whether it is used with its wrong side out, as the other hand; only of a cloth"
                             + " that looks the same on both sides.",
                     "yes");
-    private static final Key<Optional<List<Alteration>>> ALTERED =
+    static final Key<Optional<List<Alteration>>> ALTERED =
             Key.optional(
                     "altered",
                     Forms.either(
@@ -113,7 +113,8 @@ final class PlacingForm {
                                                     new PlanFile.Entry(
                                                             placing,
                                                             fields.get(CUT_ALREADY).orElse(false)
-                                                                    || placing.isSpoilt())));
+                                                                    || placing.isSpoilt(),
+                                                            fields.get(ALTERED).isPresent())));
 
     private PlacingForm() {}
 

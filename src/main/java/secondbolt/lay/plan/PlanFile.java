@@ -3,6 +3,7 @@ package secondbolt.lay.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.file.form.Forms;
@@ -10,6 +11,7 @@ import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.value.Placed;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.Alteration;
 
 /**
  * The plan of cutting that is pinned: a file of its own beside the project file, written by the
@@ -27,8 +29,15 @@ public final class PlanFile {
                     "The unit of bare numbers in the plan.",
                     "cm");
 
-    /** Its pieces, with the place of each. */
-    public static final Key<List<Placed<Entry>>> PIECES =
+    private static final Key<Optional<List<Alteration>>> ALTERED =
+            Key.optional(
+                    "altered",
+                    PlacingForm.ALTERED.form(),
+                    "The alterations the pieces have as they are pinned: what is ticked was cut so,"
+                            + " unless it is told otherwise with it.",
+                    "none");
+
+    private static final Key<List<Placed<Entry>>> PIECES =
             Key.required(
                     "pieces",
                     ListForm.of("pieces of a plan", Forms.placed(PlacingForm.PLANNED), 0, 400),
@@ -38,21 +47,57 @@ public final class PlanFile {
                             + " up\", cut: no}]");
 
     /** The whole file. */
-    public static final Form<List<Placed<Entry>>> ROOT =
-            MapForm.of(
-                    "a plan",
-                    List.of(UNITS, PIECES),
-                    fields -> Optional.of(fields.require(PIECES)));
+    public static final Form<Plan> ROOT =
+            MapForm.of("a plan", List.of(UNITS, ALTERED, PIECES), PlanFile::plan);
+
+    /** What stands in the file, for those who read the project. */
+    public static final Key<Plan> PLAN =
+            Key.optional("plan", ROOT, "The plan that is pinned.", "{units: cm, pieces: []}");
 
     private PlanFile() {}
 
     /**
+     * A plan as it is written.
+     *
+     * @param altered the alterations its pieces have; nothing if they are not told
+     * @param entries its pieces, each with its place
+     */
+    public record Plan(Optional<List<Alteration>> altered, List<Placed<Entry>> entries) {
+        /** Nothing in it. */
+        public static final Plan NONE = new Plan(Optional.empty(), List.of());
+
+        /** Copies the list. */
+        public Plan {
+            entries = List.copyOf(entries);
+        }
+    }
+
+    /**
      * A copy in the plan.
      *
-     * @param placing where it lies
+     * @param placing where it lies, with the alterations it has as far as they are told
      * @param isCut whether it is ticked
+     * @param isTold whether the alterations are told with it, not with the plan as a whole
      */
-    public record Entry(Placing placing, boolean isCut) {}
+    public record Entry(Placing placing, boolean isCut, boolean isTold) {}
+
+    private static Optional<Plan> plan(Fields fields) {
+        Optional<List<Alteration>> altered = fields.get(ALTERED).flatMap(told -> told);
+        return Optional.of(
+                new Plan(
+                        altered,
+                        fields.require(PIECES).stream().map(e -> with(altered, e)).toList()));
+    }
+
+    private static Placed<Entry> with(
+            Optional<List<Alteration>> altered, Placed<Entry> entry) {
+        Entry own = entry.value();
+        return own.isTold()
+                ? entry
+                : new Placed<>(
+                        new Entry(own.placing().altered(altered), own.isCut(), false),
+                        entry.place());
+    }
 
     /** All that is cut: what the log tells, then what is ticked in the plan. */
     public static List<Placing> cut(LaySection.Source fields) {
@@ -67,7 +112,7 @@ public final class PlanFile {
     }
 
     private static List<Placing> placings(LaySection.Source fields, boolean areCut) {
-        return fields.get(PIECES).orElse(List.of()).stream()
+        return fields.get(PLAN).orElse(Plan.NONE).entries().stream()
                 .map(Placed::value)
                 .filter(entry -> entry.isCut() == areCut)
                 .map(Entry::placing)

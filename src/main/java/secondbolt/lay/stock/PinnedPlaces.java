@@ -192,7 +192,10 @@ final class PinnedPlaces {
         double allowedY = nearest(rule.along(), y);
         boolean isThere = Math.hypot(allowedX - x, allowedY - y) <= OFF_MM;
         return isThere
-                ? Optional.of(new Placement(item, cloth, rule.orientation(), allowedX, allowedY))
+                ? Optional.of(
+                        // A zero below zero would be another number than the lay's own.
+                        new Placement(
+                                item, cloth, rule.orientation(), allowedX + 0.0, allowedY + 0.0))
                 : Optional.empty();
     }
 
@@ -232,7 +235,10 @@ final class PinnedPlaces {
 
     /** Of each half of the gap, as the search does. */
     private void near(Placing pin, int cloth, Outline outline) {
-        double halfMm = Math.max(0, (trial.gap().millimetres() - OFF_MM) / 2);
+        double halfMm = (trial.gap().millimetres() - OFF_MM) / 2;
+        if (halfMm <= 0) {
+            return;
+        }
         Region own = outline.grown(halfMm);
         there(cloth)
                 .filter(o -> !own.intersection(o.outline().grown(halfMm)).isEmpty())

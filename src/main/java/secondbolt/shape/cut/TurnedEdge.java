@@ -14,8 +14,10 @@ import secondbolt.shape.Stretch;
  *
  * <p>Both ends are mirrored at the fold: the sides of the piece between the fold and the landing
  * line come to lie on themselves, so both lines end at the same places of the fold. At a corner,
- * within the edge or toward a neighbour that is turned too, both end on the line that halves it,
- * which is a mitre. Of an outline that includes what is turned up the ends lie where it draws them.
+ * within the edge or toward a neighbour that is turned too, both end on a mitre: on the line that
+ * halves the corner, or, where the neighbour is turned by another depth, on the one from the corner
+ * to where the two landing lines cross. Of an outline that includes what is turned up the ends lie
+ * where it draws them.
  *
  * <p>Derived: beside a smooth line of length L that turns by τ radians, the line at the distance d
  * has the length L + dτ on the bulging side and L − dτ on the hollow one; their difference is 2dτ.
@@ -86,21 +88,19 @@ public final class TurnedEdge {
      *
      * @param outline the edges in drawing order, either way round
      * @param number of the edge, from 0
-     * @param depthMm how deep it is turned up, above zero
-     * @param turned whether each edge is turned up too
-     * @throws IllegalArgumentException if the depth is not above zero
+     * @param depthsMm how deep each edge is turned up; zero of one that is not
+     * @throws IllegalArgumentException if its own depth is not above zero
      */
-    public static TurnedEdge of(
-            List<EdgeLine> outline, int number, double depthMm, List<Boolean> turned) {
+    public static TurnedEdge of(List<EdgeLine> outline, int number, List<Double> depthsMm) {
         int count = outline.size();
         int before = (number + count - 1) % count;
         int after = (number + 1) % count;
         return of(
                 outline.get(number),
                 CuttingLine.way(outline),
-                depthMm,
-                new Side(outline.get(before).reversed(), turned.get(before)),
-                new Side(outline.get(after), turned.get(after)));
+                depthsMm.get(number),
+                new Side(outline.get(before).reversed(), depthsMm.get(before)),
+                new Side(outline.get(after), depthsMm.get(after)));
     }
 
     /**
@@ -116,8 +116,8 @@ public final class TurnedEdge {
                 edge,
                 way,
                 depthMm,
-                new Side(ray(edge.start(), inward(first, way), depthMm), false),
-                new Side(ray(edge.end(), inward(last, way), depthMm), false));
+                new Side(ray(edge.start(), inward(first, way), depthMm), 0),
+                new Side(ray(edge.end(), inward(last, way), depthMm), 0));
     }
 
     /**
@@ -196,10 +196,10 @@ public final class TurnedEdge {
         return new Side(
                 next.map(to -> EdgeLine.straight(corner, to))
                         .orElseGet(() -> ray(corner, inward(fold, way), 1)),
-                is.depthMm() > 0);
+                is.depthMm());
     }
 
-    private static EdgeLine ray(Point from, Point arrow, double lengthMm) {
+    static EdgeLine ray(Point from, Point arrow, double lengthMm) {
         return EdgeLine.straight(from, from.moved(arrow.xMm() * lengthMm, arrow.yMm() * lengthMm));
     }
 
@@ -211,9 +211,9 @@ public final class TurnedEdge {
      * A neighbour.
      *
      * @param line from the corner on
-     * @param isTurned whether it is turned up too
+     * @param depthMm how deep it is turned up; zero if it is not
      */
-    private record Side(EdgeLine line, boolean isTurned) {}
+    private record Side(EdgeLine line, double depthMm) {}
 
     private static TurnedEdge of(EdgeLine edge, int way, double depthMm, Side before, Side after) {
         if (!(depthMm > 0)) {
@@ -225,11 +225,12 @@ public final class TurnedEdge {
             TurnedPart.Samples part = TurnedPart.Samples.of(smooth.get(i), LEAST_SAMPLES, FLAT_MM);
             Run start =
                     i > 0
-                            ? halving(part.first(), turnedBack(smooth.get(i - 1)), way, depthMm)
+                            ? Mitre.halving(
+                                    part.first(), turnedBack(smooth.get(i - 1)), way, depthMm)
                             : side(before, part.first(), way, depthMm, false);
             Run end =
                     i + 1 < smooth.size()
-                            ? halving(part.last(), lead(smooth.get(i + 1)), way, depthMm)
+                            ? Mitre.halving(part.last(), lead(smooth.get(i + 1)), way, depthMm)
                             : side(after, part.last(), way, depthMm, true);
             parts.add(TurnedPart.of(part, start, end, way, depthMm));
         }
@@ -245,34 +246,17 @@ public final class TurnedEdge {
         return new TurnedPart.Sample(stretches.get(0).from(), stretches.get(0).directionAt(0), 0);
     }
 
-    /** The line that halves a corner, into the piece. */
-    private static Run halving(
-            TurnedPart.Sample here, TurnedPart.Sample there, int way, double depthMm) {
-        Point a = inward(here.direction(), way);
-        Point b = inward(there.direction(), way);
-        Point sum = new Point(a.xMm() + b.xMm(), a.yMm() + b.yMm());
-        double size = sum.distanceMm(Point.ORIGIN);
-        Point arrow = size > 1e-6 ? new Point(sum.xMm() / size, sum.yMm() / size) : a;
-        return run(ray(here.at(), arrow, depthMm));
-    }
-
     private static Run side(
             Side side, TurnedPart.Sample here, int way, double depthMm, boolean isEnd) {
-        if (!side.isTurned()) {
-            return run(side.line());
+        if (side.depthMm() <= 0) {
+            return Mitre.run(side.line());
         }
         // A side runs away from the corner: the outline runs that way at the end, back at the
         // start.
         Point away = side.line().directionAt(0);
         Point there = isEnd ? away : new Point(-away.xMm(), -away.yMm());
-        return halving(here, new TurnedPart.Sample(here.at(), there, 0), way, depthMm);
-    }
-
-    private static Run run(EdgeLine line) {
-        return new Run(
-                line.flattened(CutEdge.TOLERANCE_MM),
-                line.directionAt(0),
-                line.directionAt(line.lengthMm()));
+        return Mitre.between(
+                here, new TurnedPart.Sample(here.at(), there, 0), way, depthMm, side.depthMm());
     }
 
     private static List<List<Stretch>> smoothParts(EdgeLine edge) {

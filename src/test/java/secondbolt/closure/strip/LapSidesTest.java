@@ -15,6 +15,8 @@ class LapSidesTest {
         "LEFT_OVER_RIGHT, FRONT, false, wearer's left front, wearer's right front",
         "RIGHT_OVER_LEFT, BACK, false, wearer's right back, wearer's left back",
         "LEFT_OVER_RIGHT, BACK, true, wearer's left back, wearer's right back",
+        "FRONT_OVER_BACK, FRONT, true, front edge, back edge",
+        "BACK_OVER_FRONT, BACK, false, back edge, front edge",
         "FRONT_OVER_BACK, SIDE, true, front edge of the side opening, back edge of the side"
                 + " opening",
         "BACK_OVER_FRONT, CUFF, false, back edge of the cuff, front edge of the cuff"

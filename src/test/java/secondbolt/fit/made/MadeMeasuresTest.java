@@ -55,9 +55,11 @@ class MadeMeasuresTest {
                 List.of(
                         "front, from the shoulder straight down to the hem: 70.0 -> 72.0",
                         "back, from the shoulder straight down to the hem: 70.0 -> 72.0",
+                        "back, from the neck along its centre back to the hem: 68.0 -> 70.0",
                         "sleeve, from the top of the cap straight down to the wrist: 50.0 -> 53.0",
                         "round the hem of front, back: 100.0 -> 104.0",
                         "round the hip of front, back: 100.0 -> 104.0",
+                        "round the bust, at the underarm, of front, back: 100.0 -> 104.0",
                         "round the wrist of each sleeve: 32.0 -> 34.0"),
                 told);
     }

@@ -159,7 +159,7 @@ class SeamCheckTest {
         String told = joined(40.5, 40, ", ease: 1").told(Finding.Level.WARNING).get(0);
         assertTrue(
                 told.contains(
-                        "sleeve.cap is 40.5 cm; with 10 mm of ease for body.armhole of 40 cm it"
+                        "the cap of the sleeve is 40.5 cm; with 10 mm of ease for the armhole of the body of 40 cm it"
                                 + " should be 41 cm: too short by 5 mm"),
                 told);
     }
@@ -175,7 +175,7 @@ class SeamCheckTest {
     @Test
     void aSeamThatDoesNotMeetStopsAllItsEdges() {
         Subject seam = joined(47, 47.5, "").about("seam-apart-as-drawn");
-        assertEquals("sleeve.cap to body.armhole", seam.words());
+        assertEquals("the cap of the sleeve to the armhole of the body", seam.words());
         for (String piece : List.of("sleeve", "body")) {
             assertTrue(seam.touches(new Subject.Piece(piece)), piece);
         }

@@ -180,7 +180,9 @@ class SizeExamplesTest {
                             lines(),
                             names("edges").stream().filter(e -> isSide(e)).toList(),
                             lengths("levels", tape),
-                            lengths("added", tape));
+                            lengths("added", tape),
+                            Map.of(),
+                            SizeInput.Made.UNKNOWN);
             return SizeCalculation.work(
                     Written.with(Written.input(units, wearer, pattern), pieces));
         }

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -138,7 +140,7 @@ class TurnedEdgeTest {
         SplittableRandom random = new SplittableRandom(seed);
         List<EdgeLine> edges = piece(random, true);
         double depth = random.nextDouble(10, 45);
-        TurnedEdge turned = TurnedEdge.of(edges, 2, depth, List.of(false, false, true, false));
+        TurnedEdge turned = TurnedEdge.of(edges, 2, List.of(0.0, 0.0, depth, 0.0));
         Allowance none = Allowance.plain(0);
         List<Point> cut =
                 CuttingLine.of(edges, List.of(none, none, Allowance.hem(depth), none))
@@ -165,6 +167,33 @@ class TurnedEdgeTest {
             assertTrue(off < CUTTING_LINE_MM, "seed " + seed + ": off by " + off);
         }
         assertEquals(along, turned.outerMm(), 2 * CUTTING_LINE_MM);
+    }
+
+    /**
+     * A panel of 300 by 400 with a hem of 30 below and one of 10 at its left: they cross at 10 from
+     * the left and 30 from below, whichever way it is drawn. So the hem below is sewn down along
+     * 300 - 10, the one at the left along 400 - 30; of two as deep, each ends so far in.
+     */
+    @ParameterizedTest(name = "{0} and {1} deep")
+    @CsvSource({"30, 10, 290, 370", "10, 30, 270, 390", "20, 20, 280, 380"})
+    void endsAMitreWhereTheHemsCross(
+            double below, double left, double alongBelow, double alongLeft) {
+        List<EdgeLine> edges =
+                List.of(
+                        EdgeLine.straight(new Point(0, 0), new Point(300, 0)),
+                        EdgeLine.straight(new Point(300, 0), new Point(300, 400)),
+                        EdgeLine.straight(new Point(300, 400), new Point(0, 400)),
+                        EdgeLine.straight(new Point(0, 400), new Point(0, 0)));
+        List<Double> depths = List.of(0.0, 0.0, below, left);
+        TurnedEdge hem = TurnedEdge.of(edges, 2, depths);
+        assertEquals(alongBelow, hem.landingMm(), 1e-6);
+        assertEquals(alongBelow, hem.outerMm(), 1e-6);
+        assertEquals(alongLeft, TurnedEdge.of(edges, 3, depths).landingMm(), 1e-6);
+        List<EdgeLine> back = new ArrayList<>(edges.stream().map(EdgeLine::reversed).toList());
+        Collections.reverse(back);
+        List<Double> backDepths = List.of(left, below, 0.0, 0.0);
+        assertEquals(alongBelow, TurnedEdge.of(back, 1, backDepths).landingMm(), 1e-6);
+        assertEquals(alongLeft, TurnedEdge.of(back, 0, backDepths).outerMm(), 1e-6);
     }
 
     /** A circle of radius R, a quarter: outside it is longer by d π/2, inside shorter. */
@@ -196,6 +225,29 @@ class TurnedEdgeTest {
         EdgeLine arc = EdgeLine.arc(Point.ORIGIN, 30, 0, 1);
         assertTrue(TurnedEdge.square(arc, 1, 31).isTooTight());
         assertTrue(!TurnedEdge.square(arc, 1, 29).isTooTight());
+    }
+
+    /**
+     * An apron of 130 by 210: where its hem of 50 meets the hem of 12 at its side, each lands short
+     * of the corner by the other's depth, 130 − 12 and 210 − 50.
+     */
+    @Test
+    void meetsADeeperHemAtItsCornerWhereBothLand() {
+        List<Point> at =
+                List.of(
+                        new Point(0, 0),
+                        new Point(130, 0),
+                        new Point(130, 210),
+                        new Point(0, 210),
+                        new Point(0, 0));
+        List<EdgeLine> apron = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            apron.add(EdgeLine.straight(at.get(i), at.get(i + 1)));
+        }
+        List<Double> depths = List.of(0.0, 12.0, 50.0, 0.0);
+        assertEquals(118, TurnedEdge.of(apron, 2, depths).landingMm(), 1e-6);
+        assertEquals(160, TurnedEdge.of(apron, 1, depths).landingMm(), 1e-6);
+        assertEquals(0, TurnedEdge.of(apron, 2, depths).surplusMm(), 1e-6);
     }
 
     /** A square corner within the edge: both lines end on the mitre, and nothing is eased. */

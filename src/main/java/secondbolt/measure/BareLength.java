@@ -1,7 +1,5 @@
-package secondbolt.fit.result;
+package secondbolt.measure;
 
-import secondbolt.measure.Length;
-import secondbolt.measure.Tape;
 
 /** A length as the maker writes it in her file: to the tape's marks, without the unit. */
 public final class BareLength {
