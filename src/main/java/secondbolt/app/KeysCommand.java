@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import secondbolt.file.Form;
 import secondbolt.file.Key;
 
 /** Prints the reference of the project file. */
@@ -24,7 +25,8 @@ final class KeysCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..1",
             paramLabel = "SECTION",
-            description = "one section alone, such as cloth (default: all)")
+            description = "one section alone, such as cloth, or a file beside the project file, such as"
+                            + " plan.yaml (default: the whole project file)")
     private String section;
 
     @Spec private CommandSpec spec;
@@ -38,6 +40,11 @@ final class KeysCommand implements Callable<Integer> {
         List<Key<?>> all = Workplace.form().keys();
         if (section == null) {
             all.forEach(key -> print(key, 0));
+            return Secondbolt.DONE;
+        }
+        Optional<Form<?>> file = Optional.ofNullable(Workplace.beside().get(section));
+        if (file.isPresent()) {
+            file.get().keys().forEach(key -> print(key, 0));
             return Secondbolt.DONE;
         }
         Optional<Key<?>> one = all.stream().filter(k -> k.name().equals(section)).findFirst();

@@ -134,7 +134,8 @@ final class NotebookCommand implements Callable<Integer> {
                                                 || left.containsKey(one.shown().folder()))
                         .toList();
         List<SiteFile> site =
-                new Notebook(Secondbolt.Version.NUMBER, Workplace.form()).make(made, kept, desk);
+                new Notebook(Secondbolt.Version.NUMBER, Workplace.form(), Workplace.beside())
+                        .make(made, kept, desk);
         List<String> changes = new ArrayList<>();
         Map<String, List<String>> told = new TreeMap<>();
         for (Workings workings : made) {

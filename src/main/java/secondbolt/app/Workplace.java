@@ -6,7 +6,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -15,6 +17,7 @@ import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Place;
 import secondbolt.lay.kept.LayDesk;
+import secondbolt.lay.plan.PlanFile;
 import secondbolt.measure.Plural;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.project.Project;
@@ -128,6 +131,14 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
     /** How a project file is written. */
     static Form<Project> form() {
         return ProjectSection.form(Topics.all(LayDesk.inMemory()));
+    }
+
+    /** How the files beside it are written, by their names. */
+    static Map<String, Form<?>> beside() {
+        Map<String, Form<?>> beside = new LinkedHashMap<>();
+        beside.put(PlanFile.NAME, PlanFile.ROOT);
+        beside.put(DESK_FILE, DeskSection.ROOT);
+        return beside;
     }
 
     /** Reads and works out a project; nothing if it has mistakes. */

@@ -1,6 +1,7 @@
 package secondbolt.notebook;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,6 +51,7 @@ public final class Notebook {
 
     private final String version;
     private final Form<?> root;
+    private final Map<String, Form<?>> beside;
     private final Memory memory = new Memory();
 
     /**
@@ -57,10 +59,12 @@ public final class Notebook {
      *
      * @param version of the program, printed on every page
      * @param root how a project file is written, for the reference
+     * @param beside how files beside it are written, by their names
      */
-    public Notebook(String version, Form<?> root) {
+    public Notebook(String version, Form<?> root, Map<String, Form<?>> beside) {
         this.version = version;
         this.root = root;
+        this.beside = Collections.unmodifiableMap(new LinkedHashMap<>(beside));
     }
 
     /** Reads what every notebook needs, which otherwise the first page and sheet do. */
@@ -216,7 +220,7 @@ public final class Notebook {
             begin(
                     REFERENCE,
                     root,
-                    () -> page(REFERENCE, REFERENCE_TEMPLATE, ReferencePage.of(version, root)));
+                    () -> page(REFERENCE, REFERENCE_TEMPLATE, ReferencePage.of(version, root, beside)));
         }
     }
 

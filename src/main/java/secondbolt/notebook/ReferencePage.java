@@ -1,7 +1,9 @@
 package secondbolt.notebook;
 
 import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
@@ -11,8 +13,18 @@ import secondbolt.file.Key;
  *
  * @param version of the program
  * @param keys those of the file's top level
+ * @param beside files that may lie beside it
  */
-public record ReferencePage(String version, List<KeyView> keys) {
+public record ReferencePage(String version, List<KeyView> keys, List<FileView> beside) {
+    /**
+     * Another file.
+     *
+     * @param id its anchor
+     * @param name of the file
+     * @param keys those of its top level
+     */
+    public record FileView(String id, String name, List<KeyView> keys) {}
+
     /**
      * A key.
      *
@@ -33,8 +45,16 @@ public record ReferencePage(String version, List<KeyView> keys) {
             String example,
             List<KeyView> keys) {}
 
-    static ReferencePage of(String version, Form<?> root) {
-        return new ReferencePage(version, views("key", root.keys(), new HashSet<>()));
+    static ReferencePage of(String version, Form<?> root, Map<String, Form<?>> beside) {
+        Set<String> ids = new HashSet<>();
+        List<KeyView> keys = views("key", root.keys(), ids);
+        List<FileView> files = new ArrayList<>();
+        beside.forEach(
+                (name, form) -> {
+                    String id = free("file." + name, ids);
+                    files.add(new FileView(id, name, views(id, form.keys(), ids)));
+                });
+        return new ReferencePage(version, keys, files);
     }
 
     private static List<KeyView> views(String above, List<Key<?>> keys, Set<String> ids) {

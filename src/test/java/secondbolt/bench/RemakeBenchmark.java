@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
@@ -36,7 +37,7 @@ public final class RemakeBenchmark {
 
     private final List<Topic<?>> topics = Topics.all(LayDesk.inMemory());
     private final Workshop workshop = new Workshop(topics);
-    private final Notebook notebook = new Notebook("0", ProjectSection.form(topics));
+    private final Notebook notebook = new Notebook("0", ProjectSection.form(topics), Map.of());
     private final String shirt;
     private int buttons = 7;
 
@@ -104,7 +105,7 @@ public final class RemakeBenchmark {
                                 () ->
                                         remake(
                                                 new Workshop(topics),
-                                                new Notebook("0", ProjectSection.form(topics)),
+                                                new Notebook("0", ProjectSection.form(topics), Map.of()),
                                                 site));
         race.run(WARM_ROUNDS_BEFORE, WARM_ROUNDS);
         return race;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -98,7 +99,7 @@ class NewTopicTest {
     }
 
     private static List<SiteFile> site(String text) {
-        return new Notebook("0.1.0", ProjectSection.form(TOPICS))
+        return new Notebook("0.1.0", ProjectSection.form(TOPICS), Map.of())
                 .make(List.of(workings(text)), List.of(), Desk.UNKNOWN);
     }
 

@@ -207,7 +207,7 @@ class NotebookTest {
         PrintCorrection correction =
                 new PrintCorrection(Length.ofMillimetres(99), Length.ofMillimetres(100));
         List<SiteFile> site =
-                new Notebook("0.1.0", SampleSite.root())
+                new Notebook("0.1.0", SampleSite.root(), Map.of())
                         .make(List.of(PLAIN), List.of(), new Desk(Optional.empty(), correction));
         assertTrue(
                 SampleSite.text(site, "porch shirt/index.html")

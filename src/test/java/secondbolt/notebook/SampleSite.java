@@ -1,6 +1,7 @@
 package secondbolt.notebook;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.file.Form;
@@ -83,7 +84,7 @@ final class SampleSite {
     }
 
     static List<SiteFile> site(Workings... projects) {
-        return new Notebook("0.1.0", root()).make(List.of(projects), List.of(), Desk.UNKNOWN);
+        return new Notebook("0.1.0", root(), Map.of()).make(List.of(projects), List.of(), Desk.UNKNOWN);
     }
 
     static String text(List<SiteFile> site, String path) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -83,7 +84,10 @@ class StopsTest {
     private static Set<String> sections(Workings workings) {
         String page =
                 SampleSite.text(
-                        new Notebook("0.1.0", ProjectSection.form(Topics.all(LayDesk.inMemory())))
+                        new Notebook(
+                                "0.1.0",
+                                ProjectSection.form(Topics.all(LayDesk.inMemory())),
+                                Map.of())
                                 .make(List.of(workings), List.of(), Desk.UNKNOWN),
                         "smock/index.html");
         Set<String> stopped = new TreeSet<>();
