@@ -54,9 +54,11 @@ record LayFigures(LayResult result, Tape tape) {
             used += stock.used().squareMillimetres();
             sound += stock.sound().squareMillimetres();
         }
-        return new Figures()
-                .claim("fits", design.fits())
-                .list("placed", placed)
+        Figures figures = new Figures();
+        if (result.waitsFor(design).isEmpty()) {
+            figures = figures.claim("fits", design.fits());
+        }
+        return figures.list("placed", placed)
                 .list("left_over", left)
                 .share("used", sound > 0 ? used / sound : 0)
                 .list("remnants", remnants)

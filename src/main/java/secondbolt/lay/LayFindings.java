@@ -3,6 +3,7 @@ package secondbolt.lay;
 import java.util.ArrayList;
 import java.util.List;
 import secondbolt.file.value.Quoted;
+import secondbolt.cloth.yields.ClothResult;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.BoltLength;
 import secondbolt.lay.design.DesignLay;
@@ -74,10 +75,23 @@ final class LayFindings {
                                                 "No cloth of known size is there for the "
                                                         + role
                                                         + " pieces; they are not laid.",
-                                                "What they take from the bolt is in the yardage"
-                                                        + " summary; or write a cloth with `role: "
-                                                        + role
-                                                        + "`.")));
+                                                without(role))));
+    }
+
+    private String without(Role role) {
+        List<String> open =
+                result.waitsFor(result.made()).stream()
+                        .filter(cloth -> cloth.cloth().textile().roleOrMain() == role)
+                        .map(ClothResult::name)
+                        .toList();
+        String bolt = "What they take from the bolt is in the yardage summary";
+        return open.isEmpty()
+                ? bolt + "; or write a cloth with `role: " + role + "`."
+                : "Measure "
+                        + String.join(" and ", open)
+                        + " and its shrinkage, as told with the cloth. "
+                        + bolt
+                        + ".";
     }
 
     private void other(DesignLay design) {

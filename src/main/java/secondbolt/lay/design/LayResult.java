@@ -51,6 +51,20 @@ public record LayResult(
     }
 
     /**
+     * The cloths whose size or shrinkage must be known before it can be told whether a design fits:
+     * those of a role that it has pieces of, and no cloth to lay them on.
+     */
+    public List<ClothResult> waitsFor(DesignLay design) {
+        List<Role> laid = design.stocks().stream().map(StockLay::role).toList();
+        List<Role> wanted = design.bolts().stream().map(BoltLength::role).distinct().toList();
+        return cloths.stream()
+                .filter(cloth -> cloth.finished().isEmpty())
+                .filter(cloth -> wanted.contains(cloth.cloth().textile().roleOrMain()))
+                .filter(cloth -> !laid.contains(cloth.cloth().textile().roleOrMain()))
+                .toList();
+    }
+
+    /**
      * Two designs made from the same cloth.
      *
      * @param first its name
