@@ -98,7 +98,11 @@ public final class EdgeWay {
                 return false;
             }
         }
-        return from != to;
+        // A cap begins and ends in line with both sides of its sleeve, which run against another.
+        Point a = square(from);
+        Point b = square(to);
+        boolean runAlike = a.xMm() * b.xMm() + a.yMm() * b.yMm() > 0;
+        return from != to && (isNext || runAlike);
     }
 
     /**

@@ -1,15 +1,20 @@
 package secondbolt.fit.made;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import secondbolt.fit.seam.SewnLengths;
+import secondbolt.garment.PieceEdge;
 import secondbolt.garment.Serves;
 import secondbolt.pattern.Pattern;
+import secondbolt.pattern.Seam;
 import secondbolt.pattern.piece.NamedEdge;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Point;
 import secondbolt.shape.cut.SewnEdges;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * A drawn piece on its sewing line.
@@ -21,6 +26,11 @@ record SewnPiece(Piece piece, Pattern pattern) {
     private static final double CLOSELY_MM = 0.05;
     private static final double LITTLE_MM = 0.001;
 
+    /** The cosine of 60 degrees. */
+    private static final double HALF = 0.5;
+
+    private static final Set<String> OF_A_RING = Set.of("waist", "right", "hem", "left");
+
     /** The first edge that serves this, if there is one. */
     Optional<String> edge(Serves what) {
         return edges().filter(edge -> serves(edge, what)).findFirst();
@@ -28,9 +38,113 @@ record SewnPiece(Piece piece, Pattern pattern) {
 
     /** Whether an edge serves this; one that is turned up is a hem. */
     boolean serves(String edge, Serves what) {
-        return what == Serves.HEM
-                ? pattern.meanings().isHem(piece.name(), edge)
-                : pattern.meanings().serves(piece.name(), edge, what);
+        return switch (what) {
+            case HEM -> pattern.meanings().isHem(piece.name(), edge);
+            case WAIST -> isCalledWaist(edge) && isAtTheWaist(edge);
+            default -> pattern.meanings().serves(piece.name(), edge, what);
+        };
+    }
+
+    /** An upper edge that is called waist though nothing says it lies there, as of a cape. */
+    boolean isOnlyCalledWaist(String edge) {
+        return isCalledWaist(edge) && !isAtTheWaist(edge);
+    }
+
+    private boolean isCalledWaist(String edge) {
+        return pattern.meanings().serves(piece.name(), edge, Serves.WAIST);
+    }
+
+    /**
+     * The edges of a ring have their names from us. So its waist is one if she says so, if it is
+     * sewn to anything but a neckline, or if the pattern tells a waist.
+     */
+    private boolean isAtTheWaist(String edge) {
+        PieceEdge here = new PieceEdge(piece.name(), edge);
+        boolean isTold = pattern.meanings().told().get(edge) == Serves.WAIST;
+        List<Seam> seams =
+                pattern.seams().stream().filter(seam -> seam.edges().contains(here)).toList();
+        boolean isAtTheNeck =
+                seams.stream()
+                        .flatMap(seam -> seam.edges().stream())
+                        .anyMatch(
+                                e ->
+                                        pattern.meanings()
+                                                .serves(e.piece(), e.edge(), Serves.NECKLINE));
+        boolean isMeasured =
+                pattern.sizes().allFinished().containsKey(BodyMeasure.WAIST);
+        return isTold || (!isAtTheNeck && (!isARing() || !seams.isEmpty() || isMeasured));
+    }
+
+    private boolean isARing() {
+        return Set.copyOf(piece.shape().edgeNames()).equals(OF_A_RING);
+    }
+
+    /** The upper edge of a ring that lies elsewhere than at the waist, as of a cape. */
+    Optional<String> topOfARing() {
+        return edges().filter(e -> isARing() && e.equals("waist") && !serves(e, Serves.WAIST)).findFirst();
+    }
+
+    boolean isFold(String edge) {
+        return piece.fold().filter(edge::equals).isPresent();
+    }
+
+    /** Whether one edge goes on where another ends, without a corner. */
+    boolean goesOn(String one, String other) {
+        List<Point> a = line(one);
+        List<Point> b = line(other);
+        return meet(one, other) && (isInLine(a, b) || isInLine(b, a));
+    }
+
+    private static boolean isInLine(List<Point> a, List<Point> b) {
+        Point end = a.get(a.size() - 1);
+        if (end.distanceMm(b.get(0)) > 1) {
+            return false;
+        }
+        Point before = a.get(a.size() - 2);
+        Point after = b.get(1);
+        double dot =
+                (end.xMm() - before.xMm()) * (after.xMm() - end.xMm())
+                        + (end.yMm() - before.yMm()) * (after.yMm() - end.yMm());
+        return dot > HALF * end.distanceMm(before) * after.distanceMm(end);
+    }
+
+    /** Whether an edge runs down its piece as far as the edge at its lower end. */
+    boolean runsToTheEnd(String edge) {
+        return isDown(edge)
+                && LowerEdge.across(this).stream()
+                        .anyMatch(
+                                lower ->
+                                        meet(edge, lower)
+                                                || edges().anyMatch(
+                                                                e ->
+                                                                        isDown(e)
+                                                                                && meet(e, lower)
+                                                                                && goesOn(edge, e)));
+    }
+
+    /**
+     * The edges of one side: from the one given on, away from the edge it meets, as far as they run
+     * down.
+     */
+    List<String> side(String first, String top) {
+        List<String> names = edges().toList();
+        int count = names.size();
+        int at = names.indexOf(first);
+        int step = names.get((at + count - 1) % count).equals(top) ? 1 : count - 1;
+        List<String> side = new ArrayList<>();
+        while (side.size() < count && isOfASide(names.get(at))) {
+            side.add(names.get(at));
+            at = (at + step) % count;
+        }
+        return side;
+    }
+
+    private boolean isOfASide(String edge) {
+        return isDown(edge)
+                && pattern.meanings()
+                        .edge(piece.name(), edge)
+                        .map(m -> m.serves().isLengthwise())
+                        .orElse(true);
     }
 
     Stream<String> edges() {

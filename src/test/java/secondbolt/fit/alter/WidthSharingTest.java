@@ -221,6 +221,22 @@ class WidthSharingTest {
         assertEquals(420, acrossMm(box.replace("EDGES", "Naht: 60, Naht unten: 60")), EXACT_MM);
     }
 
+    /** A sleeve's two sides are two, though its cap leads from one to the other without a corner. */
+    @Test
+    void theSidesOfASleeveAreTwo() {
+        WrittenPattern sleeve =
+                WrittenPattern.cm(
+                        """
+                        pattern:
+                          pieces:
+                            sleeve:
+                              cut: pair
+                              outline: [{start: [0, 12]}, {edge: cap, to: [40, 12], through: [[20, 0]]}, {edge: a, to: [36, 50]}, {edge: wrist, to: [4, 50]}, {edge: b, to: start}]
+                        alterations: [{widen: [a, b], by: 4}]
+                        """);
+        assertEquals(20, gainMm(sleeve, "sleeve", "wrist"), EXACT_MM);
+    }
+
     private static double acrossMm(String boxed) {
         return WrittenPattern.cm(boxed)
                 .sound()
