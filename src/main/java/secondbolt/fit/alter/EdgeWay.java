@@ -106,9 +106,9 @@ public final class EdgeWay {
     }
 
     /**
-     * Whether two edges that meet are one side. A corner that points out of the piece by a third
-     * of a turn or less is where two sides meet, as at the point of a godet; one that points in,
-     * as under the arm of a sleeve cut in one with the front, is not. Derived.
+     * Whether two edges that meet are one side. A corner that points out of the piece by a third of
+     * a turn or less is where two sides meet, as at the point of a godet; one that points in, as
+     * under the arm of a sleeve cut in one with the front, is not. Derived.
      */
     private boolean turnsOn(int one, int other, boolean mayPointIn) {
         Point leaves = edges.get(one).directionAt(edges.get(one).lengthMm());

@@ -46,7 +46,9 @@ final class LowerEdge {
      */
     static List<String> hems(SewnPiece piece) {
         List<String> called =
-                piece.edges().filter(e -> isHem(piece, e, how -> how != Meaning.How.DERIVED)).toList();
+                piece.edges()
+                        .filter(e -> isHem(piece, e, how -> how != Meaning.How.DERIVED))
+                        .toList();
         if (!called.isEmpty()) {
             return called;
         }
@@ -74,8 +76,7 @@ final class LowerEdge {
     }
 
     private static List<String> withWhatGoesOn(SewnPiece piece, List<String> edges) {
-        Optional<String> lowest =
-                edges.stream().max(Comparator.comparingDouble(piece::bottomMm));
+        Optional<String> lowest = edges.stream().max(Comparator.comparingDouble(piece::bottomMm));
         return edges.stream()
                 .filter(e -> lowest.filter(l -> l.equals(e) || piece.goesOn(l, e)).isPresent())
                 .toList();

@@ -92,7 +92,11 @@ record MadeGirths(FitResult result) {
 
     /** What is called waist and lies elsewhere, as at the neck of a cape. */
     private Optional<Made> upperEdges(Set<String> round) {
-        return edges(round, SewnPiece::isOnlyCalledWaist, "upper edge", Optional.empty());
+        return edges(
+                round,
+                (sewn, edge) -> new CalledWaist(sewn.piece(), pattern()).isElsewhere(edge),
+                "upper edge",
+                Optional.empty());
     }
 
     /** Where nothing says what the edges serve, as of a tier between two others. */

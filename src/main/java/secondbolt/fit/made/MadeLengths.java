@@ -125,7 +125,7 @@ final class MadeLengths {
 
     private void fromTheWaist(SewnPiece piece) {
         Optional<String> waist = piece.edge(Serves.WAIST);
-        Optional<String> top = waist.or(() -> piece.topOfARing());
+        Optional<String> top = waist.or(new CalledWaist(piece.piece(), pattern())::topOfARing);
         Optional<String> hem =
                 top.or(() -> piece.edge(Serves.CROTCH)).flatMap(w -> LowerEdge.of(piece, w));
         if (hem.isEmpty()) {
@@ -147,8 +147,7 @@ final class MadeLengths {
     }
 
     private void fromTheTop(SewnPiece piece, String edge, String top, String hem) {
-        List<String> side =
-                piece.meet(edge, hem) ? List.of(edge) : piece.side(edge, top);
+        List<String> side = piece.meet(edge, hem) ? List.of(edge) : piece.side(edge, top);
         if (side.isEmpty() || !piece.meet(side.get(side.size() - 1), hem)) {
             return;
         }

@@ -3,18 +3,14 @@ package secondbolt.fit.made;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import secondbolt.fit.seam.SewnLengths;
-import secondbolt.garment.PieceEdge;
 import secondbolt.garment.Serves;
 import secondbolt.pattern.Pattern;
-import secondbolt.pattern.Seam;
 import secondbolt.pattern.piece.NamedEdge;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.shape.Point;
 import secondbolt.shape.cut.SewnEdges;
-import secondbolt.wearer.BodyMeasure;
 
 /**
  * A drawn piece on its sewing line.
@@ -29,8 +25,6 @@ record SewnPiece(Piece piece, Pattern pattern) {
     /** The cosine of 60 degrees. */
     private static final double HALF = 0.5;
 
-    private static final Set<String> OF_A_RING = Set.of("waist", "right", "hem", "left");
-
     /** The first edge that serves this, if there is one. */
     Optional<String> edge(Serves what) {
         return edges().filter(edge -> serves(edge, what)).findFirst();
@@ -40,48 +34,9 @@ record SewnPiece(Piece piece, Pattern pattern) {
     boolean serves(String edge, Serves what) {
         return switch (what) {
             case HEM -> pattern.meanings().isHem(piece.name(), edge);
-            case WAIST -> isCalledWaist(edge) && isAtTheWaist(edge);
+            case WAIST -> new CalledWaist(piece, pattern).isTheWaist(edge);
             default -> pattern.meanings().serves(piece.name(), edge, what);
         };
-    }
-
-    /** An upper edge that is called waist though nothing says it lies there, as of a cape. */
-    boolean isOnlyCalledWaist(String edge) {
-        return isCalledWaist(edge) && !isAtTheWaist(edge);
-    }
-
-    private boolean isCalledWaist(String edge) {
-        return pattern.meanings().serves(piece.name(), edge, Serves.WAIST);
-    }
-
-    /**
-     * The edges of a ring have their names from us. So its waist is one if she says so, if it is
-     * sewn to anything but a neckline, or if the pattern tells a waist.
-     */
-    private boolean isAtTheWaist(String edge) {
-        PieceEdge here = new PieceEdge(piece.name(), edge);
-        boolean isTold = pattern.meanings().told().get(edge) == Serves.WAIST;
-        List<Seam> seams =
-                pattern.seams().stream().filter(seam -> seam.edges().contains(here)).toList();
-        boolean isAtTheNeck =
-                seams.stream()
-                        .flatMap(seam -> seam.edges().stream())
-                        .anyMatch(
-                                e ->
-                                        pattern.meanings()
-                                                .serves(e.piece(), e.edge(), Serves.NECKLINE));
-        boolean isMeasured =
-                pattern.sizes().allFinished().containsKey(BodyMeasure.WAIST);
-        return isTold || (!isAtTheNeck && (!isARing() || !seams.isEmpty() || isMeasured));
-    }
-
-    private boolean isARing() {
-        return Set.copyOf(piece.shape().edgeNames()).equals(OF_A_RING);
-    }
-
-    /** The upper edge of a ring that lies elsewhere than at the waist, as of a cape. */
-    Optional<String> topOfARing() {
-        return edges().filter(e -> isARing() && e.equals("waist") && !serves(e, Serves.WAIST)).findFirst();
     }
 
     boolean isFold(String edge) {
@@ -119,7 +74,8 @@ record SewnPiece(Piece piece, Pattern pattern) {
                                                                 e ->
                                                                         isDown(e)
                                                                                 && meet(e, lower)
-                                                                                && goesOn(edge, e)));
+                                                                                && goesOn(
+                                                                                        edge, e)));
     }
 
     /**

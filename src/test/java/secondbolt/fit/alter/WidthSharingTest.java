@@ -221,7 +221,9 @@ class WidthSharingTest {
         assertEquals(420, acrossMm(box.replace("EDGES", "Naht: 60, Naht unten: 60")), EXACT_MM);
     }
 
-    /** A sleeve's two sides are two, though its cap leads from one to the other without a corner. */
+    /**
+     * A sleeve's two sides are two, though its cap leads from one to the other without a corner.
+     */
     @Test
     void theSidesOfASleeveAreTwo() {
         WrittenPattern sleeve =
