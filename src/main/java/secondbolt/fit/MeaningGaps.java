@@ -132,8 +132,9 @@ record MeaningGaps(FitResult result, SizeResult size) {
                         + "` adds to: it is counted at none",
                 "Write it under `pattern`, as in `meaning: {"
                         + Quoted.of(lengthen.line())
-                        + ": body}`, or sleeve, crotch depth, leg; hip if it adds to none of"
-                        + " them.");
+                        + ": body}`, or sleeve, crotch depth, leg. Write hip only if it lies where the"
+                        + " hip is: the garment is measured round there. A line that adds to none"
+                        + " of these, as below the hip of a skirt, needs no word.");
     }
 
     private static Open edges(Alteration.Widen widen) {

@@ -132,7 +132,7 @@ class EaseOnPiecesTest {
                 made.girths()
                         .get(0)
                         .what()
-                        .endsWith(", without what lies beyond front.centre front"),
+                        .endsWith(", without what lies beyond the centre front of the front"),
                 "" + made.girths());
         assertEquals(List.of(), shirt.coded("finished-differs"));
     }

@@ -96,6 +96,9 @@ class MeaningOfFiguresTest {
                 List.of("what Seitennaht serves", "what the line forearm serves"),
                 unknown.gaps().open().stream().map(o -> o.what()).toList());
         assertTrue(unknown.gaps().open().get(0).findOut().contains("{Seitennaht: side}"));
+        // On a flared skirt a line below the hip would tell more ease there than there is.
+        String line = unknown.gaps().open().get(1).findOut();
+        assertTrue(line.contains("Write hip only if it lies where the hip is"), line);
     }
 
     @Test

@@ -32,7 +32,7 @@ record EdgeGain(Piece piece, List<String> names) {
         Optional<PieceShape.Taped> taped = piece.shape().asTaped();
         if (taped.isPresent()) {
             return isAcross(taped.get(), edge)
-                    ? share.each().millimetres() * WidenShare.edgesOn(piece, names).size()
+                    ? share.each().millimetres() * WidenShare.sidesOn(piece, names)
                     : 0;
         }
         Map<String, Length> before = piece.shape().edgeLengths();
@@ -47,7 +47,7 @@ record EdgeGain(Piece piece, List<String> names) {
 
     /** The piece by itself, each edge moved by so much throughout. */
     WidenShare share(Length each) {
-        int count = WidenShare.edgesOn(piece, names).size() * piece.timesRoundTheBody();
+        int count = WidenShare.sidesOn(piece, names) * piece.timesRoundTheBody();
         return new WidenShare(
                 names,
                 Set.of(piece.name()),

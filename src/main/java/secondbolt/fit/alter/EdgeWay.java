@@ -1,6 +1,7 @@
 package secondbolt.fit.alter;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import secondbolt.pattern.piece.NamedEdge;
 import secondbolt.pattern.piece.PieceShape;
 import secondbolt.shape.EdgeLine;
@@ -66,6 +67,55 @@ public final class EdgeWay {
         EdgeLine edge = edges.get(number);
         return edge.start().distanceMm(edge.end()) >= 1
                 && Math.abs(square(number).xMm()) >= LEANING;
+    }
+
+    /**
+     * How many sides of the piece these edges make: one that goes on where another ends, or beyond
+     * edges that lie in one line with both, as a pocket opening does, is of the same side.
+     *
+     * @param names of its edges
+     */
+    int sides(PieceShape.Drawn drawn, List<String> names) {
+        List<Integer> moved =
+                IntStream.range(0, edges.size())
+                        .filter(i -> names.contains(drawn.edges().get(i).name()))
+                        .boxed()
+                        .toList();
+        int sides = 0;
+        for (int i = 0; i < moved.size(); i++) {
+            int before = moved.get((i + moved.size() - 1) % moved.size());
+            sides += goesOn(before, moved.get(i)) ? 0 : 1;
+        }
+        return moved.isEmpty() ? 0 : Math.max(1, sides);
+    }
+
+    /** Whether one side goes on from an edge to one after it, over those between. */
+    private boolean goesOn(int from, int to) {
+        int count = edges.size();
+        boolean isNext = (from + 1) % count == to;
+        for (int i = from; i != to; i = (i + 1) % count) {
+            if (!turnsOn(i, (i + 1) % count, isNext)) {
+                return false;
+            }
+        }
+        // A cap begins and ends in line with both sides of its sleeve, which run against another.
+        Point a = square(from);
+        Point b = square(to);
+        boolean runAlike = a.xMm() * b.xMm() + a.yMm() * b.yMm() > 0;
+        return from != to && (isNext || runAlike);
+    }
+
+    /**
+     * Whether two edges that meet are one side. A corner that points out of the piece by a third of
+     * a turn or less is where two sides meet, as at the point of a godet; one that points in, as
+     * under the arm of a sleeve cut in one with the front, is not. Derived.
+     */
+    private boolean turnsOn(int one, int other, boolean mayPointIn) {
+        Point leaves = edges.get(one).directionAt(edges.get(one).lengthMm());
+        Point goes = edges.get(other).directionAt(0);
+        double turn = way * (leaves.xMm() * goes.yMm() - leaves.yMm() * goes.xMm());
+        boolean isInLine = leaves.xMm() * goes.xMm() + leaves.yMm() * goes.yMm() > 0.5;
+        return isInLine || (mayPointIn && turn < 0);
     }
 
     /**

@@ -79,7 +79,8 @@ final class TapedAlteration {
         taped.edges().keySet().stream().filter(e -> !share.edges().contains(e)).forEach(open::add);
         PieceShape wider =
                 new PieceShape.Taped(
-                        taped.across().plus(share.each().times(share.edges().size())),
+                        taped.across()
+                                .plus(share.each().times(WidenShare.sidesOn(piece, share.edges()))),
                         taped.along(),
                         taped.edges(),
                         taped.crosses(),

@@ -6,6 +6,7 @@ import java.util.Set;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.piece.Piece;
+import secondbolt.pattern.piece.PieceShape;
 
 /**
  * What every cut edge of a name takes of a change of width.
@@ -17,7 +18,7 @@ import secondbolt.pattern.piece.Piece;
  * @param edges the edges' names
  * @param pieces the pieces that go round the body together
  * @param by in all round the body; negative narrows
- * @param cutEdges how many edges of that name are cut
+ * @param cutEdges how many edges of that name are cut, a side that is drawn as several edges once
  * @param from nothing above this, along the piece from its top
  * @param to all from this on
  */
@@ -28,6 +29,9 @@ public record WidenShare(
         int cutEdges,
         Optional<Length> from,
         Optional<Length> to) {
+    /** As closely as a side is taped. */
+    private static final Length CLOSELY = Length.ofMillimetres(10);
+
     /** The edges of a piece that are moved; not its fold, if others of the names are there. */
     static List<String> edgesOn(Piece piece, List<String> names) {
         List<String> there = names.stream().filter(piece::hasEdge).toList();
@@ -36,15 +40,45 @@ public record WidenShare(
         return cut.isEmpty() ? there : cut;
     }
 
+    /**
+     * How many sides of a piece are moved: edges drawn one after the other down one side are one,
+     * for the piece grows there once.
+     */
+    static int sidesOn(Piece piece, List<String> names) {
+        List<String> moved = edgesOn(piece, names);
+        return piece.shape()
+                .accept(
+                        new PieceShape.Visitor<Integer>() {
+                            @Override
+                            public Integer drawn(PieceShape.Drawn drawn) {
+                                return new EdgeWay(drawn).sides(drawn, moved);
+                            }
+
+                            @Override
+                            public Integer taped(PieceShape.Taped taped) {
+                                return isOneSide(taped, moved) ? 1 : moved.size();
+                            }
+                        });
+    }
+
+    /** Of a piece known by tape: edges that are together as long as its box is high. */
+    private static boolean isOneSide(PieceShape.Taped taped, List<String> moved) {
+        Length inAll =
+                moved.stream()
+                        .map(edge -> taped.edges().getOrDefault(edge, taped.along()))
+                        .reduce(Length.ZERO, Length::plus);
+        return moved.size() > 1 && !inAll.isLongerThan(taped.along().plus(CLOSELY));
+    }
+
     /** The same share for one more piece that is moved as far, by itself. */
     WidenShare alsoOn(Piece piece) {
         int count = cutEdgesOf(piece);
         return new WidenShare(edges, Set.of(piece.name()), each().times(count), count, from, to);
     }
 
-    /** How many edges of a piece are moved, all its copies together. */
+    /** How many sides of a piece are moved, all its copies together. */
     public int cutEdgesOf(Piece piece) {
-        return edgesOn(piece, edges).size() * piece.timesRoundTheBody();
+        return sidesOn(piece, edges) * piece.timesRoundTheBody();
     }
 
     /** The share with none but the edges that it moves on this piece. */

@@ -73,6 +73,11 @@ final class WidenedOutline {
             return Shift.NONE;
         }
         Point corner = atItsStart ? edge.line().start() : edge.line().end();
+        int count = drawn.edges().size();
+        int beside = (number + (atItsStart ? count - 1 : 1)) % count;
+        if (beside != number && share.edges().contains(drawn.edges().get(beside).name())) {
+            return between(number, beside, corner);
+        }
         Shift shift = new Shift(times(way(number), shiftMm(corner)), ways.isSquare(number));
         EdgeLine towards = towards(number, atItsStart);
         if (!isAlong(towards, shift) || leads(towards, shift) > 0) {
@@ -82,6 +87,18 @@ final class WidenedOutline {
         Point end = towards.at(towards.lengthMm() - shift.sizeMm());
         return new Shift(
                 new Point(end.xMm() - corner.xMm(), end.yMm() - corner.yMm()), shift.isSquare());
+    }
+
+    /**
+     * The corner of two edges that are both moved goes half way between where each would take it:
+     * the point of a godet stays, and one side drawn as two edges stays whole.
+     */
+    private Shift between(int one, int other, Point corner) {
+        Point a = way(one);
+        Point b = way(other);
+        double halfMm = shiftMm(corner) / 2;
+        return new Shift(
+                new Point((a.xMm() + b.xMm()) * halfMm, (a.yMm() + b.yMm()) * halfMm), false);
     }
 
     /** The neighbour at one end of an edge, drawn towards it. */

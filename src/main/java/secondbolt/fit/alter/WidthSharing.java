@@ -161,7 +161,7 @@ public final class WidthSharing {
     private void share(Set<String> pieces) {
         int edges = 0;
         for (Piece piece : pattern.pieces()) {
-            int named = WidenShare.edgesOn(piece, widen.edges()).size();
+            int named = WidenShare.sidesOn(piece, widen.edges());
             edges += pieces.contains(piece.name()) ? named * piece.timesRoundTheBody() : 0;
         }
         put(new WidenShare(widen.edges(), pieces, widen.by(), edges, widen.from(), widen.to()));

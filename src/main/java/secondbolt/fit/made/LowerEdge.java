@@ -5,8 +5,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import secondbolt.garment.PieceEdge;
 import secondbolt.garment.Serves;
+import secondbolt.pattern.Meaning;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.pattern.piece.PieceShape;
@@ -36,6 +38,48 @@ final class LowerEdge {
                                         .filter(edge -> !isAbove(piece, edge))
                                         .filter(e -> piece.bottomMm(e) > piece.bottomMm(from))
                                         .max(Comparator.comparingDouble(piece::bottomMm)));
+    }
+
+    /**
+     * The edges that go round as its hem: what is called so; else the lowest of those turned that
+     * serve nothing else, with what goes on from it. A turned side, bib or armhole is none.
+     */
+    static List<String> hems(SewnPiece piece) {
+        List<String> called =
+                piece.edges()
+                        .filter(e -> isHem(piece, e, how -> how != Meaning.How.DERIVED))
+                        .toList();
+        if (!called.isEmpty()) {
+            return called;
+        }
+        return withWhatGoesOn(
+                piece,
+                piece.edges()
+                        .filter(e -> !piece.isDown(e) && isHem(piece, e, how -> true))
+                        .toList());
+    }
+
+    private static boolean isHem(SewnPiece piece, String edge, Predicate<Meaning.How> how) {
+        return piece.pattern()
+                .meanings()
+                .edge(piece.piece().name(), edge)
+                .filter(m -> m.serves() == Serves.HEM && how.test(m.how()))
+                .isPresent();
+    }
+
+    /** The edges at its lower end: its hem, or the lowest across it. */
+    static List<String> across(SewnPiece piece) {
+        List<String> hems = hems(piece);
+        return hems.isEmpty()
+                ? withWhatGoesOn(piece, piece.edges().filter(e -> !piece.isDown(e)).toList())
+                : hems;
+    }
+
+    private static List<String> withWhatGoesOn(SewnPiece piece, List<String> edges) {
+        Optional<String> lowest = edges.stream().max(Comparator.comparingDouble(piece::bottomMm));
+        return edges.stream()
+                .filter(e -> lowest.filter(l -> l.equals(e) || piece.goesOn(l, e)).isPresent())
+                .toList();
     }
 
     private static Optional<String> lowest(SewnPiece piece, String from, Serves serves) {

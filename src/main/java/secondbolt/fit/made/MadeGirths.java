@@ -11,7 +11,6 @@ import java.util.function.Function;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.Lengths;
 import secondbolt.garment.PieceEdge;
-import secondbolt.garment.Role;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.pattern.EdgeSum;
@@ -46,8 +45,10 @@ record MadeGirths(FitResult result) {
 
     List<Made> all() {
         List<Made> all = new ArrayList<>();
-        for (Set<String> round : rounds()) {
+        Rounds rounds = new Rounds(pattern(), result.before());
+        for (Set<String> round : rounds.all()) {
             List<Made> own = new ArrayList<>();
+            upperEdges(round).ifPresent(own::add);
             for (Serves serves : ROUND) {
                 edges(round, serves).ifPresent(own::add);
             }
@@ -62,7 +63,7 @@ record MadeGirths(FitResult result) {
                 underarm(round).ifPresent(own::add);
             }
             if (own.isEmpty()) {
-                lowerEdges(round).ifPresent(own::add);
+                lowerEdges(round, rounds).ifPresent(own::add);
             }
             all.addAll(own);
         }
@@ -78,80 +79,29 @@ record MadeGirths(FitResult result) {
         return result.pattern();
     }
 
-    private List<Set<String>> rounds() {
-        List<Set<String>> rounds = new ArrayList<>();
-        pattern().pieces().stream()
-                .filter(piece -> piece.cuts().containsKey(Role.MAIN))
-                .filter(piece -> piece.shape().asDrawn().isPresent())
-                .forEach(piece -> rounds.add(new LinkedHashSet<>(Set.of(piece.name()))));
-        for (Seam seam : pattern().seams()) {
-            if (goesRound(seam.first().value()) && goesRound(seam.second().value())) {
-                Set<String> joined = new LinkedHashSet<>();
-                seam.edges().forEach(edge -> joined.add(edge.piece()));
-                join(joined, rounds);
-            }
-        }
-        rounds.removeIf(round -> !isWhole(round));
-        return rounds;
-    }
-
-    private static void join(Set<String> joined, List<Set<String>> rounds) {
-        List<Set<String>> met =
-                rounds.stream().filter(r -> r.stream().anyMatch(joined::contains)).toList();
-        if (met.size() > 1) {
-            Set<String> all = met.get(0);
-            met.subList(1, met.size()).forEach(all::addAll);
-            rounds.removeIf(round -> round != all && all.containsAll(round));
-        }
-    }
-
-    private boolean goesRound(EdgeSum side) {
-        return side.pieceEdges().stream().allMatch(this::goesRound);
-    }
-
-    /** Sewn there, pieces go on round the body; at a centre front lie bands and facings. */
-    private boolean goesRound(PieceEdge edge) {
-        return pattern()
-                .meanings()
-                .edge(edge.piece(), edge.edge())
-                .map(m -> m.serves().isLengthwise() && m.serves() != Serves.CENTRE_FRONT)
-                .orElseGet(() -> edge.edge().equals("left") || edge.edge().equals("right"));
-    }
-
-    /** A piece by itself, which no seam ties to others that go round: not a facing or a band. */
-    private boolean isWhole(Set<String> round) {
-        Piece piece = pattern().find(round.iterator().next()).orElseThrow();
-        boolean isSewn =
-                pattern().seams().stream()
-                        .flatMap(seam -> seam.edges().stream())
-                        .anyMatch(edge -> edge.piece().equals(piece.name()));
-        return round.size() > 1
-                || !isSewn
-                || isSewnToItself(piece.name())
-                || pattern().meanings().has(piece, Serves.WAIST)
-                || Limb.of(piece, pattern().meanings()).isPresent();
-    }
-
-    /** Its two sides are sewn to each other: a tier, a tube, a gore cut several times. */
-    private boolean isSewnToItself(String piece) {
-        return pattern().seams().stream()
-                .filter(s -> goesRound(s.first().value()) && goesRound(s.second().value()))
-                .anyMatch(s -> s.edges().stream().allMatch(e -> e.piece().equals(piece)));
-    }
-
     private Optional<Made> edges(Set<String> round, Serves serves) {
         return edges(
                 round,
                 (sewn, edge) ->
-                        sewn.serves(edge, serves)
-                                && (serves == Serves.HEM || !sewn.serves(edge, Serves.HEM)),
+                        serves == Serves.HEM
+                                ? LowerEdge.hems(sewn).contains(edge)
+                                : sewn.serves(edge, serves) && !sewn.serves(edge, Serves.HEM),
                 serves.word(),
                 Optional.ofNullable(MEASURES.get(serves)));
     }
 
+    /** What is called waist and lies elsewhere, as at the neck of a cape. */
+    private Optional<Made> upperEdges(Set<String> round) {
+        return edges(
+                round,
+                (sewn, edge) -> new CalledWaist(sewn.piece(), pattern()).isElsewhere(edge),
+                "upper edge",
+                Optional.empty());
+    }
+
     /** Where nothing says what the edges serve, as of a tier between two others. */
-    private Optional<Made> lowerEdges(Set<String> round) {
-        boolean isRound = round.size() > 1 || isSewnToItself(round.iterator().next());
+    private Optional<Made> lowerEdges(Set<String> round, Rounds rounds) {
+        boolean isRound = round.size() > 1 || rounds.isSewnToItself(round.iterator().next());
         return isRound
                 ? edges(round, MadeGirths::isLowest, "lower edge", Optional.empty())
                 : Optional.empty();
@@ -170,27 +120,28 @@ record MadeGirths(FitResult result) {
             String word,
             Optional<BodyMeasure> measure) {
         List<EdgeSum.Term> terms = new ArrayList<>();
-        RoundEnds ends = new RoundEnds(pattern(), round);
         for (String name : round) {
             Piece piece = pattern().find(name).orElseThrow();
             SewnPiece sewn = new SewnPiece(piece, pattern());
-            List<PieceEdge> there =
-                    sewn.edges()
-                            .filter(edge -> isThere.test(sewn, edge))
-                            .map(edge -> new PieceEdge(name, edge))
-                            .filter(edge -> !isGathered(edge))
-                            .toList();
-            there.forEach(e -> terms.add(new EdgeSum.Term(piece.timesRoundTheBody(), e)));
-            there.forEach(e -> ends.beside(sewn, e.edge()));
+            sewn.edges()
+                    .filter(edge -> isThere.test(sewn, edge))
+                    .map(edge -> new PieceEdge(name, edge))
+                    .filter(edge -> !isGathered(edge))
+                    .forEach(e -> terms.add(new EdgeSum.Term(piece.timesRoundTheBody(), e)));
         }
         if (terms.isEmpty()) {
             return Optional.empty();
         }
         Set<String> pieces = new LinkedHashSet<>();
         terms.forEach(term -> pieces.add(term.piece()));
+        // A godet goes round at the hem and does not reach the waist: there its panels meet.
+        RoundEnds ends = new RoundEnds(pattern(), pieces);
+        for (EdgeSum.Term term : terms) {
+            Piece piece = pattern().find(term.piece()).orElseThrow();
+            ends.beside(new SewnPiece(piece, pattern()), term.edge().edge());
+        }
         boolean isEnd = terms.stream().noneMatch(term -> isSewn(term.edge()));
-        boolean isWhole = pieces.containsAll(round);
-        boolean counts = ends.areClosed() && isWhole && (isEnd || !measure.equals(WRIST));
+        boolean counts = ends.areClosed() && (isEnd || !measure.equals(WRIST));
         boolean isLimb = Limb.of(round, pattern()).isPresent() && !isRoundTheBody(terms);
         return Optional.of(
                 new Made(

@@ -1,6 +1,7 @@
 package secondbolt.fit.made;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.fit.result.FitResult;
@@ -85,21 +86,26 @@ final class MadeLengths {
         if (centre.isEmpty() || neck.isEmpty() || !piece.meet(centre.get(), neck.get())) {
             return;
         }
+        List<String> side = piece.side(centre.get(), neck.get());
         piece.edges()
-                .filter(edge -> !edge.equals(neck.get()) && piece.meet(centre.get(), edge))
+                .filter(e -> !side.contains(e) && !e.equals(neck.get()))
+                .filter(e -> !side.isEmpty() && piece.meet(side.get(side.size() - 1), e))
                 .findFirst()
                 .ifPresent(
                         end ->
                                 toldWithWaist(
-                                        along(piece, centre.get(), end),
+                                        along(piece, side, end),
                                         piece.serves(end, Serves.WAIST),
-                                        "from the neck along its " + centre.get(),
+                                        "from the neck along its " + words(side),
                                         List.of(BodyMeasure.BACK_WAIST_LENGTH),
                                         List.of(GarmentLength.BACK_LENGTH)));
     }
 
-    private static Way along(SewnPiece piece, String edge, String end) {
-        return new Way(List.of(new Way.Step(Way.Kind.ALONG, piece.piece().name(), edge, end)));
+    private static Way along(SewnPiece piece, List<String> side, String end) {
+        return new Way(
+                side.stream()
+                        .map(e -> new Way.Step(Way.Kind.ALONG, piece.piece().name(), e, end))
+                        .toList());
     }
 
     private void toldWithWaist(
@@ -108,7 +114,7 @@ final class MadeLengths {
             String words,
             List<FinishedMeasure> toTheWaist,
             List<FinishedMeasure> whole) {
-        boolean goesOn = joins.followed(way).steps().size() > 1;
+        boolean goesOn = joins.followed(way).steps().size() > way.steps().size();
         if (isToTheWaist) {
             one(way, words, toTheWaist);
         }
@@ -119,25 +125,46 @@ final class MadeLengths {
 
     private void fromTheWaist(SewnPiece piece) {
         Optional<String> waist = piece.edge(Serves.WAIST);
+        Optional<String> top = waist.or(new CalledWaist(piece.piece(), pattern())::topOfARing);
         Optional<String> hem =
-                waist.or(() -> piece.edge(Serves.CROTCH)).flatMap(w -> LowerEdge.of(piece, w));
+                top.or(() -> piece.edge(Serves.CROTCH)).flatMap(w -> LowerEdge.of(piece, w));
         if (hem.isEmpty()) {
             return;
         }
-        for (String edge : piece.edges().toList()) {
-            boolean isInside = piece.serves(edge, Serves.INSEAM);
-            boolean isDown = waist.filter(w -> piece.meet(edge, w)).isPresent();
-            if (!edge.equals(hem.get()) && piece.meet(edge, hem.get()) && (isInside || isDown)) {
-                Way way = along(piece, edge, hem.get());
-                String words =
-                        (isInside ? "from the crotch" : "from the waist") + " along its " + edge;
-                List<FinishedMeasure> measures = measures(piece, edge, isInside);
-                told(way, words, measures);
-                if (!isInside) {
-                    withBand(way, waist.orElseThrow(), edge, measures);
-                }
+        for (String edge : piece.edges().filter(e -> !hem.get().equals(e)).toList()) {
+            if (piece.serves(edge, Serves.INSEAM) && piece.meet(edge, hem.get())) {
+                List<String> up = new ArrayList<>(piece.side(edge, hem.get()));
+                up.removeIf(e -> !piece.serves(e, Serves.INSEAM));
+                Collections.reverse(up);
+                told(
+                        along(piece, up, hem.get()),
+                        "from the crotch along its " + words(up),
+                        List.of(BodyMeasure.INSIDE_LEG));
+            } else if (top.filter(t -> piece.meet(edge, t)).isPresent()) {
+                fromTheTop(piece, edge, top.get(), hem.get());
             }
         }
+    }
+
+    private void fromTheTop(SewnPiece piece, String edge, String top, String hem) {
+        List<String> side = piece.meet(edge, hem) ? List.of(edge) : piece.side(edge, top);
+        if (side.isEmpty() || !piece.meet(side.get(side.size() - 1), hem)) {
+            return;
+        }
+        Way way = along(piece, side, hem);
+        if (!piece.serves(top, Serves.WAIST)) {
+            String where = piece.serves(top, Serves.NECKLINE) ? "neckline" : "upper edge";
+            told(way, "from the " + where + " along its " + words(side), List.of());
+            return;
+        }
+        List<FinishedMeasure> measures = measures(piece, edge, false);
+        told(way, "from the waist along its " + words(side), measures);
+        withBand(way, top, words(side), measures);
+    }
+
+    /** One side may be drawn as several edges. */
+    private static String words(List<String> side) {
+        return String.join(" and ", side);
     }
 
     private List<FinishedMeasure> measures(SewnPiece piece, String edge, boolean isInside) {

@@ -60,7 +60,7 @@ final class RoundEnds {
     /** Where the pieces end, if they do. */
     String words() {
         List<String> edges = new ArrayList<>();
-        away.forEach(edge -> edges.add(edge.toString()));
+        away.forEach(edge -> edges.add(edge.words()));
         return edges.isEmpty() ? "" : ", without what lies beyond " + String.join(", ", edges);
     }
 

@@ -1,5 +1,6 @@
 package secondbolt.fit.made;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -21,6 +22,9 @@ record SewnPiece(Piece piece, Pattern pattern) {
     private static final double CLOSELY_MM = 0.05;
     private static final double LITTLE_MM = 0.001;
 
+    /** The cosine of 60 degrees. */
+    private static final double HALF = 0.5;
+
     /** The first edge that serves this, if there is one. */
     Optional<String> edge(Serves what) {
         return edges().filter(edge -> serves(edge, what)).findFirst();
@@ -28,9 +32,75 @@ record SewnPiece(Piece piece, Pattern pattern) {
 
     /** Whether an edge serves this; one that is turned up is a hem. */
     boolean serves(String edge, Serves what) {
-        return what == Serves.HEM
-                ? pattern.meanings().isHem(piece.name(), edge)
-                : pattern.meanings().serves(piece.name(), edge, what);
+        return switch (what) {
+            case HEM -> pattern.meanings().isHem(piece.name(), edge);
+            case WAIST -> new CalledWaist(piece, pattern).isTheWaist(edge);
+            default -> pattern.meanings().serves(piece.name(), edge, what);
+        };
+    }
+
+    boolean isFold(String edge) {
+        return piece.fold().filter(edge::equals).isPresent();
+    }
+
+    /** Whether one edge goes on where another ends, without a corner. */
+    boolean goesOn(String one, String other) {
+        List<Point> a = line(one);
+        List<Point> b = line(other);
+        return meet(one, other) && (isInLine(a, b) || isInLine(b, a));
+    }
+
+    private static boolean isInLine(List<Point> a, List<Point> b) {
+        Point end = a.get(a.size() - 1);
+        if (end.distanceMm(b.get(0)) > 1) {
+            return false;
+        }
+        Point before = a.get(a.size() - 2);
+        Point after = b.get(1);
+        double dot =
+                (end.xMm() - before.xMm()) * (after.xMm() - end.xMm())
+                        + (end.yMm() - before.yMm()) * (after.yMm() - end.yMm());
+        return dot > HALF * end.distanceMm(before) * after.distanceMm(end);
+    }
+
+    /** Whether an edge runs down its piece as far as the edge at its lower end. */
+    boolean runsToTheEnd(String edge) {
+        return isDown(edge)
+                && LowerEdge.across(this).stream()
+                        .anyMatch(
+                                lower ->
+                                        meet(edge, lower)
+                                                || edges().anyMatch(
+                                                                e ->
+                                                                        isDown(e)
+                                                                                && meet(e, lower)
+                                                                                && goesOn(
+                                                                                        edge, e)));
+    }
+
+    /**
+     * The edges of one side: from the one given on, away from the edge it meets, as far as they run
+     * down.
+     */
+    List<String> side(String first, String top) {
+        List<String> names = edges().toList();
+        int count = names.size();
+        int at = names.indexOf(first);
+        int step = names.get((at + count - 1) % count).equals(top) ? 1 : count - 1;
+        List<String> side = new ArrayList<>();
+        while (side.size() < count && isOfASide(names.get(at))) {
+            side.add(names.get(at));
+            at = (at + step) % count;
+        }
+        return side;
+    }
+
+    private boolean isOfASide(String edge) {
+        return isDown(edge)
+                && pattern.meanings()
+                        .edge(piece.name(), edge)
+                        .map(m -> m.serves().isLengthwise())
+                        .orElse(true);
     }
 
     Stream<String> edges() {

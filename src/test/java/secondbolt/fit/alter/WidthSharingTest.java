@@ -146,4 +146,108 @@ class WidthSharingTest {
                         """);
         assertEquals(10, gainMm(tunic, "front", "top"), EXACT_MM);
     }
+
+    /**
+     * 4 cm over the four cut sides of a front and a back on the fold is 1 a side, however many
+     * edges a side is drawn as: the hem of each half gains 1, all round 4.
+     */
+    @Test
+    void aSideDrawnAsTwoEdgesTakesItsShareOnce() {
+        String skirt =
+                """
+                pattern:
+                  pieces:
+                    front:
+                      cut: 1
+                      fold: Mitte
+                      outline: [{start: [0, 0]}, {edge: Taille, to: [20, 0]}, {edge: Naht, to: [UPPER, 20]}, {edge: Naht unten, to: [LOWER, 60]}, {edge: Saum, to: [0, 60]}, {edge: Mitte, to: start}]
+                    back:
+                      cut: 1
+                      fold: Mitte
+                      outline: [{start: [0, 0]}, {edge: Mitte, to: [0, 60]}, {edge: Saum, to: [LOWER, 60]}, {edge: Naht unten, to: [UPPER, 20]}, {edge: Naht, to: [20, 0]}, {edge: Taille, to: start}]
+                  seams: [[front.Naht, back.Naht], [front.Naht unten, back.Naht unten]]
+                alterations: [{widen: [Naht, Naht unten], by: 4}]
+                """;
+        for (String flare : List.of("20 20", "21 24", "22 40")) {
+            String[] x = flare.split(" ", -1);
+            WrittenPattern wide =
+                    WrittenPattern.cm(skirt.replace("UPPER", x[0]).replace("LOWER", x[1]));
+            assertEquals(10, gainMm(wide, "front", "Saum"), 0.5, flare);
+            assertEquals(10, gainMm(wide, "back", "Saum"), 0.5, flare);
+            assertEquals(10, gainMm(wide, "front", "Taille"), 0.5, flare);
+            assertEquals(0, gainMm(wide, "front", "Naht"), 0.5, flare);
+        }
+    }
+
+    /** The same with a pocket opening between, which goes with them. */
+    @Test
+    void aSideWithAPocketOpeningInItIsOneSide() {
+        WrittenPattern wide =
+                WrittenPattern.inches(
+                        """
+                        pattern:
+                          pieces:
+                            panel:
+                              cut: 2
+                              outline: [{start: [0, 0]}, {edge: waist, to: [20, 0]}, {edge: side above, to: [20, 3]}, {edge: opening, to: [20, 9]}, {edge: side below, to: [20, 30]}, {edge: hem, to: [0, 30]}, {edge: other side, to: start}]
+                        alterations: [{widen: [side above, side below, other side], by: 2}]
+                        """);
+        assertEquals(25.4, gainMm(wide, "panel", "hem"), EXACT_MM);
+        assertEquals(25.4, gainMm(wide, "panel", "waist"), EXACT_MM);
+    }
+
+    /** Two sides that meet in a point are two: 2 cm a godet, 1 an edge; known by tape likewise. */
+    @Test
+    void theSidesOfAGodetAreTwo() {
+        WrittenPattern godet =
+                WrittenPattern.cm(
+                        """
+                        pattern:
+                          pieces:
+                            godet:
+                              cut: 2
+                              outline: [{start: [10, 0]}, {edge: a, to: [20, 30]}, {edge: hem, to: [0, 30]}, {edge: b, to: start}]
+                        alterations: [{widen: [a, b], by: 4}]
+                        """);
+        assertEquals(20, gainMm(godet, "godet", "hem"), 1.5);
+        String box =
+                """
+                pattern:
+                  pieces:
+                    panel: {cut: 2, box: [40, 60], edges: {EDGES}}
+                alterations: [{widen: [Naht, Naht unten], by: 4}]
+                """;
+        assertEquals(420, acrossMm(box.replace("EDGES", "Naht: 20, Naht unten: 40")), EXACT_MM);
+        assertEquals(420, acrossMm(box.replace("EDGES", "Naht: 60, Naht unten: 60")), EXACT_MM);
+    }
+
+    /**
+     * A sleeve's two sides are two, though its cap leads from one to the other without a corner.
+     */
+    @Test
+    void theSidesOfASleeveAreTwo() {
+        WrittenPattern sleeve =
+                WrittenPattern.cm(
+                        """
+                        pattern:
+                          pieces:
+                            sleeve:
+                              cut: pair
+                              outline: [{start: [0, 12]}, {edge: cap, to: [40, 12], through: [[20, 0]]}, {edge: a, to: [36, 50]}, {edge: wrist, to: [4, 50]}, {edge: b, to: start}]
+                        alterations: [{widen: [a, b], by: 4}]
+                        """);
+        assertEquals(20, gainMm(sleeve, "sleeve", "wrist"), EXACT_MM);
+    }
+
+    private static double acrossMm(String boxed) {
+        return WrittenPattern.cm(boxed)
+                .sound()
+                .find("panel")
+                .orElseThrow()
+                .shape()
+                .asTaped()
+                .orElseThrow()
+                .across()
+                .millimetres();
+    }
 }

@@ -91,7 +91,8 @@ class MadeMeasuresTest {
         assertTrue(told(cape).contains("round the hem of cape: 439.8 -> 439.8"), "" + told(cape));
         assertTrue(
                 told(cape)
-                        .contains("cape, from the waist along its right to the hem: 60.0 -> 60.0"),
+                        .contains(
+                                "cape, from the upper edge along its right to the hem: 60.0 -> 60.0"),
                 "" + told(cape));
         WrittenPattern trousers =
                 WrittenPattern.cm(
