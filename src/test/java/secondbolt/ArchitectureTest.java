@@ -375,12 +375,14 @@ class ArchitectureTest {
                 Set.of("measure", "shape", "shape.cut", "draw", "pattern.piece", "cutting.line"));
         rooms.put(
                 "lay.piece",
-                Set.of(
+                with(
+                        Set.of(),
                         "measure",
                         "shape",
                         "garment",
                         "pattern.piece",
                         "lay.placement",
+                        "lay.plan",
                         "cutting.line"));
         rooms.put(
                 "fit.made",
@@ -561,11 +563,13 @@ class ArchitectureTest {
                         "lay.log"));
         rooms.put(
                 "lay.picture",
-                Set.of(
+                with(
+                        Set.of(),
                         "measure",
                         "shape",
                         "draw",
                         "worksheet",
+                        "lay.plan",
                         "lay.piece",
                         "lay.stock",
                         "lay.design"));
@@ -636,6 +640,7 @@ class ArchitectureTest {
                         "wearer",
                         "pattern",
                         "effect",
+                        "lay.plan",
                         "fit.stretch",
                         "fit",
                         "closure",
@@ -674,6 +679,22 @@ class ArchitectureTest {
                         "parallel",
                         "project",
                         "notebook.paper"));
+        rooms.put("app.kept", with(Set.of(), "disk", "notebook.site", "lay.kept"));
+        rooms.put(
+                "lay.pin",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "pattern.piece",
+                        "pattern",
+                        "lay.placement",
+                        "lay.plan",
+                        "lay.piece",
+                        "lay.stock",
+                        "lay.design"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }

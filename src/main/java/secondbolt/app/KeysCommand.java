@@ -25,7 +25,8 @@ final class KeysCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..1",
             paramLabel = "SECTION",
-            description = "one section alone, such as cloth, or a file beside the project file, such as"
+            description =
+                    "one section alone, such as cloth, or a file beside the project file, such as"
                             + " plan.yaml (default: the whole project file)")
     private String section;
 

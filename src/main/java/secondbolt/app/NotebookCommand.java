@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import secondbolt.app.kept.Standing;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.measure.Plural;

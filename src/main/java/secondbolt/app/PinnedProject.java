@@ -93,6 +93,8 @@ record PinnedProject(Workings workings, Optional<SourceFile> plan) {
                         new HashSet<>(names),
                         workings.came(FitTopic.NAME).orElseThrow().alterations(),
                         workings.heading().units());
-        return plan.isEmpty() ? Optional.of(text.fresh()) : text.updated(plan.get(), written(plan.get()));
+        return plan.isEmpty()
+                ? Optional.of(text.fresh())
+                : text.updated(plan.get(), written(plan.get()));
     }
 }

@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import secondbolt.app.kept.LayFolder;
+import secondbolt.app.kept.Standing;
 import secondbolt.file.Form;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
@@ -36,9 +38,6 @@ import secondbolt.project.Workshop;
  * @param err for mistakes and progress
  */
 record Workplace(Path folder, PrintWriter out, PrintWriter err) {
-    /** What is kept between runs, in the working folder; it can be deleted at any time. */
-    static final String KEEP = ".secondbolt";
-
     /** What file managers and editors make of its name: the other ending, a second, capitals. */
     private static final Pattern NEARLY =
             Pattern.compile("(?i)project\\.(yml|yaml|yaml\\.txt|yml\\.txt|txt)");
@@ -149,7 +148,11 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
 
     /** What of a site stands as the last run left it. */
     Optional<Standing> standing(Path site) {
-        return Standing.in(folder.resolve(KEEP), folder.resolve(site), folder.resolve(DESK_FILE));
+        return Standing.in(
+                folder.resolve(LayFolder.KEEP),
+                folder.resolve(site),
+                folder.resolve(DESK_FILE),
+                Program.mark());
     }
 
     /** The name of the folder a project file lies in, which names its pages. */

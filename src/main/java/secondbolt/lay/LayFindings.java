@@ -2,8 +2,8 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
-import secondbolt.file.value.Quoted;
 import secondbolt.cloth.yields.ClothResult;
+import secondbolt.file.value.Quoted;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.BoltLength;
 import secondbolt.lay.design.DesignLay;

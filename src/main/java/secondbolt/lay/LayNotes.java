@@ -31,8 +31,7 @@ import secondbolt.worksheet.Subject;
  * @param alterations as they are now
  * @param tape to print with
  */
-record LayNotes(
-        LayResult result, CuttingResult cutting, List<Alteration> alterations, Tape tape) {
+record LayNotes(LayResult result, CuttingResult cutting, List<Alteration> alterations, Tape tape) {
     /** Copies the alterations. */
     LayNotes {
         alterations = List.copyOf(alterations);

@@ -93,10 +93,13 @@ public final class LayTopic implements Topic<LayResult> {
                         plan,
                         bench.tape(),
                         desk);
-        return Outcome.of(result, new LayWorksheet(
+        return Outcome.of(
+                result,
+                new LayWorksheet(
                                 result,
                                 cutting,
                                 bench.written(AlterationSection.KEY).orElse(List.of()),
-                                bench.tape()).worksheet());
+                                bench.tape())
+                        .worksheet());
     }
 }

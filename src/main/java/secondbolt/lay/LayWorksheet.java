@@ -25,7 +25,8 @@ record LayWorksheet(
 
     Worksheet worksheet() {
         List<CuttingPlan> plans = CuttingPlan.of(result.made(), tape);
-        return Worksheet.of("lay", "The lay", new LayNotes(result, cutting, alterations, tape)::notes)
+        return Worksheet.of(
+                        "lay", "The lay", new LayNotes(result, cutting, alterations, tape)::notes)
                 .showing(new LayPage(result, plans, tape)::blocks)
                 .printing(new LaySheets(result, plans, tape)::sheets)
                 .telling(new LayFigures(result, tape)::figures);

@@ -220,7 +220,11 @@ public final class Notebook {
             begin(
                     REFERENCE,
                     root,
-                    () -> page(REFERENCE, REFERENCE_TEMPLATE, ReferencePage.of(version, root, beside)));
+                    () ->
+                            page(
+                                    REFERENCE,
+                                    REFERENCE_TEMPLATE,
+                                    ReferencePage.of(version, root, beside)));
         }
     }
 

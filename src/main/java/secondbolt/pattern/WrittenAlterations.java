@@ -2,8 +2,8 @@ package secondbolt.pattern;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import secondbolt.file.value.BareLength;
 import secondbolt.file.value.Quoted;
-import secondbolt.measure.BareLength;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 
@@ -66,8 +66,7 @@ public record WrittenAlterations(Tape tape) {
     private String bare(Length length) {
         String bare = BareLength.of(tape, length.size());
         boolean isExact =
-                Length.parse(bare, tape)
-                        .fold(read -> read.equals(length.size()), refusal -> false);
+                Length.parse(bare, tape).fold(read -> read.equals(length.size()), refusal -> false);
         return isExact ? bare : length.size().toString();
     }
 }

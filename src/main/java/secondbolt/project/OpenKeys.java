@@ -19,8 +19,8 @@ import secondbolt.worksheet.Worksheet;
  */
 record OpenKeys(List<Topic<?>> topics, List<LeftOpen> left) {
     /**
-     * The outcomes, each worksheet with what is open in its sections. What stands in a section without a
-     * worksheet is told with the first there is.
+     * The outcomes, each worksheet with what is open in its sections. What stands in a section
+     * without a worksheet is told with the first there is.
      *
      * @param outcomes of the topics, in the same order
      */

@@ -45,19 +45,15 @@ public final class ProjectReader {
             SourceFile source, Optional<SourceFile> plan, Form<Project> form, Mistakes mistakes) {
         int before = mistakes.count();
         Optional<Project> project = read(source, form, mistakes);
-        Optional<PlanFile.Plan> pinned =
-                plan.flatMap(file -> pinned(file, mistakes));
+        Optional<PlanFile.Plan> pinned = plan.flatMap(file -> pinned(file, mistakes));
         pinned.ifPresent(
                 pieces ->
                         project.ifPresent(
-                                p ->
-                                        p.sections()
-                                                .add(PlanFile.PLAN, pieces, plan.orElseThrow())));
+                                p -> p.sections().add(PlanFile.PLAN, pieces, plan.orElseThrow())));
         return project.filter(p -> mistakes.count() == before);
     }
 
-    private static Optional<PlanFile.Plan> pinned(
-            SourceFile plan, Mistakes mistakes) {
+    private static Optional<PlanFile.Plan> pinned(SourceFile plan, Mistakes mistakes) {
         return ProjectFileReader.read(plan, PlanFile.ROOT, PlanFile.UNITS, mistakes);
     }
 

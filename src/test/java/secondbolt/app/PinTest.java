@@ -97,7 +97,9 @@ class PinTest {
 
     @Test
     void whatIsNotLaidIsNotPinned() {
-        desktop.with("projects/kissen/project.yaml", PILLOW.replace("prewash: done", "prewash: unknown"));
+        desktop.with(
+                "projects/kissen/project.yaml",
+                PILLOW.replace("prewash: done", "prewash: unknown"));
         assertEquals(1, desktop.run("pin", "projects/kissen"));
         assertTrue(desktop.err().contains("nothing that is laid to its end"), desktop.err());
         assertFalse(Files.exists(plan));
@@ -109,6 +111,7 @@ class PinTest {
     @Test
     void itsKeysAreInTheReference() {
         assertEquals(0, desktop.run("keys", "plan.yaml"));
-        assertTrue(desktop.out().contains("Whether it is cut: a plan is ticked here."), desktop.out());
+        assertTrue(
+                desktop.out().contains("Whether it is cut: a plan is ticked here."), desktop.out());
     }
 }

@@ -105,7 +105,8 @@ public final class RemakeBenchmark {
                                 () ->
                                         remake(
                                                 new Workshop(topics),
-                                                new Notebook("0", ProjectSection.form(topics), Map.of()),
+                                                new Notebook(
+                                                        "0", ProjectSection.form(topics), Map.of()),
                                                 site));
         race.run(WARM_ROUNDS_BEFORE, WARM_ROUNDS);
         return race;

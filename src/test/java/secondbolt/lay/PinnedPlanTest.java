@@ -108,8 +108,7 @@ class PinnedPlanTest {
         for (LaidPiece laid : work.stock().laid()) {
             for (SpreadCloth.Hole hole : spreads.get(laid.cloth()).cuts().holes()) {
                 Region both = Region.of(laid.outline()).intersection(hole.region());
-                assertTrue(
-                        both.areaMm2() < 0.01, laid.piece().words() + " over " + hole.words());
+                assertTrue(both.areaMm2() < 0.01, laid.piece().words() + " over " + hole.words());
             }
         }
     }
@@ -214,7 +213,9 @@ class PinnedPlanTest {
                 "cut out where it lay");
     }
 
-    /** What a plan of folded cloth tells is what the log takes, from the fold, two copies at once. */
+    /**
+     * What a plan of folded cloth tells is what the log takes, from the fold, two copies at once.
+     */
     @Test
     void onFoldedClothTheLogIsReadFromTheFold() {
         String folded = SHIRT.replace("lay: {", "lay: {layers: folded lengthwise, ");
@@ -243,7 +244,8 @@ class PinnedPlanTest {
             assertEquals(List.of(), after.told(), text + plan);
             PinnedWork cut = PinnedWork.of(text, plan.replaceFirst("cut: no", "cut: yes"));
             holdsApart(cut);
-            String moved = plan.replaceFirst("at: \\[[0-9.]+, ", "at: [" + random.nextInt(80) + ", ");
+            String moved =
+                    plan.replaceFirst("at: \\[[0-9.]+, ", "at: [" + random.nextInt(80) + ", ");
             PinnedWork byHand = PinnedWork.of(text, moved);
             assertEquals(List.of(), LaidOnCloth.faults(after.stock()), text + plan);
             assertEquals(List.of(), LaidOnCloth.faults(byHand.stock()), text + moved);
@@ -308,8 +310,14 @@ class PinnedPlanTest {
                                 + "               ^"),
                 PinnedWork.mistakes(
                         SHIRT,
-                        "units: cm\npieces:\n  - piece: front 2\n    cloth: curtain\n    at: [1, 1]\n"
-                                + "    cut: yes\n"));
+                        """
+                        units: cm
+                        pieces:
+                          - piece: front 2
+                            cloth: curtain
+                            at: [1, 1]
+                            cut: yes
+                        """));
         String lies =
                 PinnedWork.mistakes(
                                 SHIRT,

@@ -84,7 +84,8 @@ final class SampleSite {
     }
 
     static List<SiteFile> site(Workings... projects) {
-        return new Notebook("0.1.0", root(), Map.of()).make(List.of(projects), List.of(), Desk.UNKNOWN);
+        return new Notebook("0.1.0", root(), Map.of())
+                .make(List.of(projects), List.of(), Desk.UNKNOWN);
     }
 
     static String text(List<SiteFile> site, String path) {

@@ -85,9 +85,9 @@ class StopsTest {
         String page =
                 SampleSite.text(
                         new Notebook(
-                                "0.1.0",
-                                ProjectSection.form(Topics.all(LayDesk.inMemory())),
-                                Map.of())
+                                        "0.1.0",
+                                        ProjectSection.form(Topics.all(LayDesk.inMemory())),
+                                        Map.of())
                                 .make(List.of(workings), List.of(), Desk.UNKNOWN),
                         "smock/index.html");
         Set<String> stopped = new TreeSet<>();

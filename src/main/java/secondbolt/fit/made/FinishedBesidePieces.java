@@ -2,7 +2,7 @@ package secondbolt.fit.made;
 
 import java.util.ArrayList;
 import java.util.List;
-import secondbolt.measure.BareLength;
+import secondbolt.file.value.BareLength;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Pattern;

@@ -78,9 +78,8 @@ public record PlanText(
      * does not is written anew in its place, and what is new at the end.
      *
      * @param old the plan as it is
-     * <p>Where the pattern is altered otherwise than when it was pinned, what is cut is told to have
-     * what it had then.
-     *
+     *     <p>Where the pattern is altered otherwise than when it was pinned, what is cut is told to
+     *     have what it had then.
      * @param plan what stands in it
      * @return nothing if two pieces of it stand in one line
      */
@@ -153,12 +152,7 @@ public record PlanText(
         }
         boolean isAll = instead.size() == entries.size();
         return EntryLines.of(old, entries)
-                .map(
-                        all ->
-                                all.text(
-                                        isAll
-                                                ? all.withNone()
-                                                : all.with(instead, List.of())))
+                .map(all -> all.text(isAll ? all.withNone() : all.with(instead, List.of())))
                 .map(text -> SourceFile.of(old.name(), text));
     }
 

@@ -105,9 +105,9 @@ public record Lies(Layer layer, Optional<Boolean> isFaceDown, int turnDegrees) {
             Optional<Boolean> ofFace = face(word);
             Optional<Integer> ofTurn = turn(word);
             boolean isTwice =
-                    ofLayer.isPresent() && layer.isPresent()
-                            || ofFace.isPresent() && face.isPresent()
-                            || ofTurn.isPresent() && turn.isPresent();
+                    (ofLayer.isPresent() && layer.isPresent())
+                            || (ofFace.isPresent() && face.isPresent())
+                            || (ofTurn.isPresent() && turn.isPresent());
             boolean isAny = ofLayer.isPresent() || ofFace.isPresent() || ofTurn.isPresent();
             if (isTwice || !isAny) {
                 return Optional.empty();

@@ -89,8 +89,7 @@ public final class PlanFile {
                         fields.require(PIECES).stream().map(e -> with(altered, e)).toList()));
     }
 
-    private static Placed<Entry> with(
-            Optional<List<Alteration>> altered, Placed<Entry> entry) {
+    private static Placed<Entry> with(Optional<List<Alteration>> altered, Placed<Entry> entry) {
         Entry own = entry.value();
         return own.isTold()
                 ? entry

@@ -15,7 +15,8 @@ import secondbolt.shape.Region;
 class ExactSlotTest {
     /** A cloth of 870 by 880, cut above 262 and below 552: what is left is as high as the piece. */
     private static NoFitRegion slot(double highMm) {
-        Region sound = Region.of(new Box(0, 262, 870, 290)).with(Region.of(new Box(0, 0, 100, 880)));
+        Region sound =
+                Region.of(new Box(0, 262, 870, 290)).with(Region.of(new Box(0, 0, 100, 880)));
         Container container = new Container(List.of(sound));
         OrientedShape piece =
                 OrientedShape.of(

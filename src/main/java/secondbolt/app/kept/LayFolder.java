@@ -1,4 +1,4 @@
-package secondbolt.app;
+package secondbolt.app.kept;
 
 import java.nio.file.Path;
 import java.util.Collections;
@@ -16,7 +16,10 @@ import secondbolt.lay.kept.LayStore;
  * @param folder the working folder
  * @param isWritten whether lays are written to it, or only read
  */
-record LayFolder(Path folder, boolean isWritten) implements LayStore {
+public record LayFolder(Path folder, boolean isWritten) implements LayStore {
+    /** What is kept between runs, in the working folder; it can be deleted at any time. */
+    public static final String KEEP = ".secondbolt";
+
     private static final int MOST_IN_MEMORY = 200;
     private static final int MOST_FILES = 2000;
     private static final Map<String, String> MEMORY = Collections.synchronizedMap(new Recent());
@@ -49,6 +52,6 @@ record LayFolder(Path folder, boolean isWritten) implements LayStore {
     }
 
     private KeepFolder kept() {
-        return new KeepFolder(folder.resolve(Workplace.KEEP).resolve("lays"), MOST_FILES);
+        return new KeepFolder(folder.resolve(KEEP).resolve("lays"), MOST_FILES);
     }
 }

@@ -1,4 +1,4 @@
-package secondbolt.app;
+package secondbolt.app.kept;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,7 +18,7 @@ import secondbolt.notebook.site.SiteWriter;
  * What of a site stands as it is: projects whose folder, desk and pages are as the last run left
  * them cost reading and comparing, nothing else.
  */
-final class Standing {
+public final class Standing {
     /** The seal of what is not of one project: the front page, the reference, the look. */
     private static final String WHOLE = "";
 
@@ -42,11 +42,11 @@ final class Standing {
      * @param keep where seals are kept
      * @param site the folder of the site
      * @param desk the file of the maker's desk; it need not be there
+     * @param build of the program that is at work; nothing if that cannot be told
      * @return nothing if it cannot be told which build of the program is at work
      */
-    static Optional<Standing> in(Path keep, Path site, Path desk) {
-        return Program.mark()
-                .map(mark -> new Standing(site, Seals.in(keep, site, mark), deskMark(desk)));
+    public static Optional<Standing> in(Path keep, Path site, Path desk, Optional<String> build) {
+        return build.map(mark -> new Standing(site, Seals.in(keep, site, mark), deskMark(desk)));
     }
 
     private static String deskMark(Path desk) {
@@ -64,7 +64,7 @@ final class Standing {
      * @param name of its folder
      * @param folder its folder
      */
-    boolean holds(String name, Path folder) {
+    public boolean holds(String name, Path folder) {
         Optional<Map<String, String>> read = Seals.sources(folder);
         if (read.isEmpty()) {
             return false;
@@ -79,23 +79,23 @@ final class Standing {
     }
 
     /** Whether everything stands, if these are all projects. */
-    boolean holdsWhole(List<String> projects) {
+    public boolean holdsWhole(List<String> projects) {
         return standing.keySet().equals(new TreeSet<>(projects))
                 && seals.unbroken(WHOLE, whole(standing), rest(standing.keySet())).isPresent();
     }
 
     /** The projects that stand, with what was told of them. */
-    Map<String, Seal> projects() {
+    public Map<String, Seal> projects() {
         return new TreeMap<>(standing);
     }
 
     /** How many files of the site stand with the projects that do. */
-    int files() {
+    public int files() {
         return standing.values().stream().mapToInt(seal -> seal.files().size()).sum();
     }
 
     /** How many files there are that are not of one project. */
-    int others() {
+    public int others() {
         return rest(standing.keySet()).size();
     }
 
@@ -122,7 +122,7 @@ final class Standing {
      *
      * @param made what was told of the projects that were made, by the names of their folders
      */
-    void keep(Map<String, List<String>> made) {
+    public void keep(Map<String, List<String>> made) {
         Standing now = new Standing(site, seals, desk);
         Map<String, Seal> all = new TreeMap<>(standing);
         made.forEach(

@@ -1,5 +1,7 @@
-package secondbolt.measure;
+package secondbolt.file.value;
 
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
 
 /** A length as the maker writes it in her file: to the tape's marks, without the unit. */
 public final class BareLength {
