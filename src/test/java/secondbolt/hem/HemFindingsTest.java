@@ -139,18 +139,18 @@ class HemFindingsTest {
     void tellsAStraightHemWhoseSidesRunOnFromAHollowOne() {
         List<Finding> told =
                 findings(
-                                "pattern:",
-                                "  seam allowance: {of: 1, included: yes}",
-                                "  pieces:",
-                                "    manga:",
-                                "      cut: pair",
-                                "      outline:",
-                                "        - {start: [0, 0]}",
-                                "        - {edge: copa, to: [40, 0]}",
-                                "        - {edge: costura, to: [32, 40]}",
-                                "        - {edge: punho, to: [8, 40]}",
-                                "        - {edge: outra, to: start}",
-                                "hems: {h: {on: [manga.punho], depth: 3, turned: once}}");
+                        "pattern:",
+                        "  seam allowance: {of: 1, included: yes}",
+                        "  pieces:",
+                        "    manga:",
+                        "      cut: pair",
+                        "      outline:",
+                        "        - {start: [0, 0]}",
+                        "        - {edge: copa, to: [40, 0]}",
+                        "        - {edge: costura, to: [32, 40]}",
+                        "        - {edge: punho, to: [8, 40]}",
+                        "        - {edge: outra, to: start}",
+                        "hems: {h: {on: [manga.punho], depth: 3, turned: once}}");
         assertTold(
                 told, "hem-hollow", Level.CAUTION, "narrows towards the fold", "run straight on");
         assertFalse(told.stream().anyMatch(f -> f.text().contains("edge is hollow")));

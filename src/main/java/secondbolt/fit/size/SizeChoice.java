@@ -85,8 +85,7 @@ public record SizeChoice(
      *     what hangs from the shoulders
      * @param least a body that passes a size by less than this still is that size
      */
-    public static SizeChoice of(
-            SizeChart chart, Wearer wearer, SizeInput.Made made, Length least) {
+    public static SizeChoice of(SizeChart chart, Wearer wearer, SizeInput.Made made, Length least) {
         Map<BodyMeasure, String> nearest = new LinkedHashMap<>();
         for (BodyMeasure measure : BodyMeasure.values()) {
             wearer.measure(measure)

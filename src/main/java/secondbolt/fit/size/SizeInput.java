@@ -79,8 +79,7 @@ public record SizeInput(
 
         /** No pieces told. */
         public static Pieces none() {
-            return new Pieces(
-                    Map.of(), List.of(), Map.of(), Map.of(), Map.of(), Made.UNKNOWN);
+            return new Pieces(Map.of(), List.of(), Map.of(), Map.of(), Map.of(), Made.UNKNOWN);
         }
 
         Length added(BodyMeasure measure) {

@@ -23,8 +23,8 @@ public final class IncludedHem {
     public record Included(double widthMm, double depthMm) {}
 
     /**
-     * An edge of such an outline: fold, outer line and landing line lie inside it, between the seams
-     * of its sides, which run past the fold as the outline draws them.
+     * An edge of such an outline: fold, outer line and landing line lie inside it, between the
+     * seams of its sides, which run past the fold as the outline draws them.
      *
      * <p>Derived: what is sewn down is as long as the sides' seams leave it at the depth outside
      * the fold; what it lands on, at the depth inside.
@@ -33,8 +33,7 @@ public final class IncludedHem {
      * @param number of the edge, from 0; its depth is above zero
      * @param included of each edge
      */
-    public static TurnedEdge turned(
-            List<EdgeLine> outline, int number, List<Included> included) {
+    public static TurnedEdge turned(List<EdgeLine> outline, int number, List<Included> included) {
         int count = outline.size();
         int before = (number + count - 1) % count;
         int after = (number + 1) % count;
@@ -97,8 +96,7 @@ public final class IncludedHem {
         Optional<Point> next = seam.stream().filter(p -> p.distanceMm(corner) > 1e-3).findFirst();
         return new TurnedSide(
                 next.map(to -> EdgeLine.straight(corner, to))
-                        .orElseGet(
-                                () -> TurnedEdge.ray(corner, TurnedEdge.inward(fold, way), 1)),
+                        .orElseGet(() -> TurnedEdge.ray(corner, TurnedEdge.inward(fold, way), 1)),
                 is.depthMm(),
                 is.depthMm() > 0);
     }

@@ -51,9 +51,7 @@ final class Mitre {
         }
         double size = 1 - c * c;
         return here.at()
-                .moved(
-                        (x * a.xMm() + y * b.xMm()) / size,
-                        (x * a.yMm() + y * b.yMm()) / size);
+                .moved((x * a.xMm() + y * b.xMm()) / size, (x * a.yMm() + y * b.yMm()) / size);
     }
 
     /** The line that halves a corner, into the piece. */

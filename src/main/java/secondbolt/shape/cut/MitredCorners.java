@@ -9,9 +9,9 @@ import secondbolt.shape.Point;
  * The corners of an outline at which two turned-up edges meet on a mitre.
  *
  * <p>Derived: a mitre takes from the line an edge lands on as much as the crossing of both landing
- * lines lies along that edge. Where that is all of the edge or more, as of 3 cm beside a hem of 8 cm,
- * or where the mitres at both its ends take all of it together, nothing would be left to sew down:
- * there is no mitre then, and one hem is folded over the other.
+ * lines lies along that edge. Where that is all of the edge or more, as of 3 cm beside a hem of 8
+ * cm, or where the mitres at both its ends take all of it together, nothing would be left to sew
+ * down: there is no mitre then, and one hem is folded over the other.
  *
  * @param all whether there is a mitre, for each edge at its start
  */
@@ -140,8 +140,7 @@ record MitredCorners(List<Boolean> all) {
         }
     }
 
-    private static Corner corner(
-            EdgeLine edge, EdgeLine neighbour, boolean isStart, int way) {
+    private static Corner corner(EdgeLine edge, EdgeLine neighbour, boolean isStart, int way) {
         return isStart
                 ? new Corner(start(edge), end(neighbour), true, way)
                 : new Corner(end(edge), start(neighbour), false, way);

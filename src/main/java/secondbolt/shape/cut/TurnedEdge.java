@@ -15,9 +15,9 @@ import secondbolt.shape.Stretch;
  * line come to lie on themselves, so both lines end at the same places of the fold. At a corner,
  * within the edge or toward a neighbour that is turned too, both end on a mitre: on the line that
  * halves the corner, or, where the neighbour is turned by another depth, on the one from the corner
- * to where the two landing lines cross; where that would leave nothing of an edge there is no mitre,
- * and both end as at a side that is not turned. Of an outline that includes what is turned up the ends lie
- * where it draws them.
+ * to where the two landing lines cross; where that would leave nothing of an edge there is no
+ * mitre, and both end as at a side that is not turned. Of an outline that includes what is turned
+ * up the ends lie where it draws them.
  *
  * <p>Derived: beside a smooth line of length L that turns by τ radians, the line at the distance d
  * has the length L + dτ on the bulging side and L − dτ on the hollow one; their difference is 2dτ.
@@ -142,7 +142,8 @@ public final class TurnedEdge {
         return new Point(-way * direction.yMm(), way * direction.xMm());
     }
 
-    static TurnedEdge of(EdgeLine edge, int way, double depthMm, TurnedSide before, TurnedSide after) {
+    static TurnedEdge of(
+            EdgeLine edge, int way, double depthMm, TurnedSide before, TurnedSide after) {
         if (!(depthMm > 0)) {
             throw new IllegalArgumentException("depthMm must be above 0, was " + depthMm);
         }

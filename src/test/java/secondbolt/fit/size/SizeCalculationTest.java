@@ -111,8 +111,8 @@ class SizeCalculationTest {
         assertEquals(
                 List.of(
                         "From the bust line down to the hip line redraw from size 18 to size 16"
-                            + " along the seam `side`, on every piece with that seam, its facing"
-                            + " and lining too."),
+                                + " along the seam `side`, on every piece with that seam, its facing"
+                                + " and lining too."),
                 result.redraw());
     }
 

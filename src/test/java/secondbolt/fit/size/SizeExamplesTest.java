@@ -32,14 +32,14 @@ class SizeExamplesTest {
             Map.of(
                     "misses",
                     "{size: [6, 8, 10, 12, 14, 16, 18, 20], bust: [30.5 in, 31.5 in, 32.5 in, 34"
-                        + " in, 36 in, 38 in, 40 in, 42 in], waist: [23 in, 24 in, 25 in, 26.5 in,"
-                        + " 28 in, 30 in, 32 in, 34 in], hip: [32.5 in, 33.5 in, 34.5 in, 36 in, 38"
-                        + " in, 40 in, 42 in, 44 in], back waist length: [15.5 in, 15.75 in, 16 in,"
-                        + " 16.25 in, 16.5 in, 16.75 in, 17 in, 17.25 in]}",
+                            + " in, 36 in, 38 in, 40 in, 42 in], waist: [23 in, 24 in, 25 in, 26.5 in,"
+                            + " 28 in, 30 in, 32 in, 34 in], hip: [32.5 in, 33.5 in, 34.5 in, 36 in, 38"
+                            + " in, 40 in, 42 in, 44 in], back waist length: [15.5 in, 15.75 in, 16 in,"
+                            + " 16.25 in, 16.5 in, 16.75 in, 17 in, 17.25 in]}",
                     "skirt",
                     "{size: [6, 8, 10, 12, 14, 16, 18, 20], waist: [23 in, 24 in, 25 in, 26.5 in,"
-                        + " 28 in, 30 in, 32 in, 34 in], hip: [32.5 in, 33.5 in, 34.5 in, 36 in, 38"
-                        + " in, 40 in, 42 in, 44 in]}",
+                            + " 28 in, 30 in, 32 in, 34 in], hip: [32.5 in, 33.5 in, 34.5 in, 36 in, 38"
+                            + " in, 40 in, 42 in, 44 in]}",
                     "women",
                     "{size: [38, 40, 42, 44, 46, 48, 50],"
                             + " bust: [42 in, 44 in, 46 in, 48 in, 50 in, 52 in, 54 in],"

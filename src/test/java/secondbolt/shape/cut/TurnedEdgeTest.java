@@ -294,8 +294,8 @@ class TurnedEdgeTest {
     }
 
     /**
-     * A corner of two hems as deep, at 60 degrees: each lands short by the depth / tan 30°, and at a
-     * side that is not turned by the depth / tan 60°.
+     * A corner of two hems as deep, at 60 degrees: each lands short by the depth / tan 30°, and at
+     * a side that is not turned by the depth / tan 60°.
      */
     @Test
     void countsWhatAMitreTakesAtASharpCorner() {
@@ -303,8 +303,7 @@ class TurnedEdgeTest {
         Point b = new Point(40, 0);
         Point c = new Point(20, 20 * Math.sqrt(3));
         List<EdgeLine> all =
-                List.of(
-                        EdgeLine.straight(a, b), EdgeLine.straight(b, c), EdgeLine.straight(c, a));
+                List.of(EdgeLine.straight(a, b), EdgeLine.straight(b, c), EdgeLine.straight(c, a));
         double takes = 10 / Math.tan(Math.toRadians(30));
         assertEquals(
                 40 - takes - 10 / Math.tan(Math.toRadians(60)),
