@@ -86,9 +86,7 @@ class ExtensionDrawnTest {
     @Test
     void asksNothingByTapeOrWithoutAnExtension() {
         assertEquals(List.of(), found("length: 37", BUTTONS));
-        assertEquals(
-                List.of(),
-                found(ON, "extension: none, snaps: 3, wide: 1, first: 2, last: 2"));
+        assertEquals(List.of(), found(ON, "extension: none, snaps: 3, wide: 1, first: 2, last: 2"));
     }
 
     /** The snap of a bag lies below its opening, on no centre line: it is asked the same. */
