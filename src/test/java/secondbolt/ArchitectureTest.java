@@ -200,7 +200,15 @@ class ArchitectureTest {
                         "wearer",
                         "pattern.piece"));
         rooms.put(
-                "fit.size", Set.of("measure", "garment", "figure", "block", "worksheet", "wearer"));
+                "fit.size",
+                Set.of(
+                        "measure",
+                        "file.value",
+                        "garment",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "wearer"));
         rooms.put(
                 "fit.seam",
                 Set.of(

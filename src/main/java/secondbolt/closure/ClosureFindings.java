@@ -6,6 +6,7 @@ import java.util.Optional;
 import secondbolt.closure.fastening.Fastening;
 import secondbolt.closure.row.ClosureResult;
 import secondbolt.closure.row.PlacketChange;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.measure.Plural;
 import secondbolt.wearer.Wearer;
 import secondbolt.worksheet.Finding;
@@ -32,6 +33,7 @@ final class ClosureFindings {
         all.addAll(new ChildSafety(result, age).findings());
         followed(result).ifPresent(all::add);
         open(result).ifPresent(all::add);
+        taken(result).ifPresent(all::add);
         return List.copyOf(all);
     }
 
@@ -39,6 +41,20 @@ final class ClosureFindings {
     static Finding found(
             ClosureResult result, String code, Level level, String text, String remedy) {
         return new Finding(code, new Subject.Closure(result.name()), level, text, remedy);
+    }
+
+    /** What she does not know and what is worked out with meanwhile; her strip says so too. */
+    private static Optional<Finding> taken(ClosureResult result) {
+        return LeftOpen.taken(result.closure().open())
+                .map(
+                        taken ->
+                                found(
+                                        result,
+                                        "closure-taken-meanwhile",
+                                        Level.WARNING,
+                                        "Not known yet, and only taken meanwhile: " + taken + ".",
+                                        "Find it out before you work a hole or sew a fastener on;"
+                                                + " how stands under what is open."));
     }
 
     /** What the alterations moved on a closure that lies on edges of the pattern. */

@@ -31,6 +31,7 @@ final class ClothFindings {
         findings.survey();
         findings.findings.addAll(new WashFindings(result, tape).findings());
         findings.squareness();
+        findings.unit();
         findings.findings.addAll(new EdgeFindings(result, tape).findings());
         findings.findings.addAll(new FibreFindings(result.subject()).of(result.cloth().textile()));
         findings.direction();
@@ -50,6 +51,31 @@ final class ClothFindings {
                 .ifPresent(square -> findings.addAll(found.of(square)));
     }
 
+    /** Figures that are a sheet or a curtain in inches, and in centimetres a scrap. */
+    private void unit() {
+        if (cloth.isInchLike()) {
+            String size =
+                    cloth.extent()
+                            .toOptional()
+                            .map(Extent::size)
+                            .map(s -> tape.print(s.across()) + " by " + tape.print(s.along()))
+                            .orElse("");
+            String bare = size.replace(" " + tape.symbol(), "").replace(" by ", " in, ");
+            add(
+                    "cloth-size-in-inches",
+                    Finding.Level.CAUTION,
+                    "Is it really "
+                            + size
+                            + "? The figures are those of a sheet or a curtain in"
+                            + " inches.",
+                    "If the tape was in inches, write `size: ["
+                            + bare
+                            + " in]`; if it is right, write the unit behind both figures: `size: ["
+                            + size.replace(" by ", ", ")
+                            + "]`.");
+        }
+    }
+
     private void soundness() {
         if (result.best().filter(y -> y.sound().isEmpty()).isPresent()) {
             add(
@@ -62,6 +88,16 @@ final class ClothFindings {
     }
 
     private void survey() {
+        if (cloth.condition().told() == Cloth.Flaws.UNKNOWN) {
+            add(
+                    "cloth-not-surveyed",
+                    Finding.Level.WARNING,
+                    "Nobody has looked it over for flaws: what is told here of sound cloth, and"
+                            + " every place on it, holds only if there are none.",
+                    "Hold it to the light after its last wash, before anything is cut, and note"
+                            + " each hole, stain and thin place.");
+            return;
+        }
         Optional<Survey> survey = cloth.condition().survey();
         if (survey.isEmpty()) {
             add(

@@ -64,7 +64,7 @@ final class ClothGaps {
             assumed.add(
                     new Assumed("survey" + of, "before the last wash", "not told; the safer one"));
         }
-        if (!cloth.condition().areFlawsTold()) {
+        if (cloth.condition().told() == Cloth.Flaws.NOT_TOLD) {
             assumed.add(
                     new Assumed(
                             "flaws" + of,

@@ -2,6 +2,7 @@ package secondbolt.file;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Node;
@@ -19,6 +20,7 @@ import secondbolt.measure.Tape;
  */
 record Example(String label, Form<?> form, Supplier<Optional<Node>> model) {
     private static final Pattern BARE = Pattern.compile("\\d+(\\.\\d+)?");
+    private static final Pattern SMALL = Pattern.compile("(\\d+(?:\\.\\d+)?) mm");
 
     /** The example of a key in a file on a tape. */
     static Example of(Key<?> key, Tape tape) {
@@ -33,17 +35,22 @@ record Example(String label, Form<?> form, Supplier<Optional<Node>> model) {
     }
 
     /**
-     * The same with each bare length, which is in centimetres, to the nearest eighth of an inch.
+     * The same with each bare length, which is in centimetres, to the nearest eighth of an inch,
+     * and each in millimetres to the nearest sixteenth.
      */
     private static Node inInches(Node node, Form<?> form) {
         return node.accept(
                 new Node.Visitor<Node>() {
                     @Override
                     public Node text(Node.Text text) {
-                        boolean isLength =
-                                form.words().contains("a length of")
-                                        && BARE.matcher(text.text()).matches();
-                        return isLength ? new Node.Text(text.place(), eighths(text.text())) : text;
+                        boolean isLength = form.words().contains("a length of");
+                        Matcher small = SMALL.matcher(text.text());
+                        if (isLength && BARE.matcher(text.text()).matches()) {
+                            return new Node.Text(text.place(), inches(text.text(), 10, 8));
+                        }
+                        return isLength && small.matches()
+                                ? new Node.Text(text.place(), inches(small.group(1), 1, 16))
+                                : text;
                     }
 
                     @Override
@@ -80,12 +87,17 @@ record Example(String label, Form<?> form, Supplier<Optional<Node>> model) {
         return inInches(pair.value(), wanted);
     }
 
-    private static String eighths(String centimetres) {
-        long count = Math.max(1, Math.round(Double.parseDouble(centimetres) * 10 / 25.4 * 8));
-        long whole = count / 8;
-        long over = count % 8;
-        long common = over % 4 == 0 ? 4 : over % 2 == 0 ? 2 : 1;
-        String part = over / common + "/" + 8 / common;
+    /** A figure of so many millimetres each, to the nearest of so many parts of an inch. */
+    private static String inches(String figure, int millimetres, int parts) {
+        long count =
+                Math.max(1, Math.round(Double.parseDouble(figure) * millimetres / 25.4 * parts));
+        long whole = count / parts;
+        long over = count % parts;
+        long common = parts;
+        while (over % common != 0 || parts % common != 0) {
+            common /= 2;
+        }
+        String part = over / common + "/" + parts / common;
         return over == 0 ? "" + whole : whole == 0 ? part : whole + " " + part;
     }
 

@@ -1,10 +1,14 @@
 package secondbolt.file;
 
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.file.value.Placed;
 import secondbolt.measure.Tape;
 
@@ -12,20 +16,26 @@ import secondbolt.measure.Tape;
 public final class Fields {
     private final Node.Mapping mapping;
     private final Reading reading;
+    private final List<String> path;
     private final Map<String, Object> values = new HashMap<>();
+    private final Set<String> open = new HashSet<>();
 
     /** The fields of a mapping, none of them read so far. */
     public Fields(Node.Mapping mapping, Reading reading) {
         this.mapping = mapping;
         this.reading = reading;
+        this.path = reading.path();
     }
 
     /**
      * Reads a key's value and keeps it; what is wrong with it is told. {@code none} under a key
-     * that may be left out leaves it out.
+     * that may be left out leaves it out; {@code unknown} leaves it open.
      */
     public <T> void read(Key<T> key, Node value) {
-        if (!key.isNone(value)) {
+        if (key.isOpen(value, reading)) {
+            open.add(key.name());
+            reading.leaveOpen(key, path, "");
+        } else if (!key.isNone(value)) {
             key.read(value, reading).ifPresent(read -> values.put(key.name(), read));
         }
     }
@@ -48,6 +58,32 @@ public final class Fields {
     /** The value of a required key with its place. */
     public <T> Placed<T> requirePlaced(Key<T> key) {
         return new Placed<>(require(key), place(key));
+    }
+
+    /** Whether {@code unknown} stands under a key that has no answer of its own to it. */
+    public boolean isOpen(Key<?> key) {
+        return open.contains(key.name());
+    }
+
+    /**
+     * The value of a key, or what is taken for it until she knows; nothing if it is left out.
+     *
+     * @param meanwhile the value to take
+     * @param words the same as the maker shall read it, with where it comes from
+     */
+    public <T> Optional<T> orMeanwhile(Key<T> key, T meanwhile, String words) {
+        return isOpen(key) ? meanwhile(key, meanwhile, words) : get(key);
+    }
+
+    /** What is taken for an open key, of whatever kind it is, until she knows. */
+    public <T> Optional<T> meanwhile(Key<?> key, T value, String words) {
+        reading.leaveOpen(key, path, words);
+        return Optional.of(value);
+    }
+
+    /** All that is left open in this mapping and inside it. */
+    public List<LeftOpen> leftOpen() {
+        return reading.leftOpen(path);
     }
 
     /** The value of a key with its place, if it was written. */
@@ -78,6 +114,15 @@ public final class Fields {
                 .flatMap(named -> named.find(name))
                 .flatMap(pair -> pair.value().asText())
                 .map(Node.Text::text);
+    }
+
+    /** The letters of each item of a list under a key, but of those that are lists themselves. */
+    public List<String> letters(Key<?> key) {
+        return mapping.find(key.name()).flatMap(pair -> pair.value().asListing()).stream()
+                .flatMap(list -> list.items().stream())
+                .flatMap(item -> item.asText().stream())
+                .map(Node.Text::text)
+                .toList();
     }
 
     /** Where the mapping begins. */

@@ -1,5 +1,9 @@
 package secondbolt.file;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
@@ -8,6 +12,7 @@ import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
 import secondbolt.file.source.SourceFile;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.measure.Tape;
 
 /**
@@ -24,6 +29,8 @@ public final class Reading {
     private final boolean tapeTold;
     private final boolean whole;
     private int told;
+    private final List<String> path = new ArrayList<>();
+    private final Map<List<String>, LeftOpen> open = new LinkedHashMap<>();
     private Optional<Example> example = Optional.empty();
 
     /**
@@ -51,9 +58,36 @@ public final class Reading {
     <T> T under(Example model, Supplier<T> read) {
         Optional<Example> before = example;
         example = Optional.of(model);
+        if (!model.label().isEmpty()) {
+            path.add(model.label());
+        }
         T value = read.get();
+        if (!model.label().isEmpty()) {
+            path.remove(path.size() - 1);
+        }
         example = before;
         return value;
+    }
+
+    /** The section, the keys and the names of the maker's own above what is read. */
+    List<String> path() {
+        return List.copyOf(path);
+    }
+
+    /** Keeps that a key is open, and what is taken for it meanwhile; empty if nothing is. */
+    void leaveOpen(Key<?> key, List<String> above, String meanwhile) {
+        List<String> whole = new ArrayList<>(above);
+        whole.add(key.name());
+        String findOut =
+                key.findOut().isEmpty()
+                        ? key.meaning() + " Write it as " + key.line(tape) + "."
+                        : key.findOut();
+        open.put(whole, new LeftOpen(above, key.name(), meanwhile, findOut));
+    }
+
+    /** What is left open at a path and below it. */
+    List<LeftOpen> leftOpen(List<String> above) {
+        return open.values().stream().filter(one -> one.isUnder(above)).toList();
     }
 
     /**

@@ -21,6 +21,9 @@ record Rewording(Form<?> form, Reading reading) {
     private static final int DEEPEST = 4;
     private static final int MOST_TRIED = 200;
 
+    /** Words that are an answer, and no part of a value. */
+    private static final Set<String> SAID = Set.of("unknown", "none", "no", "yes");
+
     /** How makers part two figures: 150 x 240, 150 by 240. */
     private static final Pattern PARTED = Pattern.compile("\\s*(?:[x×*;,]|\\bby\\b)\\s*");
 
@@ -34,7 +37,9 @@ record Rewording(Form<?> form, Reading reading) {
 
     /** What she typed, put like the model; the model itself if nothing of hers fits in. */
     Optional<Reworded> of(Node typed, Node model) {
-        return Stream.concat(ways(typed, model, form, 0), Stream.of(model))
+        boolean isSaid = typed.asText().filter(text -> SAID.contains(text.text())).isPresent();
+        Stream<Node> hers = isSaid ? Stream.of() : ways(typed, model, form, 0);
+        return Stream.concat(hers, Stream.of(model))
                 .limit(MOST_TRIED)
                 .filter(way -> takes(form, way))
                 .findFirst()

@@ -62,16 +62,25 @@ public final class Schemas {
     /** The schema of a key's value, with what an editor shows about the key. */
     public static Map<String, Object> described(Key<?> key) {
         Map<String, Object> schema =
-                key.mayBeNone()
-                        ? orNone(key.form().schema())
-                        : new LinkedHashMap<>(key.form().schema());
+                said(key).isEmpty()
+                        ? new LinkedHashMap<>(key.form().schema())
+                        : orSaid(key.form().schema(), said(key));
         schema.put("description", key.meaning() + " " + sentence(key.form().words()));
         return schema;
     }
 
-    private static Map<String, Object> orNone(Map<String, Object> form) {
+    /** The words that stand for a value of any form. */
+    private static List<String> said(Key<?> key) {
+        List<String> said = new ArrayList<>(key.mayBeNone() ? Key.NONE : List.of());
+        if (key.mayBeOpen()) {
+            said.add(Key.UNKNOWN);
+        }
+        return said;
+    }
+
+    private static Map<String, Object> orSaid(Map<String, Object> form, List<String> said) {
         Map<String, Object> none = new LinkedHashMap<>();
-        none.put("enum", choices(Key.NONE));
+        none.put("enum", choices(said));
         Map<String, Object> either = new LinkedHashMap<>();
         either.put("anyOf", List.of(form, none));
         return either;

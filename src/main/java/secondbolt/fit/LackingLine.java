@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.PieceAlteration;
 import secondbolt.fit.result.BareLength;
 import secondbolt.fit.result.FitResult;
@@ -98,7 +99,7 @@ final class LackingLine {
         return new LeftOut(
                 " " + piece + " was left out: it carries no line `" + line + "`.",
                 "Add `lines: {"
-                        + line
+                        + Quoted.of(line)
                         + ": "
                         + without.where().orElse("…")
                         + "}` to "

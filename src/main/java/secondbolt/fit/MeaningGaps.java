@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.made.AddedMeasures;
 import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitResult;
@@ -55,7 +56,7 @@ record MeaningGaps(FitResult result, MadeMeasures made, SizeResult size) {
                                 "by the trade's words in their names, or by what they are sewn to;"
                                         + " if one serves something else, write it under `pattern`,"
                                         + " as in `meaning: {"
-                                        + used.keySet().iterator().next()
+                                        + Quoted.of(used.keySet().iterator().next())
                                         + ": …}`"));
     }
 
@@ -147,7 +148,7 @@ record MeaningGaps(FitResult result, MadeMeasures made, SizeResult size) {
                                 + " it will be: no such measure of the pieces is shown, and the"
                                 + " ease is not held against them",
                         "Write under `pattern` what they serve, as in `meaning: {"
-                                + names.get(0)
+                                + Quoted.of(names.get(0))
                                 + ": …}`. "
                                 + brings.stream()
                                         .map(Sentence::capital)
@@ -198,7 +199,7 @@ record MeaningGaps(FitResult result, MadeMeasures made, SizeResult size) {
                         + lengthen.words()
                         + "` adds to: it is counted at none",
                 "Write it under `pattern`, as in `meaning: {"
-                        + lengthen.line()
+                        + Quoted.of(lengthen.line())
                         + ": body}`, or sleeve, crotch depth, leg; hip if it adds to none of"
                         + " them.");
     }
@@ -209,7 +210,9 @@ record MeaningGaps(FitResult result, MadeMeasures made, SizeResult size) {
                 "what " + names + (widen.edges().size() > 1 ? " serve" : " serves"),
                 "whether `" + widen.words() + "` adds to bust, waist and hip: it is not counted",
                 "If the body is wider by it, write under `pattern` `meaning: {"
-                        + String.join(", ", widen.edges().stream().map(e -> e + ": side").toList())
+                        + String.join(
+                                ", ",
+                                widen.edges().stream().map(e -> Quoted.of(e) + ": side").toList())
                         + "}`; else what it serves, as `hem` or `wrist`.");
     }
 }

@@ -61,7 +61,7 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 "With what is cut as it is, this seam no longer meets: "
                         + new SeamWords(check, tape).amounts(),
                 "Take back for the other side what the cut piece does not have, or write `spoilt:"
-                        + " yes` with the cut piece, and it is planned anew.");
+                        + " yes` with all that is cut of it, and it is planned anew.");
     }
 
     /** Neither held nor broken: what is cut must be measured first. */

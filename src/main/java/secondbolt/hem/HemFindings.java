@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.garment.PieceEdge;
 import secondbolt.hem.plan.Hem;
 import secondbolt.hem.turned.HemEdge;
@@ -43,7 +44,12 @@ final class HemFindings {
                                         all.included().stream(),
                                         HemClothFindings.of(about, cloths))
                                 .flatMap(some -> some);
-        return Stream.of(all.open(), all.noRoom().stream(), turned, all.hang().stream())
+        return Stream.of(
+                        all.taken().stream(),
+                        all.open(),
+                        all.noRoom().stream(),
+                        turned,
+                        all.hang().stream())
                 .flatMap(some -> some)
                 .toList();
     }
@@ -66,6 +72,21 @@ final class HemFindings {
                                                 + " cross; what to write stands with the fit."));
     }
 
+    /** What she does not know, and what is cut by meanwhile. */
+    private Optional<Finding> taken() {
+        return LeftOpen.taken(result.hem().open())
+                .map(
+                        taken ->
+                                new Finding(
+                                        "hem-taken-meanwhile",
+                                        new Subject.Edges(result.name(), edges(result.edges())),
+                                        Level.WARNING,
+                                        "Not known yet, and only taken meanwhile: " + taken + ".",
+                                        "Decide it before you cut: a hem that was cut too deep can"
+                                                + " be cut back, a shallow one cannot be"
+                                                + " deepened."));
+    }
+
     /** Only the pieces of such edges may not be cut. */
     private Optional<Finding> noRoom() {
         List<HemEdge> none =
@@ -83,7 +104,7 @@ final class HemFindings {
                         "At its depth from the fold nothing is left of the piece to sew it to: "
                                 + about.names(none)
                                 + ".",
-                        "Write a smaller `depth`, or `turned: faced`."));
+                        "Write a smaller `depth`; a facing of this depth has no room either."));
     }
 
     private static Set<PieceEdge> edges(List<HemEdge> edges) {

@@ -2,6 +2,7 @@ package secondbolt.lay;
 
 import java.util.ArrayList;
 import java.util.List;
+import secondbolt.file.value.Quoted;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.BoltLength;
 import secondbolt.lay.design.DesignLay;
@@ -86,7 +87,9 @@ final class LayFindings {
                     design.name(),
                     Level.NOTE,
                     "This design fits on the cloth.",
-                    "If you would as soon make it, write `make: " + design.name() + "`.");
+                    "If you would as soon make it, write `make: "
+                            + Quoted.of(design.name())
+                            + "`.");
         }
     }
 

@@ -7,6 +7,7 @@ import secondbolt.cloth.yields.ClothYield;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.piece.PinPoint;
+import secondbolt.lay.placement.Effort;
 import secondbolt.lay.plan.Match;
 import secondbolt.lay.stock.Matching;
 import secondbolt.lay.stock.PlacementRules;
@@ -178,9 +179,15 @@ final class StockFindings {
         String tried =
                 helps.isEmpty()
                         ? "What was tried quickly did not help. Cut it of another cloth, or choose"
-                                + " another design; or try `effort: thorough`."
+                                + " another design"
+                                + (mayTryMore() ? "; or try `effort: thorough`." : ".")
                         : "It fits with " + String.join(", or with ", helps) + ".";
         return kept() + tried;
+    }
+
+    /** Where there is sound cloth, and not all is tried yet. */
+    private boolean mayTryMore() {
+        return !stock.spreads().isEmpty() && result.plan().effortOrSteady() != Effort.THOROUGH;
     }
 
     /** A piece with an edge on a feature has few places, and none if it has an allowance there. */

@@ -30,8 +30,8 @@ record UnmatchedPattern(LayPlan plan, Tape tape) {
                             Finding.Level.WARNING,
                             "The cutting plan does not match stripes or checks: the repeat of this"
                                     + " cloth is not heeded.",
-                            "Write under `lay` which seams match: `match: [[front.side,"
-                                    + " back.side]]`."));
+                            "Write under `lay` which edges match that are sewn together:"
+                                    + " `match: [[…, …]]`."));
         }
         return stock.unmetMatches().stream().map(unmet -> unmet(unmet, about)).toList();
     }

@@ -19,6 +19,7 @@ import secondbolt.topic.Topic;
 public final class Workshop {
     private final Form<Project> form;
     private final Engine engine;
+    private final List<Topic<?>> topics;
 
     /**
      * A workshop in which nothing was worked out yet.
@@ -28,6 +29,7 @@ public final class Workshop {
     public Workshop(List<Topic<?>> topics) {
         this.form = ProjectSection.form(topics);
         this.engine = new Engine(topics);
+        this.topics = List.copyOf(topics);
     }
 
     /**
@@ -59,7 +61,7 @@ public final class Workshop {
                         new Workings(
                                 folder,
                                 project.heading(),
-                                outcomes.stream().flatMap(o -> o.worksheet().stream()).toList()))
+                                new OpenKeys(topics, project.sections().leftOpen()).with(outcomes)))
                 : Optional.empty();
     }
 

@@ -1,6 +1,7 @@
 package secondbolt.safety;
 
 import java.util.Optional;
+import secondbolt.file.value.Quoted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Convention;
@@ -90,7 +91,7 @@ record CordRule(WearerAge wearer, Tape tape) {
                         + line(cord, "waist")
                         + ", at `neck`, `hood`, `waist`, `hem` or `other`, with its free length or"
                         + " `free: none`; if it is no cord, `cords: {"
-                        + CordLine.quoted(cord.name())
+                        + Quoted.of(cord.name())
                         + ": no}`."
                         + (wearer.isUntold() ? AGE : ""));
     }

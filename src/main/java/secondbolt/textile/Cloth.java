@@ -16,13 +16,15 @@ import secondbolt.textile.extent.Sides;
  * @param edging what its edges are, and what is cut away
  * @param prewash how it changes in the wash, if written
  * @param condition its flaws and features
+ * @param isInchLike whether its size without a unit, in centimetres, is that of a sheet in inches
  */
 public record Cloth(
         Textile textile,
         Answer<Extent> extent,
         Edging edging,
         Optional<Prewash> prewash,
-        Condition condition) {
+        Condition condition,
+        boolean isInchLike) {
     /**
      * Its four edges.
      *
@@ -33,22 +35,34 @@ public record Cloth(
     public record Edging(
             Sides<Optional<String>> names, Sides<Length> trim, Sides<Boolean> isTold) {}
 
+    /** What a maker tells of flaws. */
+    public enum Flaws {
+        /** All there are, or that there are none. */
+        TOLD,
+        /** Nothing. */
+        NOT_TOLD,
+        /** That nobody has looked. */
+        UNKNOWN
+    }
+
     /**
      * How sound it is.
      *
      * @param survey how it was looked over, if written
      * @param flaws in the order written, features after them
-     * @param areFlawsTold whether the maker tells of flaws, if only that there are none
+     * @param told whether the maker tells of flaws, if only that there are none
      * @param clear what is kept clear round each of them, on the finished cloth, if written
      */
     public record Condition(
-            Optional<Survey> survey,
-            List<Flaw> flaws,
-            boolean areFlawsTold,
-            Optional<Length> clear) {
+            Optional<Survey> survey, List<Flaw> flaws, Flaws told, Optional<Length> clear) {
         /** Copies the flaws. */
         public Condition {
             flaws = List.copyOf(flaws);
+        }
+
+        /** Whether the maker tells of flaws, if only that there are none. */
+        public boolean areFlawsTold() {
+            return told == Flaws.TOLD;
         }
 
         /** What is kept clear, nothing if not written. */

@@ -15,6 +15,7 @@ import secondbolt.file.value.Answer;
 import secondbolt.textile.extent.Alternatives;
 import secondbolt.textile.extent.Extent;
 import secondbolt.textile.extent.ExtentKeys;
+import secondbolt.textile.extent.InchLike;
 
 /** The {@code cloth} section of the project file: its keys, and how they are read. */
 public final class ClothSection {
@@ -98,7 +99,8 @@ public final class ClothSection {
                         extent.get(),
                         edging.get(),
                         fields.get(PrewashKeys.PREWASH),
-                        condition.get()));
+                        condition.get(),
+                        InchLike.of(fields)));
     }
 
     /** A cloth like another, but of another size, has not the other's mass. */

@@ -56,11 +56,15 @@ final class ConditionKeys {
                     "{on: 2026-05-01, by: held to the light, when: after the wash}");
     static final Key<List<Placed<Flaw>>> FLAWS =
             Key.optional(
-                    "flaws",
-                    orNone(ListForm.of("flaws", FlawKeys.FLAW, 0, MOST_FLAWS)),
-                    "All that is not sound; `none` if nothing was found. Never taken over from a"
-                            + " cloth it is like.",
-                    "[{what: pulled thread, at: [97, 160], round: 3}]");
+                            "flaws",
+                            orNone(ListForm.of("flaws", FlawKeys.FLAW, 0, MOST_FLAWS)),
+                            "All that is not sound; `none` if nothing was found, `unknown` if nobody"
+                                    + " has looked. Never taken over from a cloth it is like.",
+                            "[{what: pulled thread, at: [97, 160], round: 3}]")
+                    .asking(
+                            "Hold it to the light after its last wash, edge by edge, and note each"
+                                    + " hole, stain and thin place; write `flaws: none` if there is"
+                                    + " nothing.");
     static final Key<List<Placed<Flaw>>> FEATURES =
             Key.optional(
                     "features",
@@ -96,9 +100,15 @@ final class ConditionKeys {
                         new Cloth.Condition(
                                 fields.get(SURVEYED),
                                 all.stream().map(Placed::value).toList(),
-                                fields.get(FLAWS).isPresent(),
+                                told(fields),
                                 fields.get(CLEAR)))
                 : Optional.empty();
+    }
+
+    private static Cloth.Flaws told(Fields fields) {
+        return fields.isOpen(FLAWS)
+                ? Cloth.Flaws.UNKNOWN
+                : fields.get(FLAWS).isPresent() ? Cloth.Flaws.TOLD : Cloth.Flaws.NOT_TOLD;
     }
 
     private static boolean liesOn(Fields fields, Placed<Flaw> flaw, Extent extent) {

@@ -42,7 +42,8 @@ final class Shelf {
 
     /** What a topic came to when it read what it would read now. */
     Optional<Outcome<?>> find(Topic<?> topic, WorkingOut run, Supposed supposed) {
-        for (Kept one : kept.getOrDefault(topic.name().word(), List.of())) {
+        // A reading may ask for this very topic under a supposition, which is then kept as well.
+        for (Kept one : List.copyOf(kept.getOrDefault(topic.name().word(), List.of()))) {
             if (one.reads().stream().allMatch(read -> read.isAsBefore(topic, run, supposed))) {
                 used.add(one);
                 return Optional.of(one.outcome());

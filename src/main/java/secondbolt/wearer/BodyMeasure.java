@@ -320,7 +320,7 @@ public enum BodyMeasure implements FinishedMeasure {
                 + source
                 + "); write `"
                 + word
-                + "` under `wearer: measurements`.";
+                + "` under the `measurements` of the `wearer`.";
     }
 
     /** Whether it goes round the trunk, so that a pattern's side seams follow it. */

@@ -1,6 +1,7 @@
 package secondbolt.wearer;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -138,8 +139,9 @@ public final class SizeChartSection {
 
     private static Optional<Finished> finished(Fields fields) {
         Map<GarmentLength, Length> lengths = new LinkedHashMap<>();
+        Iterator<Key<Length>> keys = LENGTHS.iterator();
         for (GarmentLength length : GarmentLength.values()) {
-            fields.get(LENGTHS.get(length.ordinal())).ifPresent(l -> lengths.put(length, l));
+            fields.get(keys.next()).ifPresent(l -> lengths.put(length, l));
         }
         return Optional.of(new Finished(FINISHED_MEASURES.read(fields), lengths));
     }

@@ -1,5 +1,6 @@
 package secondbolt.worksheet;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -18,5 +19,12 @@ public record Notes(List<Finding> findings, List<Assumed> assumed, List<Open> op
         findings = List.copyOf(findings);
         assumed = List.copyOf(assumed);
         open = List.copyOf(open);
+    }
+
+    /** The same with more that stays open. */
+    public Notes leaving(List<Open> more) {
+        List<Open> all = new ArrayList<>(open);
+        all.addAll(more);
+        return new Notes(findings, assumed, all);
     }
 }

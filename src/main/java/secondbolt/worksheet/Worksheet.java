@@ -64,6 +64,14 @@ public final class Worksheet {
         return new Worksheet(name, title, notes, blocks, sheets, new Once<>(told), gives);
     }
 
+    /** The same with more that stays open. */
+    public Worksheet leaving(List<Open> more) {
+        Supplier<Notes> all = new Once<>(() -> notes.get().leaving(more));
+        return more.isEmpty()
+                ? this
+                : new Worksheet(name, title, all, blocks, sheets, figures, gives);
+    }
+
     /** The same with what it contributes to others. */
     public Worksheet giving(Gives given) {
         return new Worksheet(name, title, notes, blocks, sheets, figures, given);

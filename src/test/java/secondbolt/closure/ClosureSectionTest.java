@@ -160,7 +160,7 @@ class ClosureSectionTest {
                     length: 20, snaps: 4, first: 1, last: 1, laps: right over left, extension: 2, holes: level|`holes` in a closure with snaps; nothing: only buttons have holes
                     length: 20, snaps: 4, first: 1, last: 1, extension: 2|a closure of snaps without `laps`; `laps: right over left`
                     length: 20, hooks: 2, first: 1|a closure of 2 hooks without `last`; `last: 11`, from the bottom edge to the centre of the last hook
-                    length: 20, kind: hooks, first: 1, last: 1|a closure without a count; `hooks: 7`, or `largest gap: 9`
+                    length: 20, kind: hooks, first: 1, last: 1|a closure without a count; `hooks: 4`, or `largest gap: 9`
                     length: 20, ties: 2, first: {between: [3, 1]}, last: 1|a list of 2; the shorter first
                     length: 20, ties: 2, first: 1, last: 1, rows apart: 8, extension: 2|rows so far apart that the outer one lies beyond the finished edge; less than twice the extension, or a wider extension
                     length: 20, ties: 2, first: 1, last: 1, meet: [{at: bodice.bust point}]|`bodice.bust point` on a placket by tape; a length from the top, or `on` with the edge of that piece

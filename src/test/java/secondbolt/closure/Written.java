@@ -145,7 +145,8 @@ public final class Written {
                         fastening,
                         new FastenerSpread(count, largest, first, last, List.of(), List.of()),
                         overlap,
-                        new Closure.Places(NOWHERE, NOWHERE, NOWHERE));
+                        new Closure.Places(NOWHERE, NOWHERE, NOWHERE),
+                        List.of());
         return ClosureCalculation.work(
                 new ClosureInput(
                         "front", closure, new PlacketPlan(length, meets, bulks), machine, tape),

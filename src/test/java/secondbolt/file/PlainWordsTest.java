@@ -215,6 +215,31 @@ class PlainWordsTest {
                 "nothing: all that a file can say is written", mistakes.inOrder().get(0).right());
     }
 
+    /** What lacks is told with an example on the file's tape; 11.5 mm are 7/16 in. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "closures: {a: {length: 20, buttons: 4}}",
+                "closures: {a: {length: 20}}",
+                "closures: {a: {buttons: 4}}",
+                "closures: {a: {length: 20, snaps: 4, first: 1}}",
+                "closures: {a: {length: 20, buttons: 1, first: 1, button: {across: 1/2}}}",
+                "hems: {a: {on: [front.hem], turned: once}}",
+                "cloth: {a: {outline: [[0, 0], [1, 0], [0, 1]]}}",
+            })
+    void showsAnInchMakerInches(String lines) {
+        List<Mistake> told = mistakes("in", lines);
+        assertTrue(!told.isEmpty());
+        for (Mistake mistake : told) {
+            String words = mistake.found() + mistake.right();
+            assertTrue(!words.matches("(?s).*\\d ?(mm|cm)\\b.*"), words);
+        }
+        assertTrue(
+                mistakes("in", "closures: {a: {length: 20, buttons: 4, first: 1, last: 2}}")
+                        .stream()
+                        .anyMatch(m -> m.right().contains("across: 7/16")));
+    }
+
     /** Each example of the reference is a value that its key takes, on either tape. */
     @Test
     void takesEachExampleOfTheReference() {

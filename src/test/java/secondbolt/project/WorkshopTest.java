@@ -86,4 +86,13 @@ class WorkshopTest {
                         "prewash: done, flaws: [{what: hole, at: [20, 20], round: 2}]"));
         assertEquals(List.of("cloth", "hems", "lay"), worked(), "hems ask what the cloth is");
     }
+
+    /** What asks for a topic under a supposition is held against that very topic anew. */
+    @Test
+    void worksOutWhoWearsItWhenThatIsToldLater() {
+        work(SMOCK);
+        work(SMOCK + "wearer: {age: adult}\n");
+        work(SMOCK + "wearer: {age: 4, measurements: {bust: 58}}\n");
+        work(SMOCK);
+    }
 }

@@ -12,6 +12,7 @@ import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.value.LengthRange;
 import secondbolt.measure.Length;
+import secondbolt.worksheet.Convention;
 
 /** How what a closure closes with is written. */
 public final class FasteningKeys {
@@ -23,10 +24,11 @@ public final class FasteningKeys {
                     "buttons");
     private static final Key<Button> BUTTON =
             Key.optional(
-                    "button",
-                    ButtonSection.FORM,
-                    "The button, measured; the buttonhole's length follows from it.",
-                    "{across: 11.5 mm, thick: 2.5 mm, shape: flat}");
+                            "button",
+                            ButtonSection.FORM,
+                            "The button, measured; the buttonhole's length follows from it.",
+                            "{across: 11.5 mm, thick: 2.5 mm, shape: flat}")
+                    .asking(ButtonSection.MEASURE);
     private static final Key<Length> WIDE =
             Key.optional(
                     "wide",
@@ -55,27 +57,32 @@ public final class FasteningKeys {
 
     private static final Key<Ways> HOLES =
             Key.optional(
-                    "holes",
-                    Forms.either(
-                            Forms.map(WAY, way -> new Ways(way, Map.of())),
-                            Forms.map(
-                                    ListForm.of(
-                                            "holes that differ",
-                                            MapForm.of(
-                                                    "a hole that differs",
-                                                    List.of(NUMBER, HOLE),
-                                                    f ->
-                                                            Optional.of(
-                                                                    new Differs(
-                                                                            f.require(NUMBER),
-                                                                            f.require(HOLE)))),
-                                            1,
-                                            10),
-                                    FasteningKeys::differing)),
-                    "Which way the holes run: upright on the centre line, or level, at right angles"
-                            + " to the edge; or a list of those that differ, such as the level one on a"
-                            + " collar stand, the others then running the other way.",
-                    "upright");
+                            "holes",
+                            Forms.either(
+                                    Forms.map(WAY, way -> new Ways(way, Map.of())),
+                                    Forms.map(
+                                            ListForm.of(
+                                                    "holes that differ",
+                                                    MapForm.of(
+                                                            "a hole that differs",
+                                                            List.of(NUMBER, HOLE),
+                                                            f ->
+                                                                    Optional.of(
+                                                                            new Differs(
+                                                                                    f.require(
+                                                                                            NUMBER),
+                                                                                    f.require(
+                                                                                            HOLE)))),
+                                                    1,
+                                                    10),
+                                            FasteningKeys::differing)),
+                            "Which way the holes run: upright on the centre line, or level, at right angles"
+                                    + " to the edge; or a list of those that differ, such as the level one on a"
+                                    + " collar stand, the others then running the other way.",
+                            "upright")
+                    .asking(
+                            "Choose: upright on a band or a placket, level where the edge is"
+                                    + " pulled, as at a waist or on a coat.");
 
     private FasteningKeys() {}
 
@@ -116,18 +123,20 @@ public final class FasteningKeys {
 
     private static Optional<Fastening> buttons(Fields fields) {
         boolean whole = true;
-        if (fields.get(BUTTON).isEmpty()) {
+        Optional<Button> button = button(fields);
+        Optional<Ways> ways = ways(fields);
+        if (button.isEmpty()) {
             fields.tell(
                     fields.place(),
                     "a closure of buttons without `button`",
-                    "`button: {across: 11.5 mm, thick: 2.5 mm}`, measured");
+                    BUTTON.line(fields.tape()) + ", measured, or `button: unknown`");
             whole = false;
         }
-        if (fields.get(HOLES).isEmpty()) {
+        if (ways.isEmpty()) {
             fields.tell(
                     fields.place(),
                     "a closure of buttons without `holes`",
-                    "`holes: upright`, or `level`");
+                    "`holes: upright`, or `level`, or `unknown`");
             whole = false;
         }
         if (fields.get(WIDE).isPresent()) {
@@ -138,12 +147,26 @@ public final class FasteningKeys {
                 ? Optional.of(
                         new Fastening(
                                 Fastening.Kind.BUTTONS,
-                                fields.get(BUTTON),
+                                button,
                                 Optional.empty(),
                                 fields.get(EASE),
-                                fields.require(HOLES).most(),
-                                fields.require(HOLES).differing()))
+                                ways.get().most(),
+                                ways.get().differing()))
                 : Optional.empty();
+    }
+
+    private static Optional<Button> button(Fields fields) {
+        return fields.orMeanwhile(
+                BUTTON,
+                ButtonSection.usual(fields.tape()),
+                ButtonSection.usualWords(fields.tape()));
+    }
+
+    private static Optional<Ways> ways(Fields fields) {
+        return fields.orMeanwhile(
+                HOLES,
+                new Ways(Fastening.Holes.UPRIGHT, Map.of()),
+                "upright, as on a band (" + Convention.COMMON_PRACTICE + ")");
     }
 
     private static Optional<Fastening> others(Fields fields, Fastening.Kind kind) {

@@ -14,6 +14,8 @@ import secondbolt.file.value.LengthRange;
 import secondbolt.file.value.Placed;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
 
 /** How the count of a closure and its places are written. */
 public final class SpreadKeys {
@@ -51,17 +53,24 @@ public final class SpreadKeys {
                                                     fields.require(BETWEEN).get(1)))));
     public static final Key<FastenerSpread.EndRange> FIRST =
             Key.required(
-                    "first",
-                    REACH,
-                    "From the top edge to the centre of the first, or `{between: [1, 2]}`.",
-                    "1");
+                            "first",
+                            REACH,
+                            "From the top edge to the centre of the first, or `{between: [1, 2]}`.",
+                            "1")
+                    .asking(
+                            "Pin the band closed on the wearer and mark where the uppermost has to"
+                                    + " hold; then measure from the finished top edge.");
     public static final Key<FastenerSpread.EndRange> LAST =
             Key.optional(
-                    "last",
-                    REACH,
-                    "From the bottom edge to the centre of the last, or `{between: [10, 12]}`;"
-                            + " needed unless there is but one.",
-                    "11");
+                            "last",
+                            REACH,
+                            "From the bottom edge to the centre of the last, or `{between: [10, 12]}`;"
+                                    + " needed unless there is but one.",
+                            "11")
+                    .asking(
+                            "Pin the band closed on the wearer, sit down in it and mark the lowest"
+                                    + " that has to hold; then measure from the finished bottom"
+                                    + " edge.");
 
     private static final Key<Placed<FastenerSpread.At>> AT =
             Key.required(
@@ -75,7 +84,7 @@ public final class SpreadKeys {
                                                             Optional.of(at), Optional.empty())),
                                     Forms.name(
                                             Forms.parsed(
-                                                    "a mark such as front.bust point",
+                                                    "a mark such as `front.bust point`",
                                                     SpreadKeys::mark)))),
                     "From the top as the pattern prints it, or the mark of a piece it is level"
                             + " with; the alterations carry it.",
@@ -111,6 +120,17 @@ public final class SpreadKeys {
                             + " such places by themselves.",
                     "[{at: 38, why: pocket seam, clear: 1}]");
 
+    /** The nearest that a fastener stands to an edge. */
+    private static final Convention USUAL_LEAST =
+            Convention.common(Length.ofInches(1, 2), Length.ofMillimetres(12));
+
+    private static final Convention USUAL_FIRST =
+            Convention.common(Length.ofInches(1, 1), Length.ofMillimetres(25));
+    private static final Convention USUAL_LAST =
+            Convention.common(Length.ofInches(4, 1), Length.ofMillimetres(100));
+    private static final Convention USUAL_GAP =
+            Convention.common(Length.ofInches(7, 2), Length.ofMillimetres(90));
+
     private SpreadKeys() {}
 
     /** All keys that say how many there are and how they are spread. */
@@ -132,13 +152,16 @@ public final class SpreadKeys {
         for (Fastening.Kind kind : Fastening.Kind.values()) {
             counts.put(
                     kind,
-                    Key.optional(
-                            kind.word(),
-                            Forms.whole(1, FastenerSpread.MOST),
-                            "How many "
-                                    + kind.word()
-                                    + ", if it closes with them; or `largest gap`, or both.",
-                            kind == Fastening.Kind.BUTTONS ? "7" : "4"));
+                    Key.<Integer>optional(
+                                    kind.word(),
+                                    Forms.whole(1, FastenerSpread.MOST),
+                                    "How many "
+                                            + kind.word()
+                                            + ", if it closes with them; or `largest gap`, or both.",
+                                    kind == Fastening.Kind.BUTTONS ? "7" : "4")
+                            .asking(
+                                    "Count those that you have. How other counts would come out"
+                                            + " stands on the page of the closure."));
         }
         return counts;
     }
@@ -150,7 +173,9 @@ public final class SpreadKeys {
 
     /** The kinds whose count is told. */
     static List<Fastening.Kind> counted(Fields fields) {
-        return COUNTS.keySet().stream().filter(k -> fields.get(count(k)).isPresent()).toList();
+        return COUNTS.keySet().stream()
+                .filter(k -> fields.get(count(k)).isPresent() || fields.isOpen(count(k)))
+                .toList();
     }
 
     private static Optional<FastenerSpread.At> mark(String text) {
@@ -168,18 +193,53 @@ public final class SpreadKeys {
                         fields.get(CLEAR).orElse(FastenerSpread.USUAL_CLEAR.on(fields.tape()))));
     }
 
+    /** The largest gap; where no count is known either, the usual one. */
+    private static Optional<Length> largest(Fields fields, Fastening.Kind kind) {
+        boolean isCounted = fields.get(count(kind)).isPresent();
+        Key<?> open = fields.isOpen(LARGEST) ? LARGEST : count(kind);
+        if (isCounted || fields.get(LARGEST).isPresent() || !fields.isOpen(open)) {
+            return fields.get(LARGEST);
+        }
+        Length usual = USUAL_GAP.on(fields.tape());
+        return fields.meanwhile(
+                open,
+                usual,
+                "as many as leave no gap above "
+                        + fields.tape().print(usual)
+                        + " ("
+                        + USUAL_GAP.source()
+                        + ")");
+    }
+
+    private static Optional<FastenerSpread.EndRange> end(
+            Fields fields, Key<FastenerSpread.EndRange> key, Convention most) {
+        Tape tape = fields.tape();
+        Length least = USUAL_LEAST.on(tape);
+        return fields.orMeanwhile(
+                key,
+                new FastenerSpread.EndRange(least, most.on(tape)),
+                "where it suits the others best, from "
+                        + tape.print(least)
+                        + " to "
+                        + tape.print(most.on(tape))
+                        + " ("
+                        + most.source()
+                        + ")");
+    }
+
     /** The spread of so many; nothing, and a mistake told, if something is missing. */
     public static Optional<FastenerSpread> read(Fields fields, Fastening.Kind kind) {
         Optional<Integer> count = fields.get(count(kind));
-        if (count.isEmpty() && fields.get(LARGEST).isEmpty()) {
+        Optional<Length> largest = largest(fields, kind);
+        if (count.isEmpty() && largest.isEmpty()) {
             fields.tell(
                     fields.place(),
                     "a closure without a count",
-                    "`" + kind.word() + ": 7`, or `largest gap: 9`");
+                    count(kind).line(fields.tape()) + ", or " + LARGEST.line(fields.tape()));
             return Optional.empty();
         }
-        boolean isOne = count.filter(n -> n == 1).isPresent() && fields.get(LARGEST).isEmpty();
-        if (!isOne && fields.get(LAST).isEmpty()) {
+        boolean isOne = count.filter(n -> n == 1).isPresent() && largest.isEmpty();
+        if (!isOne && fields.get(LAST).isEmpty() && !fields.isOpen(LAST)) {
             fields.tell(
                     fields.place(),
                     "a closure of "
@@ -187,15 +247,17 @@ public final class SpreadKeys {
                             + " "
                             + kind.word()
                             + " without `last`",
-                    "`last: 11`, from the bottom edge to the centre of the last " + kind.one());
+                    LAST.line(fields.tape())
+                            + ", from the bottom edge to the centre of the last "
+                            + kind.one());
             return Optional.empty();
         }
         return Optional.of(
                 new FastenerSpread(
                         count,
-                        fields.get(LARGEST),
-                        fields.require(FIRST),
-                        fields.get(LAST),
+                        largest,
+                        end(fields, FIRST, USUAL_FIRST).orElseThrow(),
+                        isOne ? fields.get(LAST) : end(fields, LAST, USUAL_LAST),
                         fields.get(MEET).orElse(List.of()),
                         fields.get(BULK).orElse(List.of())));
     }

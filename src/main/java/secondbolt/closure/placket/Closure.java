@@ -5,6 +5,7 @@ import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.closure.fastening.Fastening;
 import secondbolt.closure.fastening.Overlap;
 import secondbolt.file.source.Place;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.hem.plan.TurnedUp;
 import secondbolt.measure.Length;
 
@@ -16,13 +17,20 @@ import secondbolt.measure.Length;
  * @param spread how many, and how they are spread
  * @param overlap how its sides lie over each other
  * @param places where it is written, for checks that look further
+ * @param open what she wrote {@code unknown} for
  */
 public record Closure(
         Placket placket,
         Fastening fastening,
         FastenerSpread spread,
         Overlap overlap,
-        Places places) {
+        Places places,
+        List<LeftOpen> open) {
+    /** Copies what is open. */
+    public Closure {
+        open = List.copyOf(open);
+    }
+
     /**
      * Where a closure is written.
      *
@@ -45,12 +53,12 @@ public record Closure(
 
     /** The same closure on a pattern on which this is turned up. */
     public Closure with(List<TurnedUp> turned) {
-        return new Closure(placket.with(turned), fastening, spread, overlap, places);
+        return new Closure(placket.with(turned), fastening, spread, overlap, places, open);
     }
 
     /** The same closure with its fasteners spread otherwise. */
     public Closure with(FastenerSpread other) {
-        return new Closure(placket, fastening, other, overlap, places);
+        return new Closure(placket, fastening, other, overlap, places, open);
     }
 
     /** From the centre line to the finished edge. */

@@ -82,7 +82,8 @@ public final class ClosureSection {
                         fastening.get(),
                         spread.get(),
                         overlap.get(),
-                        places(fields, kind.get()));
+                        places(fields, kind.get()),
+                        fields.leftOpen());
         List<Trouble> troubles =
                 closure.placket().edges().isPresent()
                         ? List.of()
@@ -92,7 +93,7 @@ public final class ClosureSection {
     }
 
     private static boolean hasOneLength(Fields fields) {
-        if (fields.get(LENGTH).isPresent() != fields.get(ON).isPresent()) {
+        if (fields.isOpen(ON) || fields.get(LENGTH).isPresent() != fields.get(ON).isPresent()) {
             return true;
         }
         fields.tell(
@@ -100,7 +101,9 @@ public final class ClosureSection {
                 fields.get(ON).isPresent()
                         ? "both `length` and `on`"
                         : "a closure without `length`",
-                "one of `length: 65`, by tape, or `on: front.centre front`, an edge of the"
+                "one of "
+                        + LENGTH.line(fields.tape())
+                        + ", by tape, or `on: front.centre front`, an edge of the"
                         + " pattern");
         return false;
     }
@@ -115,6 +118,6 @@ public final class ClosureSection {
     private static Placket placket(Fields fields) {
         return fields.get(ON)
                 .<Placket>map(on -> new Placket.OnEdges(on, List.of()))
-                .orElseGet(() -> new Placket.ByTape(fields.require(LENGTH)));
+                .orElseGet(() -> new Placket.ByTape(fields.get(LENGTH).orElseGet(Answer::unknown)));
     }
 }

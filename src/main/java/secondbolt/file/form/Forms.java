@@ -97,7 +97,8 @@ public final class Forms {
                     return whole && number >= least && number <= most
                             ? new Parsed.Value<>(number)
                             : refuse("`" + text + "`", words);
-                });
+                },
+                true);
     }
 
     /** A length in a range; a bare number is on the project's tape. */
@@ -175,7 +176,8 @@ public final class Forms {
                                     && number.compareTo(new BigDecimal(most)) <= 0
                             ? new Parsed.Value<>(number)
                             : refuse("`" + text + "`", words);
-                });
+                },
+                true);
     }
 
     /** The same form, its value with the place it stands at. */
@@ -358,6 +360,19 @@ public final class Forms {
         // YAML 1.1 reads the second as false.
         schema.put("enum", List.of("no", false));
         return either(word("none", nothing), new WordForm<>("no", nothing, schema));
+    }
+
+    /**
+     * Words that may mean either of two things, beside another form that reads all else.
+     *
+     * @param right what to write for each of the two
+     */
+    public static <T> Form<T> refused(List<String> words, String right) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("not", new LinkedHashMap<String, Object>());
+        return new NarrowForm<>(
+                new TextForm<>(right, schema, (text, reading) -> refuse("`" + text + "`", right)),
+                words::contains);
     }
 
     /** One of a few words, beside another form that reads all else. */

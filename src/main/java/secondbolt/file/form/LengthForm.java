@@ -31,6 +31,10 @@ record LengthForm(LengthRange range, String why) implements Form<Length> {
         return BARE.matcher(text).matches();
     }
 
+    private static boolean isFigure(int letter) {
+        return Character.isDigit(letter) || Character.getType(letter) == Character.OTHER_NUMBER;
+    }
+
     @Override
     public Optional<Length> read(Node node, Reading reading) {
         Optional<String> text = node.asText().map(Node.Text::text).filter(t -> !t.isEmpty());
@@ -43,8 +47,8 @@ record LengthForm(LengthRange range, String why) implements Form<Length> {
 
     private Optional<Length> read(String text, Node node, Reading reading) {
         Tape tape = reading.tape();
-        if (text.equals("unknown") && !why.isEmpty()) {
-            reading.tell(node.place(), "`unknown`", words(tape));
+        if (text.codePoints().noneMatch(LengthForm::isFigure)) {
+            reading.tellKind(node, this);
             return Optional.empty();
         }
         if (tape == Tape.CENTIMETRE

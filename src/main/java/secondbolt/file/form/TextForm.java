@@ -16,10 +16,21 @@ import secondbolt.measure.Parsed;
  * @param words what is right
  * @param schema the same in JSON Schema
  * @param parse reads the letters
+ * @param mayBeNone whether {@code none} and {@code no} say that it is left out
  */
 record TextForm<T>(
-        String words, Map<String, Object> schema, BiFunction<String, Reading, Parsed<T>> parse)
+        String words,
+        Map<String, Object> schema,
+        BiFunction<String, Reading, Parsed<T>> parse,
+        boolean mayBeNone)
         implements Form<T> {
+    TextForm(
+            String words,
+            Map<String, Object> schema,
+            BiFunction<String, Reading, Parsed<T>> parse) {
+        this(words, schema, parse, false);
+    }
+
     TextForm {
         schema = new LinkedHashMap<>(schema);
     }

@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Writes nodes in one line, with quotation marks where YAML would read something else. */
-final class FlowText implements Node.Visitor<String> {
+public final class FlowText implements Node.Visitor<String> {
     private static final Pattern PLAIN =
             Pattern.compile("[^\\s,\\[\\]{}#&*!|>'\"%@`?:-]([^,\\[\\]{}#:\"]|:(?=\\S))*");
 
@@ -14,7 +14,11 @@ final class FlowText implements Node.Visitor<String> {
 
     @Override
     public String text(Node.Text text) {
-        String letters = text.text();
+        return quoted(text.text());
+    }
+
+    /** A text as it may stand between brackets. */
+    public static String quoted(String letters) {
         return PLAIN.matcher(letters).matches()
                 ? letters
                 : "\"" + letters.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";

@@ -1,6 +1,7 @@
 package secondbolt.fit.result;
 
 import java.util.Locale;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.seam.CapEase;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
@@ -88,17 +89,19 @@ public record CapFindings(SeamCheck check, CapEase cap, Tape tape) {
         String ease = "ease: " + BareLength.of(tape, longer);
         return cap.isCapFirst()
                 ? "`" + ease + "` on this join"
-                : "`{join: [" + cap.cap() + ", " + cap.armhole() + "], " + ease + "}`";
+                : "`{join: [" + sides() + "], " + ease + "}`";
     }
 
     private String gather() {
         return "`{join: ["
-                + cap.cap()
-                + ", "
-                + cap.armhole()
+                + sides()
                 + "], gather: "
                 + String.format(Locale.ROOT, "%.2f", cap.ratio())
                 + "}`";
+    }
+
+    private String sides() {
+        return Quoted.of(cap.cap().toString()) + ", " + Quoted.of(cap.armhole().toString());
     }
 
     private String amounts() {

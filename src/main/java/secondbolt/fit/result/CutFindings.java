@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.cut.CutShape;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -82,8 +83,8 @@ public record CutFindings(FitResult result, Tape tape) {
                         new Subject.Piece(shape.name()),
                         isWhole ? Level.WARNING : Level.STOP,
                         isWhole ? text : text + " What is not cut of it yet would differ from it.",
-                        "Take back for the rest what the cut piece does not have; or write"
-                                + " `spoilt: yes` with it, and it is planned anew."));
+                        "Take back for the rest what the cut piece does not have; or write `spoilt:"
+                                + " yes` with all that is cut of it so, and it is planned anew."));
     }
 
     private String words(List<Alteration> alterations) {
@@ -116,11 +117,11 @@ public record CutFindings(FitResult result, Tape tape) {
                         boolean longer = !lengthen.by().isNegative();
                         String pieces =
                                 lengthen.pieces().entrySet().stream()
-                                        .map(e -> e.getKey() + ": " + bare(e.getValue()))
+                                        .map(e -> Quoted.of(e.getKey()) + ": " + bare(e.getValue()))
                                         .collect(Collectors.joining(", "));
                         return "{"
                                 + (longer ? "lengthen: " : "shorten: ")
-                                + lengthen.line()
+                                + Quoted.of(lengthen.line())
                                 + ", by: "
                                 + bare(lengthen.by())
                                 + (pieces.isEmpty() ? "" : ", pieces: {" + pieces + "}")
@@ -129,7 +130,10 @@ public record CutFindings(FitResult result, Tape tape) {
 
                     @Override
                     public String widen(Alteration.Widen widen) {
-                        String edges = String.join(", ", widen.edges());
+                        String edges =
+                                widen.edges().stream()
+                                        .map(Quoted::of)
+                                        .collect(Collectors.joining(", "));
                         return "{"
                                 + (widen.by().isNegative() ? "narrow: " : "widen: ")
                                 + (widen.edges().size() > 1 ? "[" + edges + "]" : edges)

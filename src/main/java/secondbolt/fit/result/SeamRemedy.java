@@ -1,6 +1,7 @@
 package secondbolt.fit.result;
 
 import java.util.Optional;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -36,9 +37,9 @@ public record SeamRemedy(SeamCheck check, Pattern pattern, Tape tape) {
                         () ->
                                 longer.isNegative()
                                         ? "write the join as `{join: ["
-                                                + seam.second().value()
+                                                + Quoted.of(seam.second().value().toString())
                                                 + ", "
-                                                + seam.first().value()
+                                                + Quoted.of(seam.first().value().toString())
                                                 + "], ease: "
                                                 + BareLength.of(tape, longer.size())
                                                 + "}`"
@@ -67,7 +68,13 @@ public record SeamRemedy(SeamCheck check, Pattern pattern, Tape tape) {
     }
 
     private String join(EdgeSum other, EdgeSum band, Length laps) {
-        return "`{join: [" + other + ", " + band + "], laps: " + BareLength.of(tape, laps) + "}`";
+        return "`{join: ["
+                + Quoted.of(other.toString())
+                + ", "
+                + Quoted.of(band.toString())
+                + "], laps: "
+                + BareLength.of(tape, laps)
+                + "}`";
     }
 
     /** The side that is written first may be the band, or the lap be another than is written. */

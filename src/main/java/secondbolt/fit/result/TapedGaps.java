@@ -3,6 +3,8 @@ package secondbolt.fit.result;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.TapedGap;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
@@ -98,18 +100,23 @@ public record TapedGaps(List<TapedGap> gaps, List<SeamCheck> seams, Tape tape) {
                 + " if it begins above the line and ends below it. Write those edges in"
                 + " `crosses`, as in "
                 + written(gap)
-                + ", or `[]` for none.";
+                + ", or `none`.";
     }
 
     private String written(TapedGap gap) {
         Length at = gap.piece().lines().get(gap.name());
-        Set<String> edges = gap.line().crossing().isEmpty() ? Set.of("…") : gap.line().crossing();
+        String edges =
+                gap.line().crossing().isEmpty()
+                        ? "…"
+                        : gap.line().crossing().stream()
+                                .map(Quoted::of)
+                                .collect(Collectors.joining(", "));
         return "`lines: {"
-                + gap.name()
+                + Quoted.of(gap.name())
                 + ": {at: "
                 + BareLength.of(tape, at)
                 + ", crosses: ["
-                + String.join(", ", edges)
+                + edges
                 + "]}}`";
     }
 }

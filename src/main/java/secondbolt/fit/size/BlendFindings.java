@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import secondbolt.file.value.Quoted;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.wearer.ChosenSize;
 import secondbolt.worksheet.Finding;
@@ -18,6 +19,8 @@ import secondbolt.worksheet.Subject;
 final class BlendFindings {
     private static final Set<BodyMeasure> BLENDED =
             EnumSet.of(BodyMeasure.BUST, BodyMeasure.CHEST, BodyMeasure.WAIST, BodyMeasure.HIP);
+
+    private static final String BLANK = "…";
 
     private BlendFindings() {}
 
@@ -43,7 +46,11 @@ final class BlendFindings {
                                 + String.join(" ", size.redraw(Suggestions.sideSeam(input))),
                         "Write `size: {"
                                 + girths.entrySet().stream()
-                                        .map(e -> e.getKey().word() + ": " + e.getValue())
+                                        .map(
+                                                e ->
+                                                        e.getKey().word()
+                                                                + ": "
+                                                                + Quoted.of(e.getValue()))
                                         .collect(Collectors.joining(", "))
                                 + "}`, or keep one size and alter."));
     }
@@ -62,7 +69,7 @@ final class BlendFindings {
         String names = open.stream().map(BodyMeasure::word).collect(Collectors.joining(", "));
         Map<BodyMeasure, String> whole = new LinkedHashMap<>(size.blended());
         Map<BodyMeasure, String> nearest = choice.map(SizeChoice::nearest).orElse(Map.of());
-        open.forEach(measure -> whole.put(measure, nearest.getOrDefault(measure, "…")));
+        open.forEach(measure -> whole.put(measure, nearest.getOrDefault(measure, BLANK)));
         return Optional.of(
                 finding(
                         "size-blend-incomplete",
@@ -86,10 +93,15 @@ final class BlendFindings {
         return new Finding(code, new Subject.Whole("size"), level, text, remedy);
     }
 
+    /** A size, or what she has to fill in. */
+    private static String written(String size) {
+        return size.equals(BLANK) ? BLANK : Quoted.of(size);
+    }
+
     private static String flow(Map<BodyMeasure, String> sizes) {
         return Stream.of(BodyMeasure.values())
                 .filter(sizes::containsKey)
-                .map(measure -> measure.word() + ": " + sizes.get(measure))
+                .map(measure -> measure.word() + ": " + written(sizes.get(measure)))
                 .collect(Collectors.joining(", ", "{", "}"));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import secondbolt.file.value.Quoted;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
@@ -105,6 +106,12 @@ record LengthSuggestions(BodyDifferences differences, SuggestionWords words) {
                         by,
                         words.why(measure) + " " + action,
                         Optional.of(
-                                "- {" + verb + ": " + name + ", by: " + words.written(by) + "}")));
+                                "- {"
+                                        + verb
+                                        + ": "
+                                        + Quoted.of(name)
+                                        + ", by: "
+                                        + words.written(by)
+                                        + "}")));
     }
 }

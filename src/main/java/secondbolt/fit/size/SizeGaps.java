@@ -48,8 +48,8 @@ final class SizeGaps {
                     new Open(
                             "the pattern's size chart",
                             "the size to start from, and the alterations that follow",
-                            "Copy the body measurements printed with the pattern under `pattern:"
-                                    + " sizes`."));
+                            "Copy the body measurements printed with the pattern; write them under"
+                                    + " `pattern`, as `sizes`."));
         }
         if (input.sizes().finished().isEmpty() && !areOnPieces()) {
             open.add(
@@ -58,7 +58,7 @@ final class SizeGaps {
                             "the ease in it",
                             "Copy them from the pattern, or measure its pieces from seam to seam"
                                     + " without allowances and darts, all round; write them under"
-                                    + " `pattern: finished`."));
+                                    + " `pattern`, as `finished`."));
         }
     }
 

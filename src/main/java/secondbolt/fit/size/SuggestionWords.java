@@ -1,6 +1,7 @@
 package secondbolt.fit.size;
 
 import java.util.List;
+import secondbolt.file.value.Quoted;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.wearer.BodyMeasure;
@@ -56,7 +57,8 @@ record SuggestionWords(BodyDifferences differences) {
 
     /** Names as the file reads them. */
     static String written(List<String> names) {
-        return names.size() == 1 ? names.get(0) : "[" + String.join(", ", names) + "]";
+        List<String> quoted = names.stream().map(Quoted::of).toList();
+        return quoted.size() == 1 ? quoted.get(0) : "[" + String.join(", ", quoted) + "]";
     }
 
     /** An amount as the file reads it, without its sign: {@code 2.5 cm} or {@code 1 1/2 in}. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Sentence;
@@ -16,6 +15,10 @@ import secondbolt.worksheet.Sentence;
  * by the seams at the outside edges.
  */
 final class WidthSuggestions {
+    private static final String NO_SIDES =
+            " No edge is known yet to be a side seam: write under `pattern` which are, as `meaning:"
+                    + " {…: side}`, and a line to paste stands here.";
+
     private final BodyDifferences differences;
     private final SuggestionWords words;
     private final SizeInput input;
@@ -145,7 +148,7 @@ final class WidthSuggestions {
     private SizeResult.Suggestion width(Step step, boolean isAll) {
         String verb = step.by().isNegative() ? "narrow" : "widen";
         List<String> sides = input.pieces().sides();
-        String name = sides.isEmpty() ? Serves.SIDE.word() : SuggestionWords.written(sides);
+        String name = SuggestionWords.written(sides);
         String levels =
                 step.above()
                         .map(a -> ", from: " + level(a) + ", to: " + level(step.measure()))
@@ -161,13 +164,12 @@ final class WidthSuggestions {
                                 ? " Narrowing can wait for a fitting: cloth cut away does not come"
                                         + " back."
                                 : "")
-                        + (!sides.isEmpty()
-                                ? ""
-                                : " No piece has an edge named `"
-                                        + name
-                                        + "` yet: give the side seams that name on every piece that"
-                                        + " has them.");
-        return new SizeResult.Suggestion(step.measure(), step.by(), text, Optional.of(yaml));
+                        + (sides.isEmpty() ? NO_SIDES : "");
+        return new SizeResult.Suggestion(
+                step.measure(),
+                step.by(),
+                text,
+                sides.isEmpty() ? Optional.empty() : Optional.of(yaml));
     }
 
     private String level(BodyMeasure measure) {

@@ -2,6 +2,7 @@ package secondbolt.hem.plan;
 
 import java.util.List;
 import java.util.Optional;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.file.value.Placed;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
@@ -18,6 +19,7 @@ import secondbolt.worksheet.Convention;
  * @param fromFloor how high above the floor its fold stands when worn, if told
  * @param hang whether it hangs out before it is levelled, if told
  * @param placedJump how far the fold of a lining stands above the garment's, if it is sewn to it
+ * @param open what she wrote {@code unknown} for
  */
 public record Hem(
         List<Placed<PieceEdge>> on,
@@ -26,7 +28,8 @@ public record Hem(
         Optional<Garment> garment,
         Optional<Length> fromFloor,
         Optional<Hang> hang,
-        Optional<Placed<Length>> placedJump) {
+        Optional<Placed<Length>> placedJump,
+        List<LeftOpen> open) {
     /** What is turned under at the raw edge of a hem turned twice. */
     public static final Convention RAW_EDGE =
             new Convention(
@@ -37,6 +40,7 @@ public record Hem(
     /** Copies the edges and checks the depth. */
     public Hem {
         on = List.copyOf(on);
+        open = List.copyOf(open);
         if (placedDepth.isEmpty() && turned != Turned.FACED) {
             throw new IllegalArgumentException("depth must be told of a hem turned " + turned);
         }

@@ -1,5 +1,6 @@
 package secondbolt.hem.plan;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import secondbolt.file.value.LengthRange;
 import secondbolt.file.value.Placed;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
+import secondbolt.worksheet.Convention;
 
 /** The {@code hems} section of the project file: its keys, and how they are read. */
 public final class HemSection {
@@ -35,20 +37,27 @@ public final class HemSection {
                     "[front.hem, back.hem]");
     private static final Key<Length> DEPTH =
             Key.optional(
-                    "depth",
-                    Forms.length(
-                            LengthRange.of("2 mm", "30 cm"), ", which the cutting line follows"),
-                    "How deep the finished hem is, from the fold to where it is sewn; of a faced"
-                            + " one how deep the facing is. Needed unless it is faced.",
-                    "2");
+                            "depth",
+                            Forms.length(
+                                    LengthRange.of("2 mm", "30 cm"),
+                                    ", which the cutting line follows"),
+                            "How deep the finished hem is, from the fold to where it is sewn; of a faced"
+                                    + " one how deep the facing is. Needed unless it is faced.",
+                            "2")
+                    .asking(
+                            "Pin the hem up on the wearer at two depths, look at how it falls, and"
+                                    + " measure the one she likes; or look up what is usual for the"
+                                    + " garment.");
     private static final Key<Hem.Turned> TURNED =
             Key.required(
-                    "turned",
-                    Forms.choice(Hem.Turned.values(), Hem.Turned::word),
-                    "Once with a flat finished edge; blind, the same with stitches that do not show"
-                            + " outside; twice with its raw edge turned under; narrow, turned two"
-                            + " times by its depth; or faced.",
-                    "twice");
+                            "turned",
+                            Forms.choice(Hem.Turned.values(), Hem.Turned::word),
+                            "Once with a flat finished edge; blind, the same with stitches that do not show"
+                                    + " outside; twice with its raw edge turned under; narrow, turned two"
+                                    + " times by its depth; or faced.",
+                            "twice")
+                    .asking(
+                            "Try it on a scrap of the cloth: once is flattest, twice is strongest.");
     private static final Key<Garment> FOR =
             Key.optional(
                     "for",
@@ -99,6 +108,13 @@ public final class HemSection {
                     "Depth and turns of each hem, under a name of your own.",
                     "{hem: {on: [front.hem, back.hem], depth: 2, turned: twice}}");
 
+    /** The deepest that is common on clothes of which nothing is told: what is cut can be less. */
+    private static final Convention DEEP =
+            Convention.common(Length.ofInches(2, 1), Length.ofMillimetres(50));
+
+    private static final Convention NARROW =
+            Convention.common(Length.ofInches(1, 4), Length.ofMillimetres(6));
+
     private HemSection() {}
 
     private static Form<Hem> form() {
@@ -117,14 +133,37 @@ public final class HemSection {
                 .filter(h -> h >= 1 && h <= MOST_HOURS);
     }
 
+    private static Optional<Placed<Length>> depth(Fields fields, Hem.Turned turned) {
+        Optional<Convention> usual =
+                fields.get(FOR).stream()
+                        .flatMap(garment -> garment.usual().stream())
+                        .map(Garment.Usual::most)
+                        .max(Comparator.comparing(most -> most.on(fields.tape())));
+        boolean isNarrow = turned == Hem.Turned.NARROW;
+        Convention most = isNarrow ? NARROW : usual.orElse(DEEP);
+        Length deep = most.on(fields.tape());
+        String source =
+                isNarrow || usual.isEmpty()
+                        ? most.source()
+                        : "the deepest that is usual, " + most.source();
+        return fields.orMeanwhile(DEPTH, deep, fields.tape().print(deep) + " (" + source + ")")
+                .map(length -> new Placed<>(length, fields.place(DEPTH)));
+    }
+
     private static Optional<Hem> hem(Fields fields) {
-        Hem.Turned turned = fields.require(TURNED);
-        Optional<Placed<Length>> depth = fields.getPlaced(DEPTH);
+        Hem.Turned turned =
+                fields.orMeanwhile(
+                                TURNED,
+                                Hem.Turned.TWICE,
+                                "twice, which takes the most cloth (common practice, no source)")
+                        .orElseThrow();
+        Optional<Placed<Length>> depth =
+                turned == Hem.Turned.FACED ? fields.getPlaced(DEPTH) : depth(fields, turned);
         if (depth.isEmpty() && turned != Hem.Turned.FACED) {
             fields.tell(
                     fields.place(),
                     "a hem turned " + turned.word() + " without `depth`",
-                    "`depth: 2`, from the fold to where it is sewn");
+                    DEPTH.line(fields.tape()) + ", from the fold to where it is sewn");
             return Optional.empty();
         }
         return Optional.of(
@@ -135,6 +174,7 @@ public final class HemSection {
                         fields.get(FOR),
                         fields.get(FROM_FLOOR),
                         fields.get(HANG),
-                        fields.getPlaced(JUMP)));
+                        fields.getPlaced(JUMP),
+                        fields.leftOpen()));
     }
 }

@@ -22,9 +22,11 @@ final class LineKeys {
     private static final Key<List<String>> CROSSES =
             Key.required(
                     "crosses",
-                    ListForm.of("edges", Forms.text(60), 0, 60),
+                    Forms.either(
+                            ListForm.of("edges", Forms.text(60), 0, 60),
+                            Forms.none(List.<String>of())),
                     "For a piece known by tape, the edges of the `box` that the line crosses, which"
-                            + " change with it; all its others stay. `[]` if it crosses none that is"
+                            + " change with it; all its others stay. `none` if it crosses none that is"
                             + " taped. A drawn piece shows it.",
                     "[side, centre front]");
 

@@ -53,9 +53,9 @@ public final class PieceKeys {
     private static final Key<Map<String, Length>> ALLOWANCE =
             Key.optional(
                     "allowance",
-                    NamedForm.of("edge", lengthOrNone()),
+                    Forms.either(NamedForm.of("edge", lengthOrNone()), doubtful()),
                     "Seam allowances that differ from the pattern's, by edge; `none` of an edge"
-                            + " that is bound, or cut on its line.",
+                            + " that is bound, or cut where it is sewn.",
                     "{neckline: 0.6}");
 
     public static final Form<Piece> FORM =
@@ -70,20 +70,38 @@ public final class PieceKeys {
         return Forms.either(Forms.length(LengthRange.of("0 mm", "15 cm")), Forms.none(Length.ZERO));
     }
 
+    /** No allowance anywhere, or none that differs: two cuts, so it is asked. */
+    private static Form<Map<String, Length>> doubtful() {
+        return Forms.refused(
+                NONE,
+                "`allowance: {neckline: none}`, edge by edge, where none is added; nothing where"
+                        + " the pattern's own holds");
+    }
+
     /** So many of each cloth, by the role it has. */
     private static Form<Map<Role, Piece.Cut>> byCloth() {
-        Map<Role, Key<Piece.Cut>> keys = new EnumMap<>(Role.class);
+        Map<Role, Key<Optional<Piece.Cut>>> keys = new EnumMap<>(Role.class);
         for (Role role : Role.values()) {
             keys.put(
                     role,
-                    Key.optional(role.word(), CutForm.COUNT, "How many of " + role + ".", "2"));
+                    Key.optional(
+                            role.word(),
+                            Forms.either(
+                                    Forms.map(CutForm.COUNT, Optional::of),
+                                    Forms.none(Optional.<Piece.Cut>empty())),
+                            "How many of " + role + ".",
+                            "2"));
         }
         return MapForm.of(
                 "the cloths a piece is cut from",
                 List.copyOf(keys.values()),
                 fields -> {
                     Map<Role, Piece.Cut> cuts = new LinkedHashMap<>();
-                    keys.forEach((role, key) -> fields.get(key).ifPresent(c -> cuts.put(role, c)));
+                    keys.forEach(
+                            (role, key) ->
+                                    fields.get(key)
+                                            .flatMap(c -> c)
+                                            .ifPresent(c -> cuts.put(role, c)));
                     return Optional.of(cuts);
                 });
     }

@@ -109,7 +109,10 @@ public final class ExtentKeys {
         }
         AcrossAlong<Length> size = extent.size();
         if (size.across().isShorterThan(SMALLEST) || size.along().isShorterThan(SMALLEST)) {
-            fields.tell(OUTLINE, "an outline smaller than 5 cm", "a cloth of 5 cm to 20 m");
+            fields.tell(
+                    OUTLINE,
+                    "an outline smaller than " + fields.tape().print(SMALLEST),
+                    "a cloth of " + SIDES.words(fields.tape()));
             return Optional.empty();
         }
         return Optional.of(Answer.known(extent));

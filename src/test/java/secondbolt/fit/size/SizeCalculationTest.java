@@ -11,6 +11,7 @@ import secondbolt.figure.Figures;
 import secondbolt.file.json.Json;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.wearer.ChosenSize;
 import secondbolt.wearer.Passage;
@@ -190,6 +191,29 @@ class SizeCalculationTest {
         return result.suggestions().stream().flatMap(s -> s.yaml().stream()).toList();
     }
 
+    /** How much the side is to be altered; there is no line to paste while no side is known. */
+    private static List<String> widths(SizeResult result) {
+        assertEquals(List.of(), yaml(result));
+        return result.suggestions().stream()
+                .map(
+                        s ->
+                                (s.by().isNegative() ? "narrow by " : "widen by ")
+                                        + Tape.CENTIMETRE.print(s.by().size()))
+                .toList();
+    }
+
+    @Test
+    void asksWhichEdgesAreTheSideBeforeALineIsPasted() {
+        String asked =
+                work(
+                                "wearer: {age: adult, measurements: {bust: 98, high bust: 94}}",
+                                "pattern: {size: M, sizes: {size: [M], bust: [103]}}")
+                        .suggestions()
+                        .get(0)
+                        .text();
+        assertTrue(asked.contains("as `meaning: {…: side}`"), asked);
+    }
+
     /**
      * By the chart the size is 5 cm larger at the bust than the body; the least ease of any source
      * is 1 1/2 in, 3.8 cm on a metric tape (Central Washington University costume text, ch. 16).
@@ -198,26 +222,26 @@ class SizeCalculationTest {
     void narrowsNoFurtherThanTheFinishedGarmentHasEase() {
         String wearer = "wearer: {age: adult, measurements: {bust: 98, high bust: 94}}";
         String pattern = "pattern: {size: M, sizes: {size: [M], bust: [103]}";
-        assertEquals(List.of("- {narrow: side, by: 5 cm}"), yaml(work(wearer, pattern + "}")));
+        assertEquals(List.of("narrow by 5 cm"), widths(work(wearer, pattern + "}")));
         assertEquals(
-                List.of("- {narrow: side, by: 5 cm}"),
-                yaml(work(wearer, pattern + ", finished: {bust: 117}}")));
+                List.of("narrow by 5 cm"),
+                widths(work(wearer, pattern + ", finished: {bust: 117}}")));
         SizeResult close = work(wearer, pattern + ", finished: {bust: 103}}");
-        assertEquals(List.of("- {narrow: side, by: 1.2 cm}"), yaml(close));
+        assertEquals(List.of("narrow by 1.2 cm"), widths(close));
         assertTrue(
                 close.suggestions().get(0).text().contains("it is 5 cm larger than the body there"),
                 close.suggestions().get(0).text());
-        assertEquals(List.of(), yaml(work(wearer, pattern + ", finished: {bust: 102}}")));
+        assertEquals(List.of(), widths(work(wearer, pattern + ", finished: {bust: 102}}")));
         assertEquals(
-                List.of("- {widen: side, by: 2.8 cm}"),
-                yaml(work(wearer, pattern + ", finished: {bust: 99}}")));
+                List.of("widen by 2.8 cm"),
+                widths(work(wearer, pattern + ", finished: {bust: 99}}")));
     }
 
     @Test
     void aChildsGarmentIsNotNarrowedBelowTheChild() {
         assertEquals(
-                List.of("- {narrow: side, by: 1 cm}"),
-                yaml(
+                List.of("narrow by 1 cm"),
+                widths(
                         work(
                                 "wearer: {age: 6, measurements: {chest: 60}}",
                                 "pattern: {size: M, sizes: {size: [M], chest: [64]},"
@@ -228,8 +252,8 @@ class SizeCalculationTest {
     @Test
     void countsAFinishedGirthThatTheChartHasNoRowFor() {
         assertEquals(
-                List.of("- {narrow: side, by: 0.6 cm}"),
-                yaml(
+                List.of("narrow by 0.6 cm"),
+                widths(
                         work(
                                 "wearer: {age: adult, measurements: {bust: 98, high bust: 94,"
                                         + " hip: 106}}",
