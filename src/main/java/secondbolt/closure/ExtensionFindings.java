@@ -131,9 +131,9 @@ final class ExtensionFindings {
                                     + ", on either side.",
                             "Draw the edge "
                                     + tape.printSmall(result.closure().extension())
-                                    + " farther out, its facing with it, and write `drawn to:"
-                                    + " finished edge`; or sew on a band that has it, and write"
-                                    + " `drawn to: band`."));
+                                    + " farther out, its facing with it, and write that it is drawn to its"
+                                    + " finished edge; or sew on a band that has it, and write that"
+                                    + " it is drawn to the band."));
         }
     }
 

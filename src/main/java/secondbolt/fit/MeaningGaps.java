@@ -129,15 +129,15 @@ record MeaningGaps(FitResult result, MadeMeasures made, SizeResult size) {
         List<String> brings = new ArrayList<>();
         if (!isLong) {
             brings.add(
-                    "how long it is: `shoulder` for a top, `cap` for a sleeve, `waist` for a skirt"
-                            + " or trousers, with the edge down to the end as `side`, `inseam`,"
-                            + " `outseam` or `underarm`, and the end as `hem` or `wrist`");
+                    "how long it is: shoulder for a top, cap for a sleeve, waist for a skirt"
+                            + " or trousers, with the edge down to the end as side, inseam,"
+                            + " outseam or underarm, and the end as hem or wrist");
         }
         if (!isRound) {
             brings.add(
-                    "how far round it goes: `waist`, `hem` or `wrist`, with what is sewn up beside"
-                            + " it as `side`, `inseam`, `outseam`, `centre back` or `underarm`; round"
-                            + " under the arms, `armhole` and `side`");
+                    "how far round it goes: waist, hem or wrist, with what is sewn up beside"
+                            + " it as side, inseam, outseam, centre back or underarm; round"
+                            + " under the arms, armhole and side");
         }
         return Optional.of(
                 new Open(
@@ -155,7 +155,7 @@ record MeaningGaps(FitResult result, MadeMeasures made, SizeResult size) {
                                         .collect(Collectors.joining(". ", "", "."))));
     }
 
-    /** The names of edges of drawn pieces of which nothing is known; of shaped pieces, if any. */
+    /** The names of edges of drawn pieces of which nothing is known, rectangles left out. */
     private List<String> unknown() {
         Set<String> names = new TreeSet<>();
         result.pieces().stream()
@@ -167,8 +167,8 @@ record MeaningGaps(FitResult result, MadeMeasures made, SizeResult size) {
                             piece.fold().ifPresent(names::remove);
                         });
         names.removeIf(name -> meanings().isKnown(List.of(name)));
-        List<String> shaped = names.stream().filter(n -> !OF_RECTANGLES.contains(n)).toList();
-        return shaped.isEmpty() ? List.copyOf(names) : shaped;
+        names.removeAll(OF_RECTANGLES);
+        return List.copyOf(names);
     }
 
     private Optional<Open> open(Alteration alteration) {

@@ -173,8 +173,8 @@ class MeaningOfFiguresTest {
         assertTrue(open.get(0).blocks().contains("how long and how far round it will be"));
         String findOut = open.get(0).findOut();
         assertTrue(findOut.contains("`meaning: {bajo: …}`"), findOut);
-        assertTrue(findOut.contains("How long it is: `shoulder`"), findOut);
-        assertTrue(findOut.contains("How far round it goes: `waist`"), findOut);
+        assertTrue(findOut.contains("How long it is: shoulder"), findOut);
+        assertTrue(findOut.contains("How far round it goes: waist"), findOut);
     }
 
     /** What the hint names brings both, and the hint is gone. */
