@@ -154,7 +154,19 @@ class FitSizeTest {
         assertEquals("16 by waist", started("bust: 92, waist: 80", "waist", "side"));
     }
 
+    /** A bodice with a waist seam, its shoulders unnamed: the finished bust says what it is. */
+    @Test
+    void startsFromTheBustWhereAFinishedBustIsTold() {
+        assertEquals(
+                "14 by bust",
+                started("bust: 92, waist: 80, hip: 106", "waist", "side", "finished: {bust: 98}"));
+    }
+
     private static String started(String body, String top, String side) {
+        return started(body, top, side, "");
+    }
+
+    private static String started(String body, String top, String side, String finished) {
         String text =
                 """
                 title: Of one range
@@ -163,11 +175,12 @@ class FitSizeTest {
                 pattern:
                   rights: mine
                   sizes: {size: [14, 16, 18], bust: [92, 96, 100], waist: [76, 80, 84], hip: [98, 102, 106]}
+                  %s
                   pieces:
                     front: {cut: pair, outline: [{start: [0, 0]}, {edge: %s, to: [28, 0]},
                       {edge: %s, to: [28, 70]}, {edge: hem, to: [0, 70]}, {edge: middle, to: start}]}
                 """
-                        .formatted(body, top, side);
+                        .formatted(body, finished, top, side);
         FitResult fit = WrittenPattern.of(text).sound();
         WrittenProject project =
                 WrittenProject.read(SourceFile.of("test.yaml", text), new Mistakes()).orElseThrow();

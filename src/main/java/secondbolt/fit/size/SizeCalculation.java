@@ -28,7 +28,7 @@ public final class SizeCalculation {
                                                                 SizeChoice.of(
                                                                         chart,
                                                                         w,
-                                                                        input.pieces().made(),
+                                                                        input.made(),
                                                                         input.least())));
         Optional<ChosenSize> size =
                 input.sizes()
