@@ -3,16 +3,20 @@ package secondbolt.closure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.closure.fastening.Fastening;
 import secondbolt.closure.fastening.Overlap;
 import secondbolt.closure.row.ClosureResult;
+import secondbolt.file.value.Placed;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.pattern.EdgeSum;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Sentence;
+import secondbolt.worksheet.Subject;
 
-/** Whether the extension of a closure carries its fasteners. */
+/** Whether the extension of a closure carries its fasteners, and is there at all. */
 final class ExtensionFindings {
     /**
      * Source: dressmakers' association standards: at least half the diameter and a quarter inch.
@@ -32,6 +36,12 @@ final class ExtensionFindings {
 
     List<Finding> findings() {
         extension();
+        result.closure()
+                .placket()
+                .edges()
+                .map(Placed::value)
+                .filter(edges -> result.closure().extension().isPositive())
+                .ifPresent(this::drawn);
         return List.copyOf(findings);
     }
 
@@ -83,6 +93,47 @@ final class ExtensionFindings {
                             + tape.printSmall(wanted.roundedUpTo(tape.mark()))
                             + ".",
                     widen(wanted, seen));
+        }
+    }
+
+    /** Whether there is cloth for the extension on the piece the closure lies on. */
+    private void drawn(EdgeSum edges) {
+        Optional<Overlap.DrawnTo> to = result.closure().overlap().drawnTo();
+        String wide = tape.printSmallBoth(result.closure().extension());
+        String many = fastening.kind().word();
+        if (to.isEmpty()) {
+            tell(
+                    "extension-not-told-drawn",
+                    Level.CAUTION,
+                    "Taken for granted: "
+                            + edges.words()
+                            + " is drawn to its finished edge, "
+                            + wide
+                            + " past the line of the "
+                            + many
+                            + ". Drawn only to that line it has no cloth under them.",
+                    "If so, write `drawn to: finished edge` with the closure; `drawn to: band` if a"
+                            + " band is sewn on that has it; if not, `drawn to: centre line`, and"
+                            + " draw it out before you cut.");
+        } else if (to.get() == Overlap.DrawnTo.CENTRE_LINE) {
+            findings.add(
+                    new Finding(
+                            "extension-not-on-the-piece",
+                            new Subject.Edges(edges.words(), Set.copyOf(edges.pieceEdges())),
+                            Level.STOP,
+                            Sentence.capital(edges.words())
+                                    + " is drawn to the line of the "
+                                    + many
+                                    + " only: past it there is no cloth for the extension of "
+                                    + wide
+                                    + " of "
+                                    + result.name()
+                                    + ", on either side.",
+                            "Draw the edge "
+                                    + tape.printSmall(result.closure().extension())
+                                    + " farther out, its facing with it, and write that it is drawn to its"
+                                    + " finished edge; or sew on a band that has it, and write that"
+                                    + " it is drawn to the band."));
         }
     }
 

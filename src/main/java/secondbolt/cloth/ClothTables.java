@@ -44,7 +44,12 @@ record ClothTables(String name, Tape tape) {
     }
 
     private Table.Cell fromTo(Length from, Length to) {
-        return Table.Cell.of(Both.of(tape, t -> t.print(from) + " to " + t.print(to)));
+        return Table.Cell.of(Both.of(tape, t -> fromTo(t.print(from), t.print(to))));
+    }
+
+    /** What is smaller than a mark of the tape lies at one place of it. */
+    private static String fromTo(String from, String to) {
+        return from.equals(to) ? "at " + to : from + " to " + to;
     }
 
     private static String use(Flaw flaw) {

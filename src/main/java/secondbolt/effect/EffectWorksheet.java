@@ -89,8 +89,20 @@ record EffectWorksheet(List<AlterationEffects> effects, Tape tape) {
         return List.of(
                 Table.Cell.of(what),
                 Table.Cell.of(before.own()),
-                Table.Cell.of(new Both(after.own(), before.other() + " to " + after.other())),
+                Table.Cell.of(new Both(own(before, after), other(before, after))),
                 Table.Cell.of(change));
+    }
+
+    /** What changes by less than a mark may print alike. */
+    private static String own(Both before, Both after) {
+        return after.own() + (before.own().equals(after.own()) ? ", to the nearest mark" : "");
+    }
+
+    /** Two values that the other tape prints alike are no change from the one to the other. */
+    private static String other(Both before, Both after) {
+        return before.other().equals(after.other())
+                ? "both " + after.other() + ", to the nearest mark"
+                : before.other() + " to " + after.other();
     }
 
     private static String signed(boolean less, String amount) {

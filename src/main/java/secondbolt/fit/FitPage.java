@@ -188,6 +188,9 @@ record FitPage(Pattern pattern, Tape tape) {
         if (seam.isGathered()) {
             meant.add("gathered " + seam.gather().toPlainString() + " to 1");
         }
+        if (seam.isLapped()) {
+            meant.add("laps " + tape.print(seam.laps()));
+        }
         return String.join(", ", meant);
     }
 

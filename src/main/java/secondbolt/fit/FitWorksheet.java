@@ -75,7 +75,7 @@ public record FitWorksheet(
     }
 
     private Notes notes() {
-        MeaningGaps meanings = MeaningGaps.of(result, size);
+        MeaningGaps meanings = new MeaningGaps(result, made, size);
         TapedGaps taped = TapedGaps.of(result, tape);
         List<Finding> findings = new ArrayList<>(FitFindings.of(result, made, openings, tape));
         findings.addAll(size.findings());

@@ -9,6 +9,7 @@ import secondbolt.file.value.BareLength;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.result.FitResult;
+import secondbolt.fit.result.SeamRemedy;
 import secondbolt.fit.seam.SeamCheck;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -63,19 +64,20 @@ record LeftOut(String text, String remedy) {
     }
 
     private static Guess guess(SeamCheck check, FitResult result, Altered altered, Tape tape) {
+        SeamRemedy remedy = new SeamRemedy(check, result.pattern(), tape);
         return altered.alteration()
                 .accept(
                         new Alteration.Visitor<Guess>() {
                             @Override
                             public Guess lengthen(Alteration.Lengthen lengthen) {
                                 return LackingLine.of(check, result, lengthen, tape)
-                                        .or(() -> ofAnotherAmount(check, result, lengthen, tape))
-                                        .orElseGet(() -> ofSides(check, altered, tape));
+                                        .or(() -> ofAnotherAmount(remedy, result, lengthen))
+                                        .orElseGet(() -> ofSides(remedy, altered));
                             }
 
                             @Override
                             public Guess widen(Alteration.Widen widen) {
-                                return ofSides(check, altered, tape);
+                                return ofSides(remedy, altered);
                             }
                         });
     }
@@ -101,7 +103,8 @@ record LeftOut(String text, String remedy) {
 
     /** A piece that is lengthened by an amount of its own, if the seam would meet without it. */
     private static Optional<Guess> ofAnotherAmount(
-            SeamCheck check, FitResult result, Alteration.Lengthen lengthen, Tape tape) {
+            SeamRemedy remedy, FitResult result, Alteration.Lengthen lengthen) {
+        SeamCheck check = remedy.check();
         List<EdgeSum.Term> own = new ArrayList<>();
         double changeMm = 0;
         for (EdgeSum.Term term : terms(check)) {
@@ -116,11 +119,12 @@ record LeftOut(String text, String remedy) {
         boolean mends = leftMm <= check.allowed().millimetres();
         return own.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Guess(ownAmount(check, lengthen, own, tape), mends));
+                : Optional.of(new Guess(ownAmount(remedy, lengthen, own), mends));
     }
 
     private static LeftOut ownAmount(
-            SeamCheck check, Alteration.Lengthen lengthen, List<EdgeSum.Term> own, Tape tape) {
+            SeamRemedy remedy, Alteration.Lengthen lengthen, List<EdgeSum.Term> own) {
+        Tape tape = remedy.tape();
         String amounts =
                 own.stream()
                         .map(EdgeSum.Term::piece)
@@ -140,31 +144,14 @@ record LeftOut(String text, String remedy) {
                 "Take "
                         + names
                         + " out of its `pieces`; or, if the difference is meant, "
-                        + easeRemedy(check, tape)
+                        + remedy.asMeant()
                         + ".");
     }
 
-    /** The key that makes the seam meet as it is. */
-    private static String easeRemedy(SeamCheck check, Tape tape) {
-        Seam seam = check.seam();
-        if (seam.isGathered()) {
-            return "measure again and write `gather` as it is now";
-        }
-        Length longer = seam.ease().plus(check.after().difference());
-        return longer.isNegative()
-                ? "write the join as `{join: ["
-                        + Quoted.of(seam.second().value().toString())
-                        + ", "
-                        + Quoted.of(seam.first().value().toString())
-                        + "], ease: "
-                        + BareLength.of(tape, longer.size())
-                        + "}`"
-                : "write `ease: " + BareLength.of(tape, longer) + "` on this join";
-    }
-
     /** What became of both sides, where no piece can be named that lacks a line. */
-    private static Guess ofSides(SeamCheck check, Altered altered, Tape tape) {
-        Seam seam = check.seam();
+    private static Guess ofSides(SeamRemedy remedy, Altered altered) {
+        Tape tape = remedy.tape();
+        Seam seam = remedy.check().seam();
         double firstMm = gainMm(seam.first().value(), altered);
         double secondMm = gainMm(seam.second().value(), altered);
         boolean isFirstStill = Math.abs(firstMm) < Math.abs(secondMm);
@@ -183,20 +170,15 @@ record LeftOut(String text, String remedy) {
                                     + changed(seam.second().value(), secondMm, tape)
                                     + ".",
                             "Change both by as much; or, if the difference is meant, "
-                                    + easeRemedy(check, tape)
+                                    + remedy.asMeant()
                                     + "."),
                     false);
         }
-        return new Guess(followed(moved, still, words, altered, check, tape), false);
+        return new Guess(followed(moved, still, words, altered, remedy), false);
     }
 
     private static LeftOut followed(
-            EdgeSum moved,
-            EdgeSum still,
-            String words,
-            Altered altered,
-            SeamCheck check,
-            Tape tape) {
+            EdgeSum moved, EdgeSum still, String words, Altered altered, SeamRemedy remedy) {
         String piece = still.terms().get(0).piece();
         return altered.alteration()
                 .accept(
@@ -215,7 +197,7 @@ record LeftOut(String text, String remedy) {
                                                 + still
                                                 + " by as much; or, if the difference is"
                                                 + " meant, "
-                                                + easeRemedy(check, tape)
+                                                + remedy.asMeant()
                                                 + ".");
                             }
 

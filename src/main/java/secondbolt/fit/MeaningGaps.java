@@ -5,12 +5,18 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.made.AddedMeasures;
+import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeCalculation;
 import secondbolt.fit.size.SizeResult;
+import secondbolt.garment.Role;
 import secondbolt.garment.Serves;
 import secondbolt.pattern.Alteration;
 import secondbolt.pattern.Meaning;
@@ -18,17 +24,18 @@ import secondbolt.pattern.Meanings;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Open;
+import secondbolt.worksheet.Sentence;
 
 /**
  * What the figures of the fit take for granted, or leave open, of what edges and lines serve.
  *
  * @param result the pattern, altered
+ * @param made what its pieces measure
  * @param size the wearer beside it
  */
-record MeaningGaps(FitResult result, SizeResult size) {
-    static MeaningGaps of(FitResult result, SizeResult size) {
-        return new MeaningGaps(result, size);
-    }
+record MeaningGaps(FitResult result, MadeMeasures made, SizeResult size) {
+    /** What a rectangle's edges are called, which says nothing of the body. */
+    private static final Set<String> OF_RECTANGLES = Set.of("top", "bottom", "left", "right");
 
     private Meanings meanings() {
         return result.pattern().meanings();
@@ -98,9 +105,70 @@ record MeaningGaps(FitResult result, SizeResult size) {
                 .anyMatch(m -> measures.contains(m.name()));
     }
 
-    /** Alterations that no figure counts, because it is not known what they are made at. */
+    /** What no figure counts, because it is not known what an edge or a line serves. */
     List<Open> open() {
-        return result.alterations().stream().flatMap(a -> open(a).stream()).distinct().toList();
+        return Stream.concat(
+                        unmeasured().stream(),
+                        result.alterations().stream().flatMap(a -> open(a).stream()))
+                .distinct()
+                .toList();
+    }
+
+    /**
+     * A garment's pieces that measure nothing, or nothing round or along, while it is not known
+     * what some of their edges serve: their names may be of another language than the trade's
+     * words.
+     */
+    private Optional<Open> unmeasured() {
+        boolean isLong = !made.lengths().isEmpty();
+        boolean isRound = !made.girths().isEmpty();
+        List<String> names = unknown();
+        if (size.measurements().isEmpty() || names.isEmpty() || (isLong && isRound)) {
+            return Optional.empty();
+        }
+        List<String> brings = new ArrayList<>();
+        if (!isLong) {
+            brings.add(
+                    "how long it is: shoulder for a top, cap for a sleeve, waist for a skirt"
+                            + " or trousers, with the edge down to the end as side, inseam,"
+                            + " outseam or underarm, and the end as hem or wrist");
+        }
+        if (!isRound) {
+            brings.add(
+                    "how far round it goes: waist, hem or wrist, with what is sewn up beside"
+                            + " it as side, inseam, outseam, centre back or underarm; round"
+                            + " under the arms, armhole and side");
+        }
+        return Optional.of(
+                new Open(
+                        "what the edges " + String.join(", ", names) + " serve",
+                        (isLong || isRound
+                                        ? (isLong ? "how far round" : "how long")
+                                        : "how long and how far round")
+                                + " it will be: no such measure of the pieces is shown, and the"
+                                + " ease is not held against them",
+                        "Write under `pattern` what they serve, as in `meaning: {"
+                                + Quoted.of(names.get(0))
+                                + ": …}`. "
+                                + brings.stream()
+                                        .map(Sentence::capital)
+                                        .collect(Collectors.joining(". ", "", "."))));
+    }
+
+    /** The names of edges of drawn pieces of which nothing is known, rectangles left out. */
+    private List<String> unknown() {
+        Set<String> names = new TreeSet<>();
+        result.pieces().stream()
+                .filter(piece -> piece.cuts().containsKey(Role.MAIN))
+                .filter(piece -> piece.shape().asDrawn().isPresent())
+                .forEach(
+                        piece -> {
+                            names.addAll(piece.shape().edgeNames());
+                            piece.fold().ifPresent(names::remove);
+                        });
+        names.removeIf(name -> meanings().isKnown(List.of(name)));
+        names.removeAll(OF_RECTANGLES);
+        return List.copyOf(names);
     }
 
     private Optional<Open> open(Alteration alteration) {

@@ -1,12 +1,15 @@
 package secondbolt.fit;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import secondbolt.file.value.BareLength;
 import secondbolt.file.value.Quoted;
+import secondbolt.fit.result.BandFindings;
+import secondbolt.fit.result.CapFindings;
 import secondbolt.fit.result.FitResult;
+import secondbolt.fit.result.SeamRemedy;
+import secondbolt.fit.result.SeamWords;
 import secondbolt.fit.result.TapedGaps;
 import secondbolt.fit.seam.CapEase;
 import secondbolt.fit.seam.SeamCheck;
@@ -14,11 +17,8 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Pattern;
-import secondbolt.pattern.Seam;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
-import secondbolt.worksheet.Sentence;
-import secondbolt.worksheet.Subject;
 
 /**
  * What a maker should know of a seam that does not meet, or of which that is not known.
@@ -39,20 +39,19 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
     /** What is to be said of a seam; nothing if it meets. */
     Optional<Finding> of(SeamCheck check) {
         if (check.isStretchedOn()) {
-            return Optional.of(stretchedOn(check));
+            return Optional.of(new BandFindings(check, tape).stretchedOn());
         }
         if (check.meets()) {
             return CapEase.of(check, result.pattern())
                     .filter(cap -> cap.isMuch(tape) && !check.seam().isGathered())
-                    .map(cap -> muchEase(check, cap));
+                    .map(cap -> new CapFindings(check, cap, tape).muchEase());
         }
-        return Optional.of(check.isKnown() ? off(check, amounts(check)) : open(check));
+        return Optional.of(
+                check.isKnown() ? off(check, new SeamWords(check, tape).amounts()) : open(check));
     }
 
-    private static Finding told(
-            SeamCheck check, String code, Level level, String text, String remedy) {
-        Subject seam = new Subject.Edges(check.seam().words(), check.seam().edges());
-        return new Finding(code, seam, level, text, remedy);
+    private Finding told(SeamCheck check, String code, Level level, String text, String remedy) {
+        return new SeamWords(check, tape).told(code, level, text, remedy);
     }
 
     /** A seam that no longer meets with what is cut as it is. */
@@ -61,7 +60,8 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 check,
                 "seam-apart-as-cut",
                 Level.STOP,
-                "With what is cut as it is, this seam no longer meets: " + amounts(check),
+                "With what is cut as it is, this seam no longer meets: "
+                        + new SeamWords(check, tape).amounts(),
                 "Take back for the other side what the cut piece does not have, or write `spoilt:"
                         + " yes` with all that is cut of it, and it is planned anew.");
     }
@@ -106,56 +106,9 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 gaps.findOut(check.open()));
     }
 
-    private Finding stretchedOn(SeamCheck check) {
-        boolean isFirst = check.after().isFirstShortBand();
-        SeamCheck.Sides sides = check.after();
-        Length band = isFirst ? sides.first() : sides.second();
-        Length edge = isFirst ? sides.second() : sides.first();
-        Length reach = isFirst ? sides.firstReach() : sides.secondReach();
-        EdgeSum strip = (isFirst ? check.seam().first() : check.seam().second()).value();
-        EdgeSum other = (isFirst ? check.seam().second() : check.seam().first()).value();
-        return told(
-                check,
-                "seam-stretched-on",
-                Level.NOTE,
-                Sentence.capital(strip.words())
-                        + ", "
-                        + tape.printBoth(band)
-                        + ", is stretched on to "
-                        + other.words()
-                        + ", "
-                        + tape.printBoth(edge)
-                        + "; it stretches as far as "
-                        + tape.printBoth(reach)
-                        + ".",
-                "Mark both in quarters, pin quarter to quarter, and stretch the band only.");
-    }
-
-    /** A band of a knit that does not reach. */
-    private Finding tooShort(SeamCheck check) {
-        boolean isFirst = check.after().isFirstShortBand();
-        SeamCheck.Sides sides = check.after();
-        EdgeSum band = (isFirst ? check.seam().first() : check.seam().second()).value();
-        Length edge = isFirst ? sides.second() : sides.first();
-        Length reach = isFirst ? sides.firstReach() : sides.secondReach();
-        return told(
-                check,
-                "seam-band-too-short",
-                Level.STOP,
-                Sentence.capital(band.words())
-                        + ", "
-                        + tape.printBoth(isFirst ? sides.first() : sides.second())
-                        + ", is to be stretched on to "
-                        + tape.printBoth(edge)
-                        + ", but stretches only as far as "
-                        + tape.printBoth(reach)
-                        + ".",
-                "Cut it longer, or of a cloth that stretches farther.");
-    }
-
     private Finding off(SeamCheck check, String amounts) {
         if (check.isShortBand()) {
-            return tooShort(check);
+            return new BandFindings(check, tape).tooShort();
         }
         if (check.isBroken() && hasCut(check)) {
             return asCut(check);
@@ -174,9 +127,8 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                         .filter(c -> !check.seam().isGathered())
                         .filter(c -> c.isCapFirst() || !check.seam().ease().isPositive());
         if (cap.filter(c -> !c.isShorter()).isPresent()) {
-            return check.seam().ease().isPositive()
-                    ? easeNotMet(check, cap.get(), amounts)
-                    : longerCap(check, cap.get(), amounts);
+            CapFindings longer = new CapFindings(check, cap.get(), tape);
+            return check.seam().ease().isPositive() ? longer.easeNotMet() : longer.longerCap();
         }
         return check.after().difference().size().isLongerThan(EASED_IN) || cap.isPresent()
                 ? told(
@@ -184,14 +136,28 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                         "seam-apart-as-drawn",
                         Level.STOP,
                         "This seam does not meet " + asDrawn() + ": " + amounts,
-                        "Measure both edges again; if the difference is meant, write `ease` or"
-                                + " `gather`.")
+                        asDrawnRemedy(check))
                 : told(
                         check,
                         "seam-off-a-little",
                         Level.WARNING,
                         "This seam is off a little " + asDrawn() + ": " + amounts,
-                        "Measure both edges again, or ease the longer one in and write `ease`.");
+                        "Measure both edges again, or ease the longer one in and write `ease`"
+                                + new SeamRemedy(check, result.pattern(), tape)
+                                        .lap()
+                                        .map(join -> "; if it laps by that much, " + join + ".")
+                                        .orElse("."));
+    }
+
+    private String asDrawnRemedy(SeamCheck check) {
+        SeamRemedy remedy = new SeamRemedy(check, result.pattern(), tape);
+        if (check.seam().isLapped()) {
+            return "Measure both edges again; if they are right, " + remedy.asMeant() + ".";
+        }
+        return "Measure both edges again; if the difference is meant, "
+                + remedy.lap()
+                        .map(join -> "and the band laps by that much, write " + join + ".")
+                        .orElse("write `ease` or `gather`.");
     }
 
     /** Where the outlines are cutting lines, their edges are not what is compared. */
@@ -208,123 +174,5 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
         return check.seam().edges().stream()
                 .map(edge -> result.pattern().find(edge.piece()).orElseThrow())
                 .anyMatch(piece -> result.cut().whole(piece).isPresent());
-    }
-
-    /** A cap shorter than its armhole can never be sewn in; a longer one is eased. */
-    private Finding longerCap(SeamCheck check, CapEase cap, String amounts) {
-        if (!cap.isMuch(tape)) {
-            return told(
-                            check,
-                            "seam-cap-longer",
-                            Level.NOTE,
-                            "The cap is longer than its armhole, as is usual: " + amounts + usual(),
-                            "If it is meant, write it down: " + ease(check, cap) + ".")
-                    .citing(CapEase.SOURCES);
-        }
-        return told(
-                        check,
-                        cap.isFar(tape) ? "seam-cap-far-too-long" : "seam-cap-too-long",
-                        cap.isFar(tape) ? Level.STOP : Level.WARNING,
-                        (cap.isFar(tape)
-                                        ? "The cap is far longer than its armhole, more than can be eased"
-                                                + " in: "
-                                        : "The cap is longer than its armhole by more than is usual: ")
-                                + amounts
-                                + usual(),
-                        "Measure both edges again. If it is gathered, write "
-                                + gather(cap)
-                                + (cap.isFar(tape)
-                                        ? "."
-                                        : "; if it is eased in, " + ease(check, cap) + "."))
-                .citing(CapEase.SOURCES);
-    }
-
-    private Finding easeNotMet(SeamCheck check, CapEase cap, String amounts) {
-        return told(
-                        check,
-                        "seam-ease-not-met",
-                        cap.isFar(tape) ? Level.STOP : Level.WARNING,
-                        "The ease written on this join is not met: " + amounts + usual(),
-                        "Measure both edges again. If it is right as drawn, write "
-                                + (cap.isFar(tape) ? gather(cap) + ", gathered" : ease(check, cap))
-                                + ".")
-                .citing(CapEase.SOURCES);
-    }
-
-    private Finding muchEase(SeamCheck check, CapEase cap) {
-        return told(
-                        check,
-                        "seam-cap-ease-much",
-                        cap.isFar(tape) ? Level.WARNING : Level.CAUTION,
-                        "The ease written on this join is more than is usual in a cap: "
-                                + tape.print(cap.ofEach())
-                                + "."
-                                + usual(),
-                        "Try it on a scrap. If it is gathered, write " + gather(cap) + ".")
-                .citing(CapEase.SOURCES);
-    }
-
-    private String usual() {
-        return " Usual is "
-                + tape.print(CapEase.LEAST.on(tape))
-                + " to "
-                + tape.print(CapEase.MOST.on(tape))
-                + " a sleeve ("
-                + CapEase.MOST.source()
-                + ").";
-    }
-
-    /** The ease as it is; where the armhole is written first, with both sides changed over. */
-    private String ease(SeamCheck check, CapEase cap) {
-        Length longer = check.after().first().minus(check.after().second()).size();
-        String ease = "ease: " + BareLength.of(tape, longer);
-        return cap.isCapFirst()
-                ? "`" + ease + "` on this join"
-                : "`{join: [" + sides(cap) + "], " + ease + "}`";
-    }
-
-    private String gather(CapEase cap) {
-        return "`{join: ["
-                + sides(cap)
-                + "], gather: "
-                + String.format(Locale.ROOT, "%.2f", cap.ratio())
-                + "}`";
-    }
-
-    private static String sides(CapEase cap) {
-        return Quoted.of(cap.cap().toString()) + ", " + Quoted.of(cap.armhole().toString());
-    }
-
-    private String amounts(SeamCheck check) {
-        Length difference = check.after().difference();
-        String off =
-                (difference.isNegative() ? "too short by " : "too long by ")
-                        + tape.printSmallBoth(difference.size());
-        String first =
-                check.seam().first().value().words() + " is " + tape.print(check.after().first());
-        String second =
-                check.seam().second().value().words() + " of " + tape.print(check.after().second());
-        return isMeantAlike(check.seam())
-                ? first + ", " + off + " for " + second + "."
-                : first
-                        + "; "
-                        + meant(check.seam())
-                        + " for "
-                        + second
-                        + " it should be "
-                        + tape.print(check.after().meant())
-                        + ": "
-                        + off
-                        + ".";
-    }
-
-    private static boolean isMeantAlike(Seam seam) {
-        return seam.ease().equals(Length.ZERO) && !seam.isGathered();
-    }
-
-    private String meant(Seam seam) {
-        return seam.ease().isPositive()
-                ? "with " + tape.printSmall(seam.ease()) + " of ease"
-                : "gathered " + seam.gather().toPlainString() + " to 1";
     }
 }

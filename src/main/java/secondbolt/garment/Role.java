@@ -40,6 +40,14 @@ public enum Role {
         };
     }
 
+    /** What is cut of it is cut of this: {@code the main cloth}, {@code interfacing}. */
+    public String cloth() {
+        return switch (this) {
+            case MAIN, CONTRAST -> "the " + word + " cloth";
+            case LINING, INTERFACING, BATTING, INTERLINING -> word;
+        };
+    }
+
     /** As written, so that it may stand in a sentence. */
     @Override
     public String toString() {

@@ -32,6 +32,7 @@ final class EndFindings {
         EndFindings all = new EndFindings(about);
         return Stream.of(
                         all.outwardCorners(),
+                        all.unmitred(),
                         all.inwardCorners(),
                         all.narrowing(),
                         all.flaring(),
@@ -43,12 +44,7 @@ final class EndFindings {
         List<String> where = new ArrayList<>();
         for (HemEdge edge : result.edges()) {
             where.addAll(corners(edge, true));
-            for (HemEdge.Neighbour next : List.of(edge.ends().start(), edge.ends().end())) {
-                if (next.kind() == HemEdge.Neighbour.Kind.HEM) {
-                    PieceEdge other = new PieceEdge(edge.edge().piece(), next.name());
-                    where.add(edge.edge().words() + ", where it meets " + other.words());
-                }
-            }
+            where.addAll(meetings(edge, HemEdge.Neighbour.Kind.HEM));
         }
         if (where.isEmpty()) {
             return Optional.empty();
@@ -61,6 +57,36 @@ final class EndFindings {
                         "Fold a mitre there, from the corner to where the inner edges cross, and"
                                 + " trim what lies inside it; the lengths above count to the"
                                 + " mitre."));
+    }
+
+    private static List<String> meetings(HemEdge edge, HemEdge.Neighbour.Kind kind) {
+        return Stream.of(edge.ends().start(), edge.ends().end())
+                .filter(next -> next.kind() == kind)
+                .map(next -> new PieceEdge(edge.edge().piece(), next.name()))
+                .map(other -> edge.edge().words() + ", where it meets " + other.words())
+                .toList();
+    }
+
+    /** One of both is turned up so deep that a mitre would take all of the other's edge. */
+    private Optional<Finding> unmitred() {
+        List<String> where =
+                result.edges().stream()
+                        .flatMap(e -> meetings(e, HemEdge.Neighbour.Kind.HEM_OVER).stream())
+                        .toList();
+        if (where.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                about.finding(
+                        "hem-no-room-for-mitre",
+                        Level.CAUTION,
+                        "Two hems meet with no room for a mitre, which would leave nothing of the"
+                                + " shorter edge: "
+                                + String.join("; ", where)
+                                + ".",
+                        "Turn the shallower hem first, straight to the end of its edge, and fold"
+                                + " the deeper one over it; try the corner in scrap, for the cloth"
+                                + " lies thick there. Or write a smaller `depth`."));
     }
 
     private Optional<Finding> inwardCorners() {

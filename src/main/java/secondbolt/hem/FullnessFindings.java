@@ -3,6 +3,7 @@ package secondbolt.hem;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import secondbolt.hem.guide.HemWords;
 import secondbolt.hem.plan.Hem;
 import secondbolt.hem.turned.HemCalculation;
 import secondbolt.hem.turned.HemEdge;
@@ -171,8 +172,13 @@ final class FullnessFindings {
                                 + ".",
                         "Ease-stitch "
                                 + about.rawEdge()
-                                + " from the raw edge, draw each panel up by its own surplus, and"
-                                + " shrink the fullness away with steam over the pressing card."));
+                                + " from the raw edge, draw "
+                                + (HemWords.isOnePanel(edges)
+                                        ? "it up by that much"
+                                                + (HemWords.isOnFold(edges) ? " on each half" : "")
+                                        : "each panel up by its own surplus")
+                                + ", and shrink the fullness away with steam over the pressing"
+                                + " card."));
     }
 
     private Optional<Finding> tooTight() {

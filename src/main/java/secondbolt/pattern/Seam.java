@@ -15,8 +15,15 @@ import secondbolt.measure.Length;
  * @param second the second
  * @param ease by how much the first is meant to be longer
  * @param gather how many times the second the first is meant to be; 1 if it is not gathered
+ * @param laps how much of the second runs past the first at its ends and is not sewn to it, as the
+ *     lap of a waistband; zero if it ends with it
  */
-public record Seam(Placed<EdgeSum> first, Placed<EdgeSum> second, Length ease, BigDecimal gather) {
+public record Seam(
+        Placed<EdgeSum> first,
+        Placed<EdgeSum> second,
+        Length ease,
+        BigDecimal gather,
+        Length laps) {
     /** Both sides. */
     public List<Placed<EdgeSum>> sides() {
         return List.of(first, second);
@@ -32,6 +39,11 @@ public record Seam(Placed<EdgeSum> first, Placed<EdgeSum> second, Length ease, B
     /** Whether the first is gathered into the second. */
     public boolean isGathered() {
         return gather.compareTo(BigDecimal.ONE) != 0;
+    }
+
+    /** Whether the second runs past the first. */
+    public boolean isLapped() {
+        return laps.isPositive();
     }
 
     /** As a page names it. */

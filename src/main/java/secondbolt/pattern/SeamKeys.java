@@ -45,11 +45,21 @@ final class SeamKeys {
                     Forms.number("1", "10"),
                     "How many times the second the first is, gathered.",
                     "1.5");
+    private static final Key<Length> LAPS =
+            Key.optional(
+                    "laps",
+                    Forms.length(LengthRange.of("0 mm", "30 cm")),
+                    "How much of the second runs past the first and is not sewn to it, over and"
+                            + " under lap together: a waistband's. Write the band second, as in"
+                            + " `{join: [skirt.waist, waistband.bottom], laps: 3}`; it may stand"
+                            + " beside `ease` or `gather`, which count up to the lap.",
+                    "3");
     private static final Form<Seam> SEAM =
             Forms.either(
-                    MapForm.of("a join", List.of(JOIN, EASE, GATHER), SeamKeys::seam)
+                    MapForm.of("a join", List.of(JOIN, EASE, GATHER, LAPS), SeamKeys::seam)
                             .with(Rule.not(Rule.has("ease", "gather"))),
-                    Forms.map(SIDES, sides -> seam(sides, Length.ZERO, BigDecimal.ONE)));
+                    Forms.map(
+                            SIDES, sides -> seam(sides, Length.ZERO, BigDecimal.ONE, Length.ZERO)));
 
     static final Key<List<Seam>> SEAMS =
             Key.optional(
@@ -99,11 +109,13 @@ final class SeamKeys {
                 seam(
                         fields.require(JOIN),
                         fields.get(EASE).orElse(Length.ZERO),
-                        fields.get(GATHER).orElse(BigDecimal.ONE)));
+                        fields.get(GATHER).orElse(BigDecimal.ONE),
+                        fields.get(LAPS).orElse(Length.ZERO)));
     }
 
-    private static Seam seam(List<Placed<EdgeSum>> sides, Length ease, BigDecimal gather) {
-        return new Seam(sides.get(0), sides.get(1), ease, gather);
+    private static Seam seam(
+            List<Placed<EdgeSum>> sides, Length ease, BigDecimal gather, Length laps) {
+        return new Seam(sides.get(0), sides.get(1), ease, gather, laps);
     }
 
     private static Optional<Opening> opening(Fields fields) {

@@ -168,7 +168,7 @@ class PrintedPiecesTest {
         for (WrittenSeams.Seam seam : written.seams()) {
             double first = lengthMm(seam.first(), project, written);
             double second = lengthMm(seam.second(), project, written);
-            double over = first - seam.gather() * second - seam.easeMm();
+            double over = first - seam.gather() * (second - seam.lapsMm()) - seam.easeMm();
             double within = written.toleranceMm() + seam.edges() * EDGE_WITHIN_MM;
             boolean meets = Math.abs(over) <= within;
             allMeet &= meets;

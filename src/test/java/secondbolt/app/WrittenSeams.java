@@ -53,8 +53,9 @@ record WrittenSeams(
      * @param second the other
      * @param easeMm by how much the first is longer
      * @param gather how many times as long the first is
+     * @param lapsMm how much of the second runs past the first
      */
-    record Seam(List<Term> first, List<Term> second, double easeMm, double gather) {
+    record Seam(List<Term> first, List<Term> second, double easeMm, double gather, double lapsMm) {
         /** The two edges, if it joins one to one. */
         Optional<List<Term>> plain() {
             boolean isPlain =
@@ -110,7 +111,8 @@ record WrittenSeams(
                 sum(sides.get(0)),
                 sum(sides.get(1)),
                 number(more.getOrDefault("ease", 0)) * unitMm,
-                number(more.getOrDefault("gather", 1)));
+                number(more.getOrDefault("gather", 1)),
+                number(more.getOrDefault("laps", 0)) * unitMm);
     }
 
     private static List<Term> sum(Object told) {

@@ -62,7 +62,8 @@ public final class Written {
     }
 
     public static Overlap overlap(Length extension, Overlap.Laps laps) {
-        return new Overlap(extension, laps, Overlap.Worn.FRONT, Optional.empty(), false);
+        return new Overlap(
+                extension, laps, Overlap.Worn.FRONT, Optional.empty(), false, Optional.empty());
     }
 
     public static PlacketSpot spot(int mm, String why) {

@@ -67,7 +67,8 @@ class CuttingCalculationTest {
                                 "      allowance: {top: 0.6}"));
         assertBox(collar.cut().box(), 0, -6, 210, 90);
         assertEquals(210 * 96, collar.cut().areaMm2(), WITHIN_MM);
-        assertEquals("cut 2 of main, 1 of interfacing, on the fold", collar.instruction());
+        assertEquals(
+                "cut 2 of the main cloth, 1 of interfacing, on the fold", collar.instruction());
         assertEquals(3, collar.copies());
     }
 

@@ -78,7 +78,7 @@ class HandsTest {
                         .pieces()
                         .get(0);
         assertEquals(4, cut.copies());
-        assertEquals("cut 2 pairs of main", cut.instruction());
+        assertEquals("cut 2 pairs of the main cloth", cut.instruction());
     }
 
     @Test

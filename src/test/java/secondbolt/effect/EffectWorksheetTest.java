@@ -37,8 +37,12 @@ class EffectWorksheetTest {
             """;
 
     private static Worksheet worksheet() {
+        return worksheet(SMOCK);
+    }
+
+    private static Worksheet worksheet(String text) {
         Mistakes mistakes = new Mistakes();
-        return WrittenProject.read(SourceFile.of("test.yaml", SMOCK), mistakes)
+        return WrittenProject.read(SourceFile.of("test.yaml", text), mistakes)
                 .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()))
                 .workings("smock")
                 .worksheets()
@@ -84,6 +88,33 @@ class EffectWorksheetTest {
         assertTrue(
                 rows(1).contains("lower: its fold, all round: 116 cm, 118 cm"), rows(1)::toString);
         assertTrue(rows(1).contains("front, cut of main: across: 32 cm, 32.5 cm"));
+    }
+
+    /**
+     * Widened by a millimetre, the hem of 2 · 30 + 2 · 28.4 cm is 116.9 cm round, for 116.8: 46.02
+     * and 45.98 in, both 46 in. Widened by 2 cm it is 118.8 cm, 46.77, 46 3/4 in.
+     */
+    @Test
+    void doesNotPrintAChangeFromAnInchToTheSameInch() {
+        assertEquals("both 46 in, to the nearest mark", foldOnTheOtherTape("1 mm"));
+        assertEquals("46 in to 46¾ in", foldOnTheOtherTape("2"));
+    }
+
+    private static String foldOnTheOtherTape(String by) {
+        int from = SMOCK.indexOf("alterations:");
+        return worksheet(
+                        SMOCK.substring(0, from).replace("[28, 84]", "[28.4, 84]")
+                                + "alterations: [{widen: right, by: "
+                                + by
+                                + "}]\n")
+                .blocks()
+                .stream()
+                .filter(Block.Rows.class::isInstance)
+                .flatMap(block -> ((Block.Rows) block).table().rows().stream())
+                .filter(row -> row.get(0).value().own().contains("its fold"))
+                .map(row -> row.get(2).value().other())
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitResult;
+import secondbolt.fit.size.SizeChoice;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.measure.Tape;
 import secondbolt.project.WrittenProject;
@@ -126,5 +129,65 @@ class FitSizeTest {
                         "crotch length 73 cm",
                         "outside leg 105.5 cm"),
                 finished);
+    }
+
+    /**
+     * One chart of a whole range, with a row for the bust. Bust 92 is size 14 of it, hip 106 size
+     * 18: skirts and trousers go by the hip (The New Dressmaker, 1921; State College of Washington,
+     * bulletin 78, 1922).
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "shoulder, side, 14 by bust",
+        "waist, side, 18 by hip",
+        "waist, inseam, 18 by hip",
+        "top, side, 14 by bust"
+    })
+    void startsFromTheHipWhateverElseTheChartHasWherePiecesHangFromTheWaist(
+            String top, String side, String starts) {
+        assertEquals(starts, started("bust: 92, waist: 80, hip: 106", top, side));
+    }
+
+    /** No hip told: waist 80 is size 16; the bust of 92 would say 14. */
+    @Test
+    void startsASkirtFromTheWaistWhereTheHipIsNotTold() {
+        assertEquals("16 by waist", started("bust: 92, waist: 80", "waist", "side"));
+    }
+
+    /** A bodice with a waist seam, its shoulders unnamed: the finished bust says what it is. */
+    @Test
+    void startsFromTheBustWhereAFinishedBustIsTold() {
+        assertEquals(
+                "14 by bust",
+                started("bust: 92, waist: 80, hip: 106", "waist", "side", "finished: {bust: 98}"));
+    }
+
+    private static String started(String body, String top, String side) {
+        return started(body, top, side, "");
+    }
+
+    private static String started(String body, String top, String side, String finished) {
+        String text =
+                """
+                title: Of one range
+                units: cm
+                wearer: {age: adult, measurements: {%s}}
+                pattern:
+                  rights: mine
+                  sizes: {size: [14, 16, 18], bust: [92, 96, 100], waist: [76, 80, 84], hip: [98, 102, 106]}
+                  %s
+                  pieces:
+                    front: {cut: pair, outline: [{start: [0, 0]}, {edge: %s, to: [28, 0]},
+                      {edge: %s, to: [28, 70]}, {edge: hem, to: [0, 70]}, {edge: middle, to: start}]}
+                """
+                        .formatted(body, finished, top, side);
+        FitResult fit = WrittenPattern.of(text).sound();
+        WrittenProject project =
+                WrittenProject.read(SourceFile.of("test.yaml", text), new Mistakes()).orElseThrow();
+        return FitSize.of(fit, MadeMeasures.of(fit), project.wearer(), Tape.CENTIMETRE)
+                .choice()
+                .flatMap(SizeChoice::start)
+                .map(start -> start.size() + " by " + start.by().word())
+                .orElse("nothing");
     }
 }

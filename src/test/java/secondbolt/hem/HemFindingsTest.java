@@ -54,6 +54,32 @@ class HemFindingsTest {
         assertTold(all, "hem-hangs-first", Level.NOTE, "Let it hang 24 h");
     }
 
+    /**
+     * A half circle in one piece, 1.2 cm deep: π · 77.94 long, 2 · 1.2 · π = 7.55 cm to draw up; of
+     * a quarter of it on the fold half a circle again, half of that on each half.
+     */
+    @Test
+    void saysOfOnePieceHowMuchItDrawsUp() {
+        String hem = "hems: {h: {on: [skirt.hem], depth: 1.2, turned: once}}";
+        assertTold(
+                findings(
+                        "pattern: {pieces: {skirt: {cut: 1, ring: {inner: 11.94, outer: 77.94,"
+                                + " turn: 180}}}}",
+                        hem),
+                "hem-eased",
+                Level.NOTE,
+                "7.55 cm",
+                "draw it up by that much, and shrink");
+        assertTold(
+                findings(
+                        "pattern: {pieces: {skirt: {cut: 1, fold: left, ring: {inner: 11.94,"
+                                + " outer: 77.94, turn: 90}}}}",
+                        hem),
+                "hem-eased",
+                Level.NOTE,
+                "draw it up by that much on each half, and shrink");
+    }
+
     /** At the depth that is named the hem can be eased, and a mark deeper it cannot. */
     @Test
     void namesADepthThatCanBeEased() {
@@ -179,6 +205,26 @@ class HemFindingsTest {
                 Level.NOTE,
                 "the bottom edge of the cloth, where it meets the left edge of the cloth",
                 "mitre");
+    }
+
+    /** A mitre would take 8 of the 3 cm the side has. */
+    @Test
+    void foldsOneHemOverTheOtherWhereThereIsNoRoomForAMitre() {
+        List<Finding> all =
+                findings(
+                        "pattern: {pieces: {flap: {cut: 1, outline: [{start: [0, 0]}, {edge: top,"
+                                + " to: [20, 0]}, {edge: slit, to: [20, 17]}, {edge: step, to: [30,"
+                                + " 17]}, {edge: end, to: [30, 20]}, {edge: bottom, to: [0, 20]},"
+                                + " {edge: left, to: start}]}}}",
+                        "hems: {deep: {on: [flap.bottom], depth: 8, turned: once},"
+                                + " shallow: {on: [flap.end], depth: 1, turned: once}}");
+        assertTold(
+                all,
+                "hem-no-room-for-mitre",
+                Level.CAUTION,
+                "the end of the flap, where it meets the bottom edge of the flap",
+                "Turn the shallower hem first");
+        assertFalse(all.stream().anyMatch(f -> f.code().equals("hem-corner")), all.toString());
     }
 
     @Test

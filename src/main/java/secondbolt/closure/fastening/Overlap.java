@@ -7,14 +7,42 @@ import secondbolt.measure.Length;
 /**
  * How the two sides of a closure lie over each other, as the maker wrote it.
  *
- * @param extension from the centre line to the finished edge
+ * @param extension from the line its fasteners lie on, the centre line of a front or back, to the
+ *     finished edge
  * @param laps which side lies over
  * @param worn where on the garment it is
  * @param rowsApart from one row to the other, if there are two
  * @param isHidden whether the holes are worked in a layer below the one that is seen
+ * @param drawnTo how far the piece is drawn on whose edge it lies, if that is told
  */
 public record Overlap(
-        Length extension, Laps laps, Worn worn, Optional<Length> rowsApart, boolean isHidden) {
+        Length extension,
+        Laps laps,
+        Worn worn,
+        Optional<Length> rowsApart,
+        boolean isHidden,
+        Optional<DrawnTo> drawnTo) {
+    /** How far a piece is drawn on whose edge a closure lies. */
+    public enum DrawnTo {
+        /** All of the extension is part of it. */
+        FINISHED_EDGE("finished edge"),
+        /** It ends at the line of the fasteners, and the extension is on no piece. */
+        CENTRE_LINE("centre line"),
+        /** It ends at the seam of a band that is sewn on and has the extension. */
+        BAND("band");
+
+        private final String word;
+
+        DrawnTo(String word) {
+            this.word = word;
+        }
+
+        /** As written. */
+        public String word() {
+            return word;
+        }
+    }
+
     /** Which side lies over the other, named from the wearer. */
     public enum Laps {
         /** The wearer's right side has the holes. */

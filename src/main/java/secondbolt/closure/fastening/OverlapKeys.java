@@ -17,14 +17,27 @@ public final class OverlapKeys {
                             Forms.either(
                                     Forms.length(LengthRange.of("0 mm", "30 cm")),
                                     Forms.none(Length.ZERO)),
-                            "From the centre line to the finished edge. It is added to no piece:"
-                                    + " draw the piece as far as its finished edge. Needed for"
-                                    + " buttons and snaps, none if hooks or ties are not told one.",
+                            "From the line the fasteners lie on to the finished edge. Down a front or back"
+                                    + " that line is the centre line; on a bag, a flap or a strap it goes"
+                                    + " through the middle of the snap or button, and the finished edge is"
+                                    + " the one that is seen, as of the bag's opening. It is added to no"
+                                    + " piece: draw the piece as far as its finished edge, and say so with"
+                                    + " `drawn to`. Needed for buttons and snaps, none if hooks or ties are"
+                                    + " not told one.",
                             "1.8")
                     .asking(
                             "Measure on the pattern from the line marked centre to the fold or the"
                                     + " finished edge; or choose half the width of what closes it,"
                                     + " and a little more.");
+    private static final Key<Overlap.DrawnTo> DRAWN_TO =
+            Key.optional(
+                    "drawn to",
+                    Forms.choice(Overlap.DrawnTo.values(), Overlap.DrawnTo::word),
+                    "How far the piece is drawn on whose edge the closure lies, with `on`: to its"
+                            + " finished edge, the extension part of it; to the centre line only, so"
+                            + " that there is no cloth for the extension; or to the seam of a band"
+                            + " that has it. Asked where it is not told.",
+                    "finished edge");
     private static final Key<Overlap.Laps> LAPS =
             Key.optional(
                             "laps",
@@ -62,7 +75,7 @@ public final class OverlapKeys {
 
     /** All keys that say how the sides lie over each other. */
     public static List<Key<?>> keys() {
-        return List.of(EXTENSION, LAPS, WORN, APART, HIDDEN);
+        return List.of(EXTENSION, DRAWN_TO, LAPS, WORN, APART, HIDDEN);
     }
 
     private static Optional<Length> extension(Fields fields) {
@@ -99,7 +112,8 @@ public final class OverlapKeys {
                         laps(fields).orElse(Overlap.Laps.RIGHT_OVER_LEFT),
                         fields.get(WORN).orElse(Overlap.Worn.FRONT),
                         fields.get(APART),
-                        fields.get(HIDDEN).orElse(false));
+                        fields.get(HIDDEN).orElse(false),
+                        fields.get(DRAWN_TO));
         if (whole && overlap.rowOut().isLongerThan(overlap.extension())) {
             fields.tell(
                     APART,

@@ -117,7 +117,7 @@ public record CutPiece(
                         (role, cut) -> {
                             String one = words.isEmpty() ? cut.words() : cut.amount();
                             words.append(words.isEmpty() ? "" : ", ");
-                            words.append(one).append(" of ").append(role);
+                            words.append(one).append(" of ").append(role.cloth());
                         });
         return words + (piece.fold().isPresent() ? ", on the fold" : "");
     }

@@ -2,6 +2,7 @@ package secondbolt.fit.result;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import secondbolt.fit.seam.SeamCheck;
@@ -12,10 +13,10 @@ import secondbolt.pattern.Seam;
 
 /**
  * How long edges are once they are sewn: one that is gathered or eased into another comes to the
- * length of that one.
+ * length of that one, and what laps past another side of its join closes over itself.
  *
  * <p>Derived: the seam holds all of the longer side on the shorter one, so each edge keeps its
- * share of it.
+ * share of it; of a side that laps it holds all but the lap.
  */
 public final class SewnUp {
     private SewnUp() {}
@@ -31,19 +32,28 @@ public final class SewnUp {
 
     private static Length sewn(FitResult result, EdgeSum.Term term) {
         Length flat = result.lengthAfter(new EdgeSum(List.of(term)));
-        return drawnIn(result, term.edge())
-                .map(SeamCheck::after)
-                .filter(sides -> sides.first().isPositive())
-                .mapToDouble(
-                        sides ->
-                                flat.millimetres()
-                                        * sides.second().millimetres()
-                                        / sides.first().millimetres())
-                .filter(mm -> mm < flat.millimetres())
-                .boxed()
-                .min(Double::compare)
-                .map(Length::ofComputedMillimetres)
+        return Stream.concat(
+                        drawnIn(result, term.edge()).map(c -> share(c, c.after().first())),
+                        lapping(result, term.edge()).map(c -> share(c, c.after().second())))
+                .flatMap(Optional::stream)
+                .map(share -> Length.ofComputedMillimetres(flat.millimetres() * share))
+                .filter(flat::isLongerThan)
+                .min(Length::compareTo)
                 .orElse(flat);
+    }
+
+    /** How much of a side the seam holds, as a share of it. */
+    private static Optional<Double> share(SeamCheck check, Length side) {
+        return side.isPositive()
+                ? Optional.of(check.sewnTo().millimetres() / side.millimetres())
+                : Optional.empty();
+    }
+
+    /** The joins in which an edge is of the side that laps. */
+    private static Stream<SeamCheck> lapping(FitResult result, PieceEdge edge) {
+        return result.seams().stream()
+                .filter(check -> check.seam().isLapped())
+                .filter(check -> check.seam().second().value().pieceEdges().contains(edge));
     }
 
     /** The joins in which an edge is the side that is gathered or eased in. */

@@ -50,7 +50,7 @@ public record SeamCheck(
      *
      * @param first the side that may be meant to be longer
      * @param second the other
-     * @param meant how long the first is meant to be beside the second
+     * @param meant how long the first is meant to be beside the second, what laps past it taken off
      * @param firstReach how long the first is when it is stretched, if it is a band of a knit; else
      *     the same as {@code first}
      * @param secondReach the same of the second
@@ -60,8 +60,9 @@ public record SeamCheck(
         static Sides of(Seam seam, Lengths lengths, EdgeStretch stretch) {
             Length first = lengths.of(seam.first().value());
             Length second = lengths.of(seam.second().value());
-            double gathered = second.millimetres() * seam.gather().doubleValue();
-            Length wide = seam.isGathered() ? Length.ofComputedMillimetres(gathered) : second;
+            Length sewn = second.minus(seam.laps());
+            double gathered = sewn.millimetres() * seam.gather().doubleValue();
+            Length wide = seam.isGathered() ? Length.ofComputedMillimetres(gathered) : sewn;
             EdgeSum one = seam.first().value();
             EdgeSum two = seam.second().value();
             boolean isOne = stretch.isBand(one, two);
@@ -136,6 +137,11 @@ public record SeamCheck(
     /** Whether the length of one side after the alterations is known. */
     public boolean isKnown(EdgeSum side) {
         return side.terms().stream().noneMatch(open::contains);
+    }
+
+    /** How much of the second the first is sewn to, after the alterations: all but its lap. */
+    public Length sewnTo() {
+        return after.second().minus(seam.laps());
     }
 
     /** Whether its sides met before the alterations. */

@@ -23,7 +23,13 @@ public final class SizeCalculation {
                         .flatMap(
                                 chart ->
                                         input.wearer()
-                                                .map(w -> SizeChoice.of(chart, w, input.least())));
+                                                .map(
+                                                        w ->
+                                                                SizeChoice.of(
+                                                                        chart,
+                                                                        w,
+                                                                        input.made(),
+                                                                        input.least())));
         Optional<ChosenSize> size =
                 input.sizes()
                         .size()

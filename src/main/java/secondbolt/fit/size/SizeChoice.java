@@ -18,7 +18,7 @@ import secondbolt.worksheet.Convention;
  *     the larger
  * @param upper the size to start from for what hangs from the shoulders
  * @param lower the size to start from for what hangs from the waist
- * @param start the one of both that the pattern needs
+ * @param start the one of both that what the pieces make needs, as far as they tell
  */
 public record SizeChoice(
         Map<BodyMeasure, String> nearest,
@@ -71,17 +71,21 @@ public record SizeChoice(
 
     /**
      * Chooses by the trade's rule: bodices and dresses by the bust, or by the high bust if it is
-     * much smaller; skirts and trousers by the hip; between two sizes the next larger.
+     * much smaller; skirts and trousers by the hip, whatever else the chart has a row for; between
+     * two sizes the next larger.
      *
      * <p>Source: The New Dressmaker, 1921, and Robson, Use and Alterations of Commercial Patterns,
      * bulletin 78, State College of Washington, 1922; for the high bust see {@link #FULL_BUST}. By
-     * chest and, for children's charts without girths, by height: from memory.
+     * chest, by the waist where a skirt's or trousers' hip is not told, and, for children's charts
+     * without girths, by height: from memory.
      *
      * @param chart the pattern's
      * @param wearer whose measurements count
+     * @param made what the pieces make; where they do not tell, a chart with a bust or chest is of
+     *     what hangs from the shoulders
      * @param least a body that passes a size by less than this still is that size
      */
-    public static SizeChoice of(SizeChart chart, Wearer wearer, Length least) {
+    public static SizeChoice of(SizeChart chart, Wearer wearer, SizeInput.Made made, Length least) {
         Map<BodyMeasure, String> nearest = new LinkedHashMap<>();
         for (BodyMeasure measure : BodyMeasure.values()) {
             wearer.measure(measure)
@@ -89,7 +93,7 @@ public record SizeChoice(
                     .ifPresent(size -> nearest.put(measure, size));
         }
         Rule rule = new Rule(chart, wearer, least);
-        return new SizeChoice(nearest, rule.upper(), rule.lower(), rule.start());
+        return new SizeChoice(nearest, rule.upper(), rule.lower(), rule.start(made));
     }
 
     /** Whether the bust is so much larger than the high bust that the latter decides. */
@@ -122,10 +126,23 @@ public record SizeChoice(
             return by(BodyMeasure.HIP, BodyMeasure.HIP);
         }
 
-        Optional<Start> start() {
-            if (chart.has(BodyMeasure.BUST) || chart.has(BodyMeasure.CHEST)) {
-                return upper();
-            }
+        Optional<Start> start(SizeInput.Made made) {
+            return switch (made) {
+                case LEGS, SKIRT -> fromTheWaist();
+                case FROM_THE_SHOULDERS, UNKNOWN ->
+                        chart.has(BodyMeasure.BUST) || chart.has(BodyMeasure.CHEST)
+                                ? upper()
+                                : byTheChartAlone();
+            };
+        }
+
+        /** A bust decides nothing of what hangs from the waist. */
+        private Optional<Start> fromTheWaist() {
+            return lower().or(() -> by(BodyMeasure.WAIST, BodyMeasure.WAIST))
+                    .or(() -> by(BodyMeasure.HEIGHT, BodyMeasure.HEIGHT));
+        }
+
+        private Optional<Start> byTheChartAlone() {
             return chart.has(BodyMeasure.HIP)
                     ? lower()
                     : by(BodyMeasure.HEIGHT, BodyMeasure.HEIGHT);

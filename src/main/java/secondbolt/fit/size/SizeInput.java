@@ -108,6 +108,16 @@ public record SizeInput(
     }
 
     /**
+     * What the pieces make: where a finished bust or chest is told, or the pieces go round it, the
+     * garment hangs from the shoulders, whatever its other edges serve.
+     */
+    Made made() {
+        boolean coversTheBust =
+                finished(BodyMeasure.BUST).or(() -> finished(BodyMeasure.CHEST)).isPresent();
+        return coversTheBust ? Made.FROM_THE_SHOULDERS : pieces.made();
+    }
+
+    /**
      * The finished garment with what the alterations add: as it is told, else as its pieces
      * measure. Bust and chest lie at one height.
      */

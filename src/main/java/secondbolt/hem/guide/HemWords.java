@@ -40,12 +40,14 @@ public final class HemWords {
                 "Lay the cloth wrong side up and the card on it, printed side up, heavy edge where"
                         + " the fold comes.");
         steps.addAll(turns(hem, tape));
-        if (hem.edges().stream().anyMatch(e -> e.handling() == HemEdge.Handling.EASE)) {
+        List<HemEdge> eased = hem.handled(HemEdge.Handling.EASE);
+        if (!eased.isEmpty()) {
             steps.add(
                     "Ease-stitch "
                             + tape.printSmall(Hem.RAW_EDGE.on(tape))
-                            + " from the raw edge before you press, and draw each panel up until it"
-                            + " lies on the line; shrink it with steam.");
+                            + " from the raw edge before you press, and draw "
+                            + (isOnePanel(eased) ? "it" : "each panel")
+                            + " up until it lies on the line; shrink it with steam.");
         }
         steps.add(
                 cards.stream().anyMatch(c -> c.kind() == PressingCard.Kind.CURVE)
@@ -53,6 +55,16 @@ public final class HemWords {
                                 + " mirrored piece, so that the names meet the seams."
                         : "Slide the card along and press again until you are round.");
         return steps;
+    }
+
+    /** Whether all of these is one edge of one piece that is cut once. */
+    public static boolean isOnePanel(List<HemEdge> edges) {
+        return edges.size() == 1 && edges.get(0).times() == (isOnFold(edges) ? 2 : 1);
+    }
+
+    /** Whether the first of these is drawn half, on a fold of the cloth. */
+    public static boolean isOnFold(List<HemEdge> edges) {
+        return edges.get(0).piece().fold().isPresent();
     }
 
     private static List<String> turns(HemResult hem, Tape tape) {

@@ -15,6 +15,7 @@ import secondbolt.pattern.piece.NamedEdge;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.pattern.piece.PieceShape;
 import secondbolt.shape.EdgeLine;
+import secondbolt.shape.cut.IncludedHem;
 import secondbolt.shape.cut.TurnedEdge;
 import secondbolt.worksheet.Convention;
 
@@ -120,7 +121,9 @@ public final class HemCalculation {
                 fold,
                 turned,
                 handling(hem, turned),
-                drawn.map(shape -> ends(piece, shape, edge)).orElse(HemEdge.Ends.UNKNOWN),
+                drawn.map(shape -> ends(piece, shape, edge))
+                        .map(ends -> turned.map(ends::mitred).orElse(ends))
+                        .orElse(HemEdge.Ends.UNKNOWN),
                 included);
     }
 
@@ -204,23 +207,23 @@ public final class HemCalculation {
      * ends where the seams at its ends are sewn, which run on past it as drawn.
      */
     private TurnedEdge inside(Piece piece, PieceShape.Drawn shape, PieceEdge edge) {
-        return TurnedEdge.within(
+        return IncludedHem.turned(
                 shape.edges().stream().map(NamedEdge::line).toList(),
                 number(shape, edge),
                 shape.edges().stream().map(e -> included(piece, e.name())).toList());
     }
 
-    private TurnedEdge.Included included(Piece piece, String edge) {
+    private IncludedHem.Included included(Piece piece, String edge) {
         PieceEdge of = new PieceEdge(piece.name(), edge);
         return turning(of)
                 .map(
                         hem ->
-                                new TurnedEdge.Included(
+                                new IncludedHem.Included(
                                         hem.turnedUp(tape).millimetres(),
                                         hem.depth().orElseThrow().millimetres()))
                 .orElseGet(
                         () ->
-                                new TurnedEdge.Included(
+                                new IncludedHem.Included(
                                         piece.allowance(edge, allowance()).millimetres(), 0));
     }
 

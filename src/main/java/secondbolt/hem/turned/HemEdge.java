@@ -36,6 +36,12 @@ public record HemEdge(
                 new Ends(
                         new Neighbour("", Neighbour.Kind.SQUARE),
                         new Neighbour("", Neighbour.Kind.SQUARE));
+
+        /** The same, with no mitre where there is no room for one. */
+        Ends mitred(TurnedEdge turned) {
+            return new Ends(
+                    start.mitred(turned.isMitredAtStart()), end.mitred(turned.isMitredAtEnd()));
+        }
     }
 
     /**
@@ -53,8 +59,14 @@ public record HemEdge(
             FOLD,
             /** At another hem, with a mitre. */
             HEM,
+            /** At another hem, too deep or too near for a mitre: one is folded over the other. */
+            HEM_OVER,
             /** As the pattern prints it, or not known. */
             SQUARE
+        }
+
+        private Neighbour mitred(boolean isMitred) {
+            return kind == Kind.HEM && !isMitred ? new Neighbour(name, Kind.HEM_OVER) : this;
         }
 
         /** By how much the mirrored end takes in; negative if it lets out. */

@@ -1,7 +1,6 @@
 package secondbolt.shape.cut;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.shape.EdgeLine;
@@ -16,16 +15,14 @@ import secondbolt.shape.Stretch;
  * line come to lie on themselves, so both lines end at the same places of the fold. At a corner,
  * within the edge or toward a neighbour that is turned too, both end on a mitre: on the line that
  * halves the corner, or, where the neighbour is turned by another depth, on the one from the corner
- * to where the two landing lines cross. Of an outline that includes what is turned up the ends lie
- * where it draws them.
+ * to where the two landing lines cross; where that would leave nothing of an edge there is no
+ * mitre, and both end as at a side that is not turned. Of an outline that includes what is turned
+ * up the ends lie where it draws them.
  *
  * <p>Derived: beside a smooth line of length L that turns by τ radians, the line at the distance d
  * has the length L + dτ on the bulging side and L − dτ on the hollow one; their difference is 2dτ.
  */
 public final class TurnedEdge {
-    /** An edge is parted where it turns by more than this; less is a slip of drawing. */
-    private static final double CORNER_RADIANS = Math.toRadians(0.5);
-
     private static final double FLAT_MM = 0.005;
     private static final int LEAST_SAMPLES = 64;
 
@@ -38,16 +35,31 @@ public final class TurnedEdge {
     private final int way;
     private final double depthMm;
     private final List<TurnedPart> parts;
+    private final Mitred mitred;
     private final Optional<Drawn> drawn;
 
     private TurnedEdge(
-            EdgeLine edge, int way, double depthMm, List<TurnedPart> parts, Optional<Drawn> drawn) {
+            EdgeLine edge,
+            int way,
+            double depthMm,
+            List<TurnedPart> parts,
+            Mitred mitred,
+            Optional<Drawn> drawn) {
         this.edge = edge;
         this.way = way;
         this.depthMm = depthMm;
         this.parts = parts;
+        this.mitred = mitred;
         this.drawn = drawn;
     }
+
+    /**
+     * At which ends it meets a neighbour that is turned too on a mitre.
+     *
+     * @param atStart at the edge's start
+     * @param atEnd at its end
+     */
+    private record Mitred(boolean atStart, boolean atEnd) {}
 
     /**
      * The lines outside and inside the fold where they are drawn, not mirrored.
@@ -55,15 +67,7 @@ public final class TurnedEdge {
      * @param outer the line outside
      * @param landing the line it lands on
      */
-    private record Drawn(SewnEdges.Sewn outer, SewnEdges.Sewn landing) {}
-
-    /**
-     * How much of an outline that includes it is turned up, or lies beyond its seam.
-     *
-     * @param widthMm how far inside its edge the fold or the seam lies; zero on a fold of the cloth
-     * @param depthMm how deep it is turned up; zero of an edge that is not
-     */
-    public record Included(double widthMm, double depthMm) {}
+    record Drawn(SewnEdges.Sewn outer, SewnEdges.Sewn landing) {}
 
     /**
      * One end of an edge.
@@ -95,12 +99,17 @@ public final class TurnedEdge {
         int count = outline.size();
         int before = (number + count - 1) % count;
         int after = (number + 1) % count;
+        int way = CuttingLine.way(outline);
+        MitredCorners corners = MitredCorners.of(outline, depthsMm, way);
         return of(
                 outline.get(number),
-                CuttingLine.way(outline),
+                way,
                 depthsMm.get(number),
-                new Side(outline.get(before).reversed(), depthsMm.get(before)),
-                new Side(outline.get(after), depthsMm.get(after)));
+                new TurnedSide(
+                        outline.get(before).reversed(),
+                        depthsMm.get(before),
+                        corners.isMitred(number)),
+                new TurnedSide(outline.get(after), depthsMm.get(after), corners.isMitred(after)));
     }
 
     /**
@@ -116,87 +125,13 @@ public final class TurnedEdge {
                 edge,
                 way,
                 depthMm,
-                new Side(ray(edge.start(), inward(first, way), depthMm), 0),
-                new Side(ray(edge.end(), inward(last, way), depthMm), 0));
+                new TurnedSide(ray(edge.start(), inward(first, way), depthMm), 0, false),
+                new TurnedSide(ray(edge.end(), inward(last, way), depthMm), 0, false));
     }
 
-    /**
-     * An edge of an outline that includes what is turned up: all three lines lie inside it, between
-     * the seams of its sides, which run past the fold as the outline draws them.
-     *
-     * <p>Derived: what is sewn down is as long as the sides' seams leave it at the depth outside
-     * the fold; what it lands on, at the depth inside.
-     *
-     * @param outline the cutting line in drawing order, either way round
-     * @param number of the edge, from 0; its depth is above zero
-     * @param included of each edge
-     */
-    public static TurnedEdge within(List<EdgeLine> outline, int number, List<Included> included) {
-        int count = outline.size();
-        int before = (number + count - 1) % count;
-        int after = (number + 1) % count;
-        int way = CuttingLine.way(outline);
-        double depthMm = included.get(number).depthMm();
-        List<SewnEdges.Sewn> folds = sewn(outline, included, 0);
-        Drawn drawn =
-                new Drawn(
-                        sewn(outline, included, -1).get(number),
-                        sewn(outline, included, 1).get(number));
-        List<Point> line = folds.get(number).line();
-        if (line.size() < 2) {
-            TurnedEdge none = square(outline.get(number), way, depthMm);
-            return new TurnedEdge(none.edge, way, depthMm, none.parts, Optional.of(drawn));
-        }
-        Point first = line.get(0);
-        Point last = line.get(line.size() - 1);
-        EdgeLine fold =
-                outline.get(number).isStraight()
-                        ? EdgeLine.straight(first, last)
-                        : EdgeLine.through(apart(line));
-        List<Point> up = new ArrayList<>(folds.get(before).line());
-        Collections.reverse(up);
-        TurnedEdge mirrored =
-                of(
-                        fold,
-                        way,
-                        depthMm,
-                        side(first, up, fold.directionAt(0), way, included.get(before)),
-                        side(
-                                last,
-                                folds.get(after).line(),
-                                fold.directionAt(fold.lengthMm()),
-                                way,
-                                included.get(after)));
-        return new TurnedEdge(fold, way, depthMm, mirrored.parts, Optional.of(drawn));
-    }
-
-    private static List<SewnEdges.Sewn> sewn(
-            List<EdgeLine> outline, List<Included> included, int depths) {
-        return SewnEdges.of(
-                outline,
-                included.stream()
-                        .map(edge -> Math.max(0, edge.widthMm() + depths * edge.depthMm()))
-                        .toList());
-    }
-
-    /** Without points that lie on each other. */
-    private static List<Point> apart(List<Point> line) {
-        List<Point> points = new ArrayList<>();
-        for (Point point : line) {
-            if (points.isEmpty() || points.get(points.size() - 1).distanceMm(point) > 1e-6) {
-                points.add(point);
-            }
-        }
-        return points;
-    }
-
-    /** The seam of a side from the fold on; square to the fold where nothing is left of it. */
-    private static Side side(Point corner, List<Point> seam, Point fold, int way, Included is) {
-        Optional<Point> next = seam.stream().filter(p -> p.distanceMm(corner) > 1e-3).findFirst();
-        return new Side(
-                next.map(to -> EdgeLine.straight(corner, to))
-                        .orElseGet(() -> ray(corner, inward(fold, way), 1)),
-                is.depthMm());
+    /** The same, the lines outside and inside as they are drawn. */
+    TurnedEdge drawn(Drawn lines) {
+        return new TurnedEdge(edge, way, depthMm, parts, mitred, Optional.of(lines));
     }
 
     static EdgeLine ray(Point from, Point arrow, double lengthMm) {
@@ -207,19 +142,12 @@ public final class TurnedEdge {
         return new Point(-way * direction.yMm(), way * direction.xMm());
     }
 
-    /**
-     * A neighbour.
-     *
-     * @param line from the corner on
-     * @param depthMm how deep it is turned up; zero if it is not
-     */
-    private record Side(EdgeLine line, double depthMm) {}
-
-    private static TurnedEdge of(EdgeLine edge, int way, double depthMm, Side before, Side after) {
+    static TurnedEdge of(
+            EdgeLine edge, int way, double depthMm, TurnedSide before, TurnedSide after) {
         if (!(depthMm > 0)) {
             throw new IllegalArgumentException("depthMm must be above 0, was " + depthMm);
         }
-        List<List<Stretch>> smooth = smoothParts(edge);
+        List<List<Stretch>> smooth = SmoothParts.of(edge);
         List<TurnedPart> parts = new ArrayList<>();
         for (int i = 0; i < smooth.size(); i++) {
             TurnedPart.Samples part = TurnedPart.Samples.of(smooth.get(i), LEAST_SAMPLES, FLAT_MM);
@@ -227,14 +155,20 @@ public final class TurnedEdge {
                     i > 0
                             ? Mitre.halving(
                                     part.first(), turnedBack(smooth.get(i - 1)), way, depthMm)
-                            : side(before, part.first(), way, depthMm, false);
+                            : before.run(part.first(), way, depthMm, false);
             Run end =
                     i + 1 < smooth.size()
                             ? Mitre.halving(part.last(), lead(smooth.get(i + 1)), way, depthMm)
-                            : side(after, part.last(), way, depthMm, true);
+                            : after.run(part.last(), way, depthMm, true);
             parts.add(TurnedPart.of(part, start, end, way, depthMm));
         }
-        return new TurnedEdge(edge, way, depthMm, parts, Optional.empty());
+        return new TurnedEdge(
+                edge,
+                way,
+                depthMm,
+                parts,
+                new Mitred(before.isMitred(), after.isMitred()),
+                Optional.empty());
     }
 
     private static TurnedPart.Sample turnedBack(List<Stretch> stretches) {
@@ -244,38 +178,6 @@ public final class TurnedEdge {
 
     private static TurnedPart.Sample lead(List<Stretch> stretches) {
         return new TurnedPart.Sample(stretches.get(0).from(), stretches.get(0).directionAt(0), 0);
-    }
-
-    private static Run side(
-            Side side, TurnedPart.Sample here, int way, double depthMm, boolean isEnd) {
-        if (side.depthMm() <= 0) {
-            return Mitre.run(side.line());
-        }
-        // A side runs away from the corner: the outline runs that way at the end, back at the
-        // start.
-        Point away = side.line().directionAt(0);
-        Point there = isEnd ? away : new Point(-away.xMm(), -away.yMm());
-        return Mitre.between(
-                here, new TurnedPart.Sample(here.at(), there, 0), way, depthMm, side.depthMm());
-    }
-
-    private static List<List<Stretch>> smoothParts(EdgeLine edge) {
-        List<List<Stretch>> parts = new ArrayList<>();
-        for (Stretch stretch : edge.stretches()) {
-            if (stretch.lengthMm() <= 1e-9) {
-                continue;
-            }
-            List<Stretch> last = parts.isEmpty() ? List.of() : parts.get(parts.size() - 1);
-            if (last.isEmpty() || isCorner(last.get(last.size() - 1), stretch)) {
-                parts.add(new ArrayList<>());
-            }
-            parts.get(parts.size() - 1).add(stretch);
-        }
-        return parts;
-    }
-
-    private static boolean isCorner(Stretch before, Stretch after) {
-        return before.directionAt(1).distanceMm(after.directionAt(0)) > CORNER_RADIANS;
     }
 
     /** The edge itself, as drawn. */
@@ -332,6 +234,16 @@ public final class TurnedEdge {
     /** The end at the edge's end. */
     public End end() {
         return parts.get(parts.size() - 1).end();
+    }
+
+    /** Whether it ends on a mitre at its start. */
+    public boolean isMitredAtStart() {
+        return mitred.atStart();
+    }
+
+    /** Whether it ends on a mitre at its end. */
+    public boolean isMitredAtEnd() {
+        return mitred.atEnd();
     }
 
     /** Its corners, in order. */

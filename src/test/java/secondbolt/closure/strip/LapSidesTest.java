@@ -25,7 +25,13 @@ class LapSidesTest {
             Overlap.Laps laps, Overlap.Worn worn, boolean overLeft, String over, String under) {
         LapSides sides =
                 new LapSides(
-                        new Overlap(Length.ofMillimetres(18), laps, worn, Optional.empty(), false));
+                        new Overlap(
+                                Length.ofMillimetres(18),
+                                laps,
+                                worn,
+                                Optional.empty(),
+                                false,
+                                Optional.empty()));
         assertEquals(overLeft, sides.overStandsLeft());
         assertEquals(over, sides.over());
         assertEquals(under, sides.under());

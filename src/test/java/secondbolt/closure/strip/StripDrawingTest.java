@@ -31,7 +31,8 @@ class StripDrawingTest {
                         laps,
                         worn,
                         Optional.of(Length.ofMillimetres(120)),
-                        false);
+                        false,
+                        Optional.empty());
         ClosureResult result = Written.mm(400).count(3).from(20, 20).overlap(overlap).result();
         return StripDrawing.of(result);
     }

@@ -265,4 +265,68 @@ class TurnedEdgeTest {
         assertEquals(1, turned.corners().size());
         assertEquals(Math.PI / 2, turned.corners().get(0).turnsRadians(), 1e-9);
     }
+
+    /**
+     * A flap 3 cm high with a hem of 1 cm, beside a hem of 8 cm: a mitre to where they cross, 8 cm
+     * up, would take more than the edge has, 3 − 8. So there is none: both end at the corner, 3 cm
+     * and 30 cm long.
+     */
+    @Test
+    void leavesOutAMitreThatWouldTakeAllOfAShortEdgeBesideADeepHem() {
+        List<EdgeLine> flap = rectangle(300, 30);
+        List<Double> depths = List.of(0.0, 10.0, 80.0, 0.0);
+        TurnedEdge side = TurnedEdge.of(flap, 1, depths);
+        assertEquals(30, side.landingMm(), 1e-6);
+        assertEquals(30, side.outerMm(), 1e-6);
+        assertTrue(!side.isMitredAtEnd());
+        TurnedEdge deep = TurnedEdge.of(flap, 2, depths);
+        assertEquals(300, deep.landingMm(), 1e-6);
+        assertTrue(!deep.isMitredAtStart());
+    }
+
+    /** Of 3 cm between two hems of 2 cm, two mitres would leave 3 − 2 − 2; of 1 cm, 3 − 1 − 1. */
+    @ParameterizedTest(name = "beside two hems of {0}")
+    @CsvSource({"20, 30", "10, 10"})
+    void leavesOutBothMitresThatWouldTakeAllOfAnEdgeTogether(double depth, double lands) {
+        List<EdgeLine> tab = rectangle(300, 30);
+        List<Double> depths = List.of(depth, 10.0, depth, 0.0);
+        assertEquals(lands, TurnedEdge.of(tab, 1, depths).landingMm(), 1e-6);
+    }
+
+    /**
+     * A corner of two hems as deep, at 60 degrees: each lands short by the depth / tan 30°, and at
+     * a side that is not turned by the depth / tan 60°.
+     */
+    @Test
+    void countsWhatAMitreTakesAtASharpCorner() {
+        Point a = new Point(0, 0);
+        Point b = new Point(40, 0);
+        Point c = new Point(20, 20 * Math.sqrt(3));
+        List<EdgeLine> all =
+                List.of(EdgeLine.straight(a, b), EdgeLine.straight(b, c), EdgeLine.straight(c, a));
+        double takes = 10 / Math.tan(Math.toRadians(30));
+        assertEquals(
+                40 - takes - 10 / Math.tan(Math.toRadians(60)),
+                TurnedEdge.of(all, 0, List.of(10.0, 10.0, 0.0)).landingMm(),
+                1e-6);
+        // Two of them take 34.6 of 40; twelve deep they would take 41.6, so the ends stay square.
+        assertEquals(
+                40 - 2 * takes, TurnedEdge.of(all, 0, List.of(10.0, 10.0, 10.0)).landingMm(), 1e-6);
+        assertTrue(!TurnedEdge.of(all, 0, List.of(12.0, 12.0, 12.0)).isMitredAtStart());
+    }
+
+    private static List<EdgeLine> rectangle(double wide, double high) {
+        List<Point> at =
+                List.of(
+                        new Point(0, 0),
+                        new Point(wide, 0),
+                        new Point(wide, high),
+                        new Point(0, high),
+                        new Point(0, 0));
+        List<EdgeLine> edges = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            edges.add(EdgeLine.straight(at.get(i), at.get(i + 1)));
+        }
+        return edges;
+    }
 }
