@@ -118,13 +118,87 @@ class ArchitectureTest {
         rooms.put(
                 "topic",
                 Set.of("measure", "file.source", "file.value", "file", "figure", "worksheet"));
-        rooms.put("textile.extent", with(Set.of(), "measure", "shape", "file.value", "garment"));
-        rooms.put("textile", with(Set.of(), "measure", "file.value", "garment", "textile.extent"));
-        rooms.put("cloth.yields", with(Set.of(), ));
-        rooms.put("cloth", with(Set.of(), ));
-        rooms.put("wearer", with(Set.of(), "measure", "file.value", "file", "file.form", "worksheet"));
-        rooms.put("pattern.piece", with(Set.of(), "measure", "shape", "file.value", "garment"));
-        rooms.put("pattern", with(Set.of(), "measure", "file.source", "file.value", "file", "file.form", "garment", "wearer", "pattern.piece"));
+        rooms.put(
+                "textile.extent",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment"));
+        rooms.put(
+                "textile",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "textile.extent"));
+        rooms.put(
+                "cloth.yields",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "garment",
+                        "worksheet",
+                        "textile.extent",
+                        "textile"));
+        rooms.put(
+                "cloth",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "textile.extent",
+                        "textile",
+                        "cloth.yields"));
+        rooms.put(
+                "wearer",
+                Set.of(
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "worksheet",
+                        "topic"));
+        rooms.put(
+                "pattern.piece",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "file.svg"));
+        rooms.put(
+                "pattern",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "wearer",
+                        "pattern.piece"));
         rooms.put(
                 "fit.size",
                 Set.of(
@@ -180,12 +254,27 @@ class ArchitectureTest {
                         "file.form",
                         "garment",
                         "worksheet"));
-        rooms.put("effect", with(Set.of(), ));
-        rooms.put("lay.placement", with(Set.of(), ));
-        rooms.put("lay.nofit", with(Set.of(), ));
-        rooms.put("lay.plan", with(Set.of(), "shape", "file.source", "file.value", "pattern"));
+        rooms.put("effect", Set.of("measure", "file", "figure", "block", "worksheet", "topic"));
+        rooms.put("lay.placement", Set.of("shape"));
+        rooms.put("lay.nofit", Set.of("shape", "lay.placement"));
+        rooms.put(
+                "lay.plan",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "textile.extent",
+                        "textile",
+                        "pattern.piece",
+                        "pattern",
+                        "lay.placement"));
         rooms.put("disk", Set.of());
-        rooms.put("notebook.site", with(Set.of(), ));
+        rooms.put("notebook.site", Set.of("file.json", "disk"));
         rooms.put("fit.cut", Set.of("pattern.piece", "pattern", "fit.alter"));
         rooms.put(
                 "fit.result",
@@ -266,9 +355,35 @@ class ArchitectureTest {
                         "pattern.piece",
                         "hem.plan",
                         "hem.turned"));
-        rooms.put("cutting.line", with(Set.of(), ));
-        rooms.put("cutting.sketch", with(Set.of(), ));
-        rooms.put("lay.piece", with(Set.of(), ));
+        rooms.put(
+                "cutting.line",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "shape.cut",
+                        "garment",
+                        "block",
+                        "worksheet",
+                        "pattern.piece",
+                        "pattern",
+                        "hem.plan",
+                        "fit.cut",
+                        "fit.result"));
+        rooms.put(
+                "cutting.sketch",
+                Set.of("measure", "shape", "shape.cut", "draw", "pattern.piece", "cutting.line"));
+        rooms.put(
+                "lay.piece",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "garment",
+                        "pattern.piece",
+                        "lay.placement",
+                        "lay.plan",
+                        "cutting.line"));
         rooms.put(
                 "fit.made",
                 Set.of(
@@ -286,7 +401,18 @@ class ArchitectureTest {
                         "wearer",
                         "worksheet",
                         "fit.result"));
-        rooms.put("fit.stretch", with(Set.of(), ));
+        rooms.put(
+                "fit.stretch",
+                Set.of(
+                        "measure",
+                        "shape",
+                        "file",
+                        "garment",
+                        "topic",
+                        "textile",
+                        "pattern.piece",
+                        "pattern",
+                        "fit.seam"));
         rooms.put(
                 "fit",
                 with(
@@ -361,21 +487,214 @@ class ArchitectureTest {
                         "hem.turned",
                         "hem.guide",
                         "fit"));
-        rooms.put("cutting", with(Set.of(), ));
+        rooms.put(
+                "cutting",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "pattern.piece",
+                        "pattern",
+                        "hem.plan",
+                        "fit.result",
+                        "cutting.line",
+                        "cutting.sketch",
+                        "fit"));
         rooms.put("parallel", Set.of());
-        rooms.put("lay.search", with(Set.of(), ));
-        rooms.put("lay.kept", with(Set.of(), ));
-        rooms.put("lay.stock", with(Set.of(), ));
-        rooms.put("lay.log", with(Set.of(), ));
-        rooms.put("lay.design", with(Set.of(), ));
-        rooms.put("lay.picture", with(Set.of(), ));
-        rooms.put("lay", with(Set.of(), ));
-        rooms.put("safety", with(Set.of(), ));
-        rooms.put("project", with(Set.of(), ));
-        rooms.put("notebook.paper", with(Set.of(), ));
-        rooms.put("notebook", with(Set.of(), ));
-        rooms.put("app.kept", with(Set.of(), ));
-        rooms.put("lay.pin", with(Set.of(), ));
+        rooms.put("lay.search", Set.of("shape", "lay.placement", "lay.nofit", "parallel"));
+        rooms.put("lay.kept", Set.of("shape", "lay.placement", "lay.nofit", "lay.search"));
+        rooms.put(
+                "lay.stock",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "garment",
+                        "textile",
+                        "cloth.yields",
+                        "pattern.piece",
+                        "lay.placement",
+                        "lay.plan",
+                        "cutting.line",
+                        "lay.piece",
+                        "lay.kept"));
+        rooms.put(
+                "lay.log",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "garment",
+                        "worksheet",
+                        "textile.extent",
+                        "textile",
+                        "cloth.yields",
+                        "pattern.piece",
+                        "lay.plan",
+                        "lay.piece",
+                        "lay.stock"));
+        rooms.put(
+                "lay.design",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.value",
+                        "garment",
+                        "worksheet",
+                        "textile",
+                        "cloth.yields",
+                        "pattern.piece",
+                        "lay.placement",
+                        "lay.plan",
+                        "cutting.line",
+                        "lay.piece",
+                        "lay.kept",
+                        "lay.stock",
+                        "lay.log"));
+        rooms.put(
+                "lay.picture",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "draw",
+                        "worksheet",
+                        "lay.plan",
+                        "lay.piece",
+                        "lay.stock",
+                        "lay.design"));
+        rooms.put(
+                "lay",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "garment",
+                        "draw",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "textile",
+                        "cloth.yields",
+                        "cloth",
+                        "pattern.piece",
+                        "pattern",
+                        "lay.placement",
+                        "lay.plan",
+                        "cutting.line",
+                        "lay.piece",
+                        "cutting",
+                        "lay.kept",
+                        "lay.stock",
+                        "lay.design",
+                        "lay.picture"));
+        rooms.put(
+                "safety",
+                with(
+                        Set.of(),
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "garment",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "topic",
+                        "wearer",
+                        "pattern.piece",
+                        "pattern",
+                        "hem.plan",
+                        "closure.fastening",
+                        "fit.result",
+                        "closure.placket",
+                        "fit"));
+        rooms.put(
+                "project",
+                with(
+                        Set.of(),
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "draw.paper",
+                        "worksheet",
+                        "topic",
+                        "cloth",
+                        "wearer",
+                        "pattern",
+                        "effect",
+                        "lay.plan",
+                        "fit.stretch",
+                        "fit",
+                        "closure",
+                        "hem",
+                        "cutting",
+                        "lay.kept",
+                        "lay",
+                        "safety"));
+        rooms.put(
+                "notebook.paper",
+                Set.of(
+                        "measure",
+                        "draw",
+                        "draw.paper",
+                        "draw.sheet",
+                        "block",
+                        "worksheet",
+                        "project"));
+        rooms.put(
+                "notebook",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.json",
+                        "file",
+                        "draw",
+                        "draw.paper",
+                        "draw.sheet",
+                        "draw.svg",
+                        "draw.pdf",
+                        "figure",
+                        "block",
+                        "worksheet",
+                        "notebook.site",
+                        "parallel",
+                        "project",
+                        "notebook.paper"));
+        rooms.put("app.kept", with(Set.of(), "disk", "notebook.site", "lay.kept"));
+        rooms.put(
+                "lay.pin",
+                with(
+                        Set.of(),
+                        "measure",
+                        "shape",
+                        "file.source",
+                        "file.value",
+                        "pattern.piece",
+                        "pattern",
+                        "lay.placement",
+                        "lay.plan",
+                        "lay.piece",
+                        "lay.stock",
+                        "lay.design"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }

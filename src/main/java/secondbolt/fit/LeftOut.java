@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import secondbolt.file.value.BareLength;
-import secondbolt.file.value.Quoted;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.SeamRemedy;

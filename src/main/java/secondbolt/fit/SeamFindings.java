@@ -3,8 +3,6 @@ package secondbolt.fit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import secondbolt.file.value.BareLength;
-import secondbolt.file.value.Quoted;
 import secondbolt.fit.result.BandFindings;
 import secondbolt.fit.result.CapFindings;
 import secondbolt.fit.result.FitResult;

@@ -1,6 +1,7 @@
 package secondbolt.fit.result;
 
 import java.util.Locale;
+import secondbolt.file.value.BareLength;
 import secondbolt.file.value.Quoted;
 import secondbolt.fit.seam.CapEase;
 import secondbolt.fit.seam.SeamCheck;
