@@ -56,7 +56,8 @@ record ClothTables(String name, Tape tape) {
         return switch (flaw.kind()) {
             case UNSOUND -> "keep off";
             case HIDDEN_USE -> "hidden pieces only";
-            case FEATURE -> flaw.keptFor().map(edge -> "kept for " + edge.value()).orElse("avoid");
+            case FEATURE ->
+                    flaw.keptFor().map(edge -> "kept for " + edge.value().words()).orElse("avoid");
         };
     }
 

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.lay.kept.LayDesk;
+import secondbolt.lay.plan.PlanFile;
 
 /**
  * Each line that a page tells a maker to write is written into her file: it must be accepted, and
@@ -30,6 +31,9 @@ import secondbolt.lay.kept.LayDesk;
  */
 class AdviceTest {
     private static final Path OWN = Path.of("src/test/resources/examples/advice");
+
+    /** The plan of cutting that belongs to {@code pinned.yaml}. */
+    private static final String PINNED = "pinned.plan.yaml";
 
     /** Only a try, or a part of another line that is advised with it. */
     private static final Set<String> NO_CURE =
@@ -51,7 +55,7 @@ class AdviceTest {
         try (Stream<Path> demos = Files.list(Path.of("projects"));
                 Stream<Path> own = Files.list(OWN)) {
             return Stream.concat(demos.map(demo -> demo.resolve("project.yaml")), own)
-                    .filter(Files::isRegularFile)
+                    .filter(file -> Files.isRegularFile(file) && !file.endsWith(PINNED))
                     .sorted()
                     .toList();
         }
@@ -85,10 +89,12 @@ class AdviceTest {
      * A project, worked out once for all that is asked of it.
      *
      * @param text as written
+     * @param plan of cutting that lies beside it
      * @param workshop where it is worked out, as often as something is written into it
      * @param before as written
      */
-    private record Tried(String text, Workshop workshop, Workings before) {
+    private record Tried(
+            String text, Optional<SourceFile> plan, Workshop workshop, Workings before) {
         private static final Map<Path, Tried> KNOWN = new ConcurrentHashMap<>();
 
         static Tried of(Path file) {
@@ -100,15 +106,27 @@ class AdviceTest {
                 String text = Files.readString(file);
                 Workshop workshop = new Workshop(Topics.all(LayDesk.inMemory()));
                 Mistakes mistakes = new Mistakes();
+                Optional<SourceFile> plan = planOf(file);
                 Workings before =
-                        work(workshop, text, mistakes)
+                        work(workshop, text, plan, mistakes)
                                 .orElseThrow(
                                         () -> new AssertionError(file + " " + mistakes.inOrder()));
-                return new Tried(text, workshop, before);
+                return new Tried(text, plan, workshop, before);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
         }
+    }
+
+    private static Optional<SourceFile> planOf(Path file) throws IOException {
+        String name = file.getFileName().toString().replace(".yaml", ".plan.yaml");
+        Path plan =
+                file.endsWith("project.yaml")
+                        ? file.resolveSibling(PlanFile.NAME)
+                        : file.resolveSibling(name);
+        return Files.exists(plan)
+                ? Optional.of(SourceFile.of(PlanFile.NAME, Files.readString(plan)))
+                : Optional.empty();
     }
 
     @ParameterizedTest
@@ -123,8 +141,9 @@ class AdviceTest {
         assertEquals(List.of(), wrong, String.join("\n", wrong));
     }
 
-    private static Optional<Workings> work(Workshop workshop, String text, Mistakes mistakes) {
-        return workshop.work(SourceFile.of("project.yaml", text), "tried", mistakes);
+    private static Optional<Workings> work(
+            Workshop workshop, String text, Optional<SourceFile> plan, Mistakes mistakes) {
+        return workshop.work(SourceFile.of("project.yaml", text), plan, "tried", mistakes);
     }
 
     /** What is wrong with a line that is advised. */
@@ -138,7 +157,8 @@ class AdviceTest {
         String advised = AdvisedFile.with(tried.text(), advice);
         Mistakes mistakes = new Mistakes();
         Optional<Workings> after =
-                known.computeIfAbsent(advised, text -> work(tried.workshop(), text, mistakes));
+                known.computeIfAbsent(
+                        advised, text -> work(tried.workshop(), text, tried.plan(), mistakes));
         if (after.isEmpty()) {
             return Optional.of("refused, " + mistakes.inOrder() + " in\n" + advised);
         }

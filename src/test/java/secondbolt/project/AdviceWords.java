@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import secondbolt.file.Key;
+import secondbolt.lay.plan.PlanFile;
 
 /** The words that may stand alone between backticks. */
 final class AdviceWords {
@@ -21,7 +22,8 @@ final class AdviceWords {
     /** Whether it is a key, a word that some key takes, or a name or an alteration of hers. */
     static boolean isKnown(String file, Advice advice) {
         String words = advice.line();
-        if (advice.said().contains("draw one named `" + words + "`")) {
+        boolean isDrawn = advice.said().contains("draw one named `" + words + "`");
+        if (isDrawn || words.equals("secondbolt pin") || words.equals(PlanFile.NAME)) {
             return true;
         }
         Set<String> known = new LinkedHashSet<>(Set.of("[]"));

@@ -13,9 +13,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.garment.PieceEdge;
 import secondbolt.lay.kept.LayDesk;
 import secondbolt.worksheet.Subject;
 
@@ -99,10 +101,16 @@ final class AdvisedFile {
     /** The join that a finding is about, as a mapping. */
     private Map<String, Object> thisJoin() {
         List<Object> seams = list(mapping(root.get("pattern")), "seams");
-        String about = advice.about().orElseThrow().words();
+        Set<PieceEdge> about = edges();
         for (int i = 0; i < seams.size(); i++) {
             List<?> sides = PlainYaml.sides(seams.get(i));
-            if (about.equals(sides.get(0) + " to " + sides.get(1))) {
+            Set<PieceEdge> edges =
+                    sides.stream()
+                            .flatMap(side -> Stream.of(String.valueOf(side).split(" \\+ ")))
+                            .map(edge -> edge.replaceFirst("^\\d+ ", ""))
+                            .flatMap(edge -> PieceEdge.parse(edge).stream())
+                            .collect(Collectors.toSet());
+            if (edges.equals(about)) {
                 if (seams.get(i) instanceof List<?>) {
                     Map<String, Object> join = new LinkedHashMap<>();
                     join.put("join", sides);
@@ -112,6 +120,13 @@ final class AdvisedFile {
             }
         }
         throw new AssertionError("no such join for " + advice);
+    }
+
+    /** The edges that a finding is about; none if it is about something else. */
+    private Set<PieceEdge> edges() {
+        return advice.about().orElseThrow() instanceof Subject.Edges edges
+                ? edges.edges()
+                : Set.of();
     }
 
     private void write(String key, Object value) {
@@ -253,7 +268,7 @@ final class AdvisedFile {
 
     private boolean isBlamed(String piece) {
         return advice.said().startsWith(piece + " ")
-                || advice.about().orElseThrow().words().contains(piece + ".");
+                || edges().stream().anyMatch(edge -> edge.piece().equals(piece));
     }
 
     /**

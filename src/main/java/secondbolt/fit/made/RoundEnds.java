@@ -66,6 +66,6 @@ final class RoundEnds {
 
     /** Edges that are taken to meet edge to edge. */
     List<String> meeting() {
-        return free.stream().map(PieceEdge::toString).toList();
+        return free.stream().map(PieceEdge::words).toList();
     }
 }

@@ -182,7 +182,7 @@ final class SizeFindings {
             return;
         }
         Optional<Length> justShort =
-                over.map(SizeChoice.FULL_BUST.metric()::minus)
+                over.map(SizeChoice.FULL_BUST.on(input.tape())::minus)
                         .filter(d -> d.isPositive() && d.isShorterThan(input.least()));
         if (justShort.isPresent()
                 && choice.start().filter(s -> s.by() == BodyMeasure.BUST).isPresent()) {

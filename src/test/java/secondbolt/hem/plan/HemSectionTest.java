@@ -58,7 +58,6 @@ class HemSectionTest {
             value = {
                 "depth: 2, turned: thrice | turned | `once`",
                 "depth: 2, turned: twise | turned | `twice`",
-                "depth: unknown, turned: once | depth | which the cutting line follows; `unknown`",
                 "depth: 1 mm, turned: once | depth | 2 mm to 30 cm",
                 "turned: once | {on | from the fold",
                 "depth: 2, turned: once, for: skrt | for | `skirt`",
