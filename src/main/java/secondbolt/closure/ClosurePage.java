@@ -62,7 +62,7 @@ record ClosurePage(ClosureResult result) {
         facts.add(Fact.of("Placket, edge to edge", tape, result.length()));
         result.gap()
                 .ifPresent(
-                        gap -> facts.add(Fact.of("From one to the next, in the mean", tape, gap)));
+                        gap -> facts.add(Fact.of("From one to the next, on average", tape, gap)));
         if (!result.row().uneven().isShorterThan(tape.mark())) {
             facts.add(Fact.of("The gap that differs most, by", tape, result.row().uneven()));
         }
@@ -127,7 +127,7 @@ record ClosurePage(ClosureResult result) {
         return new Table(
                 "Other counts for " + result.name(),
                 ends + usual,
-                List.of("Count", "Gap, in the mean", "A gap differs by", "In the way"),
+                List.of("Count", "Gap, on average", "A gap differs by", "In the way"),
                 result.advice().counts().stream().map(this::count).toList());
     }
 

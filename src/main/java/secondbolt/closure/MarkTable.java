@@ -72,7 +72,15 @@ record MarkTable(ClosureResult result) {
      * A place outside what it is counted from is told by a word, which is sooner seen than a sign.
      */
     private String place(Length from) {
-        return result.tape().print(from.size()) + (from.isNegative() ? " outside" : "");
+        return result.tape().print(from.size()) + side(from);
+    }
+
+    /** A level hole is counted from the centre line both ways, an upright one from the top. */
+    private String side(Length from) {
+        if (result.closure().isUpright()) {
+            return from.isNegative() ? " outside" : "";
+        }
+        return from.isNegative() ? " outside" : " inside";
     }
 
     private String note(FastenerMark mark) {

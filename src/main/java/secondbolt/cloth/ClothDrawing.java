@@ -30,6 +30,9 @@ final class ClothDrawing {
                     + " strokes). Fine dashes: kept clear. Long dashes, with a number: the largest"
                     + " clear rectangles. A picture, not for measuring: mark from the tables.";
 
+    /** The same below a picture that follows one with the whole of it. */
+    static final String CAPTION_AGAIN = "Drawn and marked as the first cloth is.";
+
     private static final double LARGEST_MM = 165;
     private static final Pen KEPT_CLEAR = new Pen(0.15, List.of(1.0, 0.8));
     private static final Pen EDGE = new Pen(0.4, List.of());

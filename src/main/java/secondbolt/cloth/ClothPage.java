@@ -55,7 +55,14 @@ record ClothPage(Tape tape) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(result.name()));
         yielded.map(y -> ClothDrawing.of(result, y, tape))
-                .ifPresent(d -> blocks.add(new Block.Picture(d, ClothDrawing.CAPTION)));
+                .ifPresent(
+                        d ->
+                                blocks.add(
+                                        new Block.Picture(
+                                                d,
+                                                isFirst
+                                                        ? ClothDrawing.CAPTION
+                                                        : ClothDrawing.CAPTION_AGAIN)));
         blocks.add(new Block.Facts(facts(result)));
         List<Flaw> flaws = result.cloth().condition().flaws();
         if (!flaws.isEmpty()) {

@@ -21,6 +21,9 @@ import secondbolt.worksheet.Sentence;
  * @param tape to print with
  */
 record CuttingPage(CuttingResult result, Tape tape) {
+    private static final String PICTURES =
+            "Each piece is drawn reduced, its points numbered in the order they are written.";
+
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         if (result.rights() == Pattern.Rights.BOUGHT) {
@@ -30,6 +33,9 @@ record CuttingPage(CuttingResult result, Tape tape) {
                                     + " use."));
         }
         blocks.add(new Block.Prose(allowance()));
+        if (!result.pieces().isEmpty()) {
+            blocks.add(new Block.Prose(PICTURES + dotted()));
+        }
         result.pieces().forEach(piece -> blocks.addAll(blocks(piece)));
         if (!result.taped().isEmpty()) {
             blocks.add(new Block.Prose(taped()));
@@ -62,11 +68,15 @@ record CuttingPage(CuttingResult result, Tape tape) {
                 new Block.Rows(edges(piece)));
     }
 
+    private String dotted() {
+        return result.pieces().stream().anyMatch(piece -> piece.before().isPresent())
+                ? " Dotted, where a piece is altered: its outline before the alterations."
+                : "";
+    }
+
+    /** What the first words of the page do not tell of every picture. */
     private static String caption(CutPiece piece) {
-        return "Points numbered in the order they are written, reduced"
-                + (piece.before().isPresent()
-                        ? "; dotted, the outline before the alterations."
-                        : ".");
+        return piece.before().isPresent() ? "Altered, reduced." : "Reduced.";
     }
 
     private String cut(CutPiece piece) {

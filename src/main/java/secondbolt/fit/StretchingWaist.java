@@ -36,6 +36,18 @@ import secondbolt.worksheet.Subject;
  *     together; 0 or more
  */
 record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
+    private static final List<String> SOURCES =
+            List.of(
+                    Convention.COMMON_PRACTICE
+                            + ": a quarter tried first, and the waist measured again for its band",
+                    "Indian Agricultural Statistics Research Institute, e-course, 2011: the"
+                            + " stay-stitching");
+
+    private static final List<String> HANGING =
+            List.of(
+                    "a machine maker's how-to: hanging for a day",
+                    "The New Dressmaker, 1921: hanging for two or three days with some weight");
+
     /**
      * Derived: an edge that turns by half a right angle and has one end on a thread is on the true
      * bias at its other; wherever it lies, some of it is 22 degrees or more off the thread.
@@ -87,23 +99,25 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
                 piece.grain() == Piece.Grain.BIAS
                         ? " is cut on the bias"
                         : " turns by " + turnsDegrees + "°, so part of it lies on the bias";
-        return new Finding(
-                "waist-stretches",
-                new Subject.Piece(piece.name()),
-                Level.NOTE,
-                "The "
-                        + edge
-                        + " of "
-                        + piece.name()
-                        + lies
-                        + ", where cloth stretches as it is handled (The New Dressmaker, 1921).",
-                "Try a quarter of it first in scrap or an old sheet and measure that ("
-                        + Convention.COMMON_PRACTICE
-                        + "). Stay-stitch the edge just inside its seam allowance as soon as it is"
-                        + " cut (Indian Agricultural Statistics Research Institute, e-course,"
-                        + " 2011)."
-                        + band(pattern)
-                        + hem(pattern.meanings()));
+        Finding found =
+                new Finding(
+                        "waist-stretches",
+                        new Subject.Piece(piece.name()),
+                        Level.NOTE,
+                        "The "
+                                + edge
+                                + " of "
+                                + piece.name()
+                                + lies
+                                + ", where cloth stretches as it is handled (The New Dressmaker, 1921).",
+                        "Try a quarter of it first in scrap or an old sheet and measure that. Stay-stitch"
+                                + " the edge just inside its seam allowance as soon as it is cut."
+                                + band(pattern)
+                                + hem(pattern.meanings()));
+        return found.citing(
+                hasAHem(pattern.meanings())
+                        ? Stream.concat(SOURCES.stream(), HANGING.stream()).toList()
+                        : SOURCES);
     }
 
     private String band(Pattern pattern) {
@@ -118,9 +132,7 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
                 ? ""
                 : " Measure it again then, before you cut "
                         + String.join(" and ", bands)
-                        + " to length ("
-                        + Convention.COMMON_PRACTICE
-                        + ").";
+                        + " to length.";
     }
 
     /** The straight bands that one side of a join is, if this waist is on the other. */
@@ -140,10 +152,13 @@ record StretchingWaist(Piece piece, String edge, long turnsDegrees) {
     }
 
     private String hem(Meanings meanings) {
-        return meanings.has(piece, Serves.HEM)
-                ? " Let it hang before its hem is levelled: a day at least (a machine maker's"
-                        + " how-to), or two or three with some weight at the edge (The New"
-                        + " Dressmaker, 1921); `hang` under `hems` says how long."
+        return hasAHem(meanings)
+                ? " Let it hang before its hem is levelled: a day at least, or two or three with"
+                        + " some weight at the edge; `hang` under `hems` says how long."
                 : "";
+    }
+
+    private boolean hasAHem(Meanings meanings) {
+        return meanings.has(piece, Serves.HEM);
     }
 }

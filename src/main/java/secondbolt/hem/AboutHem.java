@@ -39,12 +39,11 @@ record AboutHem(HemResult result, Tape tape) {
 
     /** How much longer or shorter an edge is than the line it lands on. */
     String surplus(HemEdge edge) {
-        String times = edge.times() == 1 ? "" : ", " + edge.times() + " times round";
+        String each = edge.times() == 1 ? "" : " on each of " + edge.times();
         return print(edge.surplus().orElseThrow().size())
-                + " ("
-                + HemWords.percent(Math.abs(edge.fullness().orElse(0.0)))
-                + times
-                + ")";
+                + each
+                + ", which is "
+                + HemWords.percent(Math.abs(edge.fullness().orElse(0.0)));
     }
 
     /** A length, finer if it is small. */

@@ -178,7 +178,7 @@ final class EndFindings {
 
     private Optional<String> end(Length takes, String side, boolean in) {
         return counts(takes, in)
-                ? Optional.of(about.print(takes.size()) + " at " + side)
+                ? Optional.of(about.print(takes.size()) + " at its " + side)
                 : Optional.empty();
     }
 

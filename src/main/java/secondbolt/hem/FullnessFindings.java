@@ -18,6 +18,11 @@ import secondbolt.worksheet.Finding.Level;
  * Whether a turned edge is longer or shorter than the line it lands on, and what to do about it.
  */
 final class FullnessFindings {
+    private static final String FACED =
+            "Baldt, Clothing for Women, 1916: a facing for very wide circular skirts";
+    private static final String ROLLED =
+            "4-H bulletin L-87: a narrow or rolled hem for a full circle";
+
     /** Three quarters of a circle and more count as full; common practice, no source. */
     private static final double FULL_RADIANS = 1.5 * Math.PI - 1e-6;
 
@@ -54,7 +59,7 @@ final class FullnessFindings {
         if (edges.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
+        Finding found =
                 about.finding(
                         "hem-too-full",
                         Level.WARNING,
@@ -65,10 +70,10 @@ final class FullnessFindings {
                                 + ").",
                         eased(edges)
                                 + ". Or keep the depth with `turned: faced`, a facing cut to the"
-                                + " shape of the edge, as for very wide circular skirts (Baldt,"
-                                + " Clothing for Women, 1916)."
+                                + " shape of the edge, as for very wide circular skirts."
                                 + circle()
-                                + gentler(edges)));
+                                + gentler(edges));
+        return Optional.of(found.citing(isCircle() ? List.of(FACED, ROLLED) : List.of(FACED)));
     }
 
     private String eased(List<HemEdge> edges) {
@@ -92,11 +97,11 @@ final class FullnessFindings {
     }
 
     private String circle() {
-        return result.turnsAllRound() >= FULL_RADIANS
-                ? " A full circle takes "
-                        + about.rawEdge()
-                        + ", or a rolled hem (4-H bulletin L-87)."
-                : "";
+        return isCircle() ? " A full circle takes " + about.rawEdge() + ", or a rolled hem." : "";
+    }
+
+    private boolean isCircle() {
+        return result.turnsAllRound() >= FULL_RADIANS;
     }
 
     /** What the design itself would have to be for this depth. */

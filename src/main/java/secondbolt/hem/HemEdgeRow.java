@@ -59,7 +59,7 @@ record HemEdgeRow(String edge, String shape, int times, List<Cell> measured) {
                 "Edges of " + hem,
                 "Each edge once, as drawn: the edge that is turned up beside the line it lands on, "
                         + hem,
-                with(List.of("Edge", "Shape of the fold", "Times round"), MEASURED),
+                with(List.of("Edge", "Shape of the fold", "How many round"), MEASURED),
                 edges.stream()
                         .map(
                                 row ->

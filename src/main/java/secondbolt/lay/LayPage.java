@@ -1,7 +1,9 @@
 package secondbolt.lay;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import secondbolt.block.Block;
 import secondbolt.block.Both;
@@ -25,6 +27,7 @@ import secondbolt.shape.Box;
  * @param tape to print with
  */
 record LayPage(LayResult result, List<CuttingPlan> plans, Tape tape) {
+    private static final String CAPTION_AGAIN = "Drawn and marked as the first plan is.";
     private static final List<String> HEAD =
             List.of(
                     "No.",
@@ -51,7 +54,8 @@ record LayPage(LayResult result, List<CuttingPlan> plans, Tape tape) {
             blocks.add(new Block.Prose("No room was found for: " + pieces + "."));
             blocks.addAll(remedies());
         }
-        plans.forEach(plan -> blocks.addAll(plan(plan)));
+        Set<String> told = new HashSet<>();
+        plans.forEach(plan -> blocks.addAll(plan(plan, told.add(LayDrawing.caption(plan)))));
         blocks.addAll(new DesignRows(result, tape).blocks());
         blocks.addAll(new BoltRows(result, tape).blocks());
         return blocks;
@@ -150,10 +154,12 @@ record LayPage(LayResult result, List<CuttingPlan> plans, Tape tape) {
         return List.of(new Block.Prose("Tried quickly in its stead:"), new Block.Facts(facts));
     }
 
-    private List<Block> plan(CuttingPlan plan) {
+    private List<Block> plan(CuttingPlan plan, boolean isFirst) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(plan.name()));
-        blocks.add(new Block.Picture(plan.drawing(), LayDrawing.caption(plan)));
+        blocks.add(
+                new Block.Picture(
+                        plan.drawing(), isFirst ? LayDrawing.caption(plan) : CAPTION_AGAIN));
         blocks.add(new Block.Prose("Stays over: " + new LayWords(tape).over(plan) + "."));
         if (!plan.pieces().isEmpty()) {
             blocks.add(new Block.Rows(pieces(plan)));

@@ -67,7 +67,11 @@ public record ProjectPage(
             String about,
             String text,
             String remedy,
-            List<Integer> sources) {}
+            List<Integer> sources) {
+        private FoundView doing(String other) {
+            return new FoundView(section, sectionTitle, level, about, text, other, sources);
+        }
+    }
 
     /**
      * The paper.
@@ -110,6 +114,7 @@ public record ProjectPage(
     public record SectionView(
             String name, String title, int stops, int warnings, List<BlockView> blocks) {}
 
+    private static final String AS_ABOVE = "As above.";
     private static final Subject NAMELESS = new Subject.Whole("");
 
     static ProjectPage of(
@@ -132,8 +137,8 @@ public record ProjectPage(
                 version,
                 project.heading().title(),
                 project.heading().summary().orElse(""),
-                stops,
-                others,
+                saidOnce(stops),
+                saidOnce(others),
                 view(paper, project.heading().units()),
                 correction.isNeeded() ? correction.words() : "",
                 sheets.stream().map(ProjectPage::view).toList(),
@@ -141,6 +146,18 @@ public record ProjectPage(
                 worksheets.stream().flatMap(worksheet -> worksheet.open().stream()).toList(),
                 assumed.stream().distinct().toList(),
                 sources);
+    }
+
+    /** What is to be done is said once where several findings in a row ask for the same. */
+    private static List<FoundView> saidOnce(List<FoundView> found) {
+        List<FoundView> once = new ArrayList<>();
+        String above = "";
+        for (FoundView view : found) {
+            boolean isSaid = !above.isEmpty() && view.remedy().equals(above);
+            once.add(isSaid ? view.doing(AS_ABOVE) : view);
+            above = view.remedy();
+        }
+        return once;
     }
 
     private static Optional<FoundView> squares(PrintedSheet sheet) {
@@ -216,7 +233,7 @@ public record ProjectPage(
     private static PaperView view(PaperChoice choice, Tape tape) {
         Paper paper = choice.paper();
         String size = tape.print(paper.across()) + " × " + tape.print(paper.along());
-        return new PaperView(paper.name(), size, choice.because());
+        return new PaperView(paper.words(), size, choice.because());
     }
 
     private static SheetView view(PrintedSheet sheet) {
@@ -226,7 +243,7 @@ public record ProjectPage(
                 sheet.file(),
                 sheet.code().text(),
                 sheet.pages().size(),
-                sheet.paper().name(),
+                sheet.paper().words(),
                 sheet.isStopped());
     }
 

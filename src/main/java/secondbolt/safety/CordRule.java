@@ -1,5 +1,6 @@
 package secondbolt.safety;
 
+import java.util.List;
 import java.util.Optional;
 import secondbolt.file.value.Quoted;
 import secondbolt.measure.Length;
@@ -30,6 +31,11 @@ record CordRule(WearerAge wearer, Tape tape) {
                     Length.ofInches(3, 1),
                     Length.ofMillimetres(76),
                     "16 CFR 1120, the stricter; EN 14682:2007 has 14 cm");
+
+    private static final List<String> AT_THE_NECK =
+            List.of("16 CFR 1120, United States: no cord at hood and neck of upper outerwear");
+    private static final List<String> ENDS =
+            List.of("EN 14682:2007: at waist and hem at most 14 cm free at each side");
 
     private static final String LOCAL =
             " What is allowed on children's clothes your local rules say, and they come first.";
@@ -79,21 +85,22 @@ record CordRule(WearerAge wearer, Tape tape) {
 
     private Finding placeNotTold(Cord cord) {
         return found(
-                cord,
-                "cord-place-not-told",
-                wearer.isUntold() ? Level.CAUTION : Level.WARNING,
-                "Where "
-                        + cord.name()
-                        + " lies is not told. A cord catches, and a child can be strangled or"
-                        + " dragged by it: at hood and neck there must be none up to seven years"
-                        + " (EN 14682; 16 CFR 1120).",
-                "Write "
-                        + line(cord, "waist")
-                        + ", at `neck`, `hood`, `waist`, `hem` or `other`, with its free length or"
-                        + " `free: none`; if it is no cord, `cords: {"
-                        + Quoted.of(cord.name())
-                        + ": no}`."
-                        + (wearer.isUntold() ? AGE : ""));
+                        cord,
+                        "cord-place-not-told",
+                        wearer.isUntold() ? Level.CAUTION : Level.WARNING,
+                        "Where "
+                                + cord.name()
+                                + " lies is not told. A cord catches, and a child can be strangled or"
+                                + " dragged by it: at hood and neck there must be none up to seven years"
+                                + " (EN 14682).",
+                        "Write "
+                                + line(cord, "waist")
+                                + ", at `neck`, `hood`, `waist`, `hem` or `other`, with its free length or"
+                                + " `free: none`; if it is no cord, `cords: {"
+                                + Quoted.of(cord.name())
+                                + ": no}`."
+                                + (wearer.isUntold() ? AGE : ""))
+                .citing(AT_THE_NECK);
     }
 
     private String line(Cord cord, String place) {
@@ -104,16 +111,17 @@ record CordRule(WearerAge wearer, Tape tape) {
         String where = "It lies at the " + cord.place().orElseThrow().word() + taken(cord);
         if (wearer.isUnder(NONE_AT_THE_NECK_UNDER)) {
             return found(
-                    cord,
-                    "cord-at-the-neck",
-                    Level.STOP,
-                    where
-                            + ". A child of seven or younger can be strangled by it: none is"
-                            + " allowed there (EN 14682), nor on upper outerwear in the United"
-                            + " States (16 CFR 1120).",
-                    "Close it without a cord: snaps or a button, elastic, an opening that goes over"
-                            + " the head."
-                            + elsewhereLine(cord));
+                            cord,
+                            "cord-at-the-neck",
+                            Level.STOP,
+                            where
+                                    + ". A child of seven or younger can be strangled by it: none is"
+                                    + " allowed there (EN 14682), nor on upper outerwear in the United"
+                                    + " States.",
+                            "Close it without a cord: snaps or a button, elastic, an opening that goes over"
+                                    + " the head."
+                                    + elsewhereLine(cord))
+                    .citing(AT_THE_NECK);
         }
         if (wearer.isUntold()) {
             return found(
@@ -132,26 +140,28 @@ record CordRule(WearerAge wearer, Tape tape) {
     private Finding older(Cord cord, String where) {
         if (cord.free().filter(Length::isPositive).isPresent()) {
             return found(
-                    cord,
-                    "cord-at-the-neck",
-                    Level.STOP,
-                    where
-                            + ", with free ends of "
-                            + tape.print(cord.free().orElseThrow())
-                            + ". Up to fourteen years no end may hang free there (EN 14682), and on"
-                            + " upper outerwear in the United States no cord at all (16 CFR 1120).",
-                    "Close it without free ends, and write `free: none`, or choose another"
-                            + " closing."
-                            + elsewhereLine(cord));
+                            cord,
+                            "cord-at-the-neck",
+                            Level.STOP,
+                            where
+                                    + ", with free ends of "
+                                    + tape.print(cord.free().orElseThrow())
+                                    + ". Up to fourteen years no end may hang free there (EN 14682), and on"
+                                    + " upper outerwear in the United States no cord at all.",
+                            "Close it without free ends, and write `free: none`, or choose another"
+                                    + " closing."
+                                    + elsewhereLine(cord))
+                    .citing(AT_THE_NECK);
         }
         return cord.free().isPresent()
                 ? found(
-                        cord,
-                        "cord-flat-at-the-neck",
-                        Level.CAUTION,
-                        where + ", without free ends. It catches where it stands off.",
-                        "It must lie flat while the garment is open (EN 14682); on upper outerwear"
-                                + " in the United States there is to be none (16 CFR 1120).")
+                                cord,
+                                "cord-flat-at-the-neck",
+                                Level.CAUTION,
+                                where + ", without free ends. It catches where it stands off.",
+                                "It must lie flat while the garment is open (EN 14682); on upper outerwear"
+                                        + " in the United States there is to be none.")
+                        .citing(AT_THE_NECK)
                 : found(
                         cord,
                         "cord-free-not-told",
@@ -180,35 +190,37 @@ record CordRule(WearerAge wearer, Tape tape) {
         String age = wearer.isUntold() ? AGE : "";
         if (cord.free().isEmpty()) {
             return found(
-                    cord,
-                    "cord-free-not-told",
-                    wearer.isUntold() ? Level.NOTE : Level.WARNING,
-                    "How far the ends of " + cord.name() + " hang free is not told.",
-                    "Write "
-                            + line(cord, where)
-                            + ", or `free: none`; on a child's garment at most "
-                            + tape.printBoth(longest)
-                            + " (16 CFR 1120; EN 14682 has 14 cm)."
-                            + age);
+                            cord,
+                            "cord-free-not-told",
+                            wearer.isUntold() ? Level.NOTE : Level.WARNING,
+                            "How far the ends of " + cord.name() + " hang free is not told.",
+                            "Write "
+                                    + line(cord, where)
+                                    + ", or `free: none`; on a child's garment at most "
+                                    + tape.printBoth(longest)
+                                    + " (16 CFR 1120)."
+                                    + age)
+                    .citing(ENDS);
         }
         Length free = cord.free().get();
         if (free.isLongerThan(LONGEST_FREE.inch().orLonger(LONGEST_FREE.metric()))) {
             return found(
-                    cord,
-                    "cord-too-long",
-                    wearer.isUntold() ? Level.CAUTION : Level.WARNING,
-                    "The free ends of "
-                            + cord.name()
-                            + (cord.isFreeCut() ? " are as long as its piece, " : " are ")
-                            + tape.printBoth(free)
-                            + (cord.isFreeCut() ? ", as nothing else is told" : "")
-                            + "; on a child's garment they catch, and at most "
-                            + tape.printBoth(longest)
-                            + " may hang free (16 CFR 1120; EN 14682 has 14 cm).",
-                    "Shorten them or sew them down, and write "
-                            + line(cord, where)
-                            + "; or choose snaps, buttons or elastic."
-                            + age);
+                            cord,
+                            "cord-too-long",
+                            wearer.isUntold() ? Level.CAUTION : Level.WARNING,
+                            "The free ends of "
+                                    + cord.name()
+                                    + (cord.isFreeCut() ? " are as long as its piece, " : " are ")
+                                    + tape.printBoth(free)
+                                    + (cord.isFreeCut() ? ", as nothing else is told" : "")
+                                    + "; on a child's garment they catch, and at most "
+                                    + tape.printBoth(longest)
+                                    + " may hang free (16 CFR 1120).",
+                            "Shorten them or sew them down, and write "
+                                    + line(cord, where)
+                                    + "; or choose snaps, buttons or elastic."
+                                    + age)
+                    .citing(ENDS);
         }
         return sewnDown(cord, free)
                 .orElseGet(

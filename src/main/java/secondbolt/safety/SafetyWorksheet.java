@@ -66,7 +66,8 @@ record SafetyWorksheet(SafetyResult result, CordRule rule, boolean isAGarment) {
                                                 about,
                                                 first.level(),
                                                 first.text(),
-                                                first.remedy()))
+                                                first.remedy(),
+                                                first.sources()))
                         .toList()
                 : List.of(first);
     }

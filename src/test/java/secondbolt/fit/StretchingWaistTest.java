@@ -39,6 +39,16 @@ class StretchingWaistTest {
         assertTrue(note.contains("Let it hang before its hem is levelled"), note);
     }
 
+    /** One source in the words, the others numbered at the end of the page. */
+    @Test
+    void namesOneSourceAndListsTheOthers() {
+        String note =
+                notes("    skirt: {cut: 1, ring: {inner: 24, outer: 90, turn: 180}}\n").get(0);
+        assertTrue(note.contains("(The New Dressmaker, 1921)"), note);
+        assertFalse(note.contains("Statistics Research"), note);
+        assertFalse(note.contains("common practice"), note);
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {45, 90, 270, 350})
     void anyRingFromAnEighthOfACircleOnIsAdvisedOn(int turn) {

@@ -27,7 +27,7 @@ class HemFindingsTest {
         assertTrue(
                 findings.stream()
                         .filter(f -> f.code().equals(code) && f.level() == level)
-                        .map(f -> f.text() + " " + f.remedy())
+                        .map(f -> f.text() + " " + f.remedy() + " " + f.sources())
                         .anyMatch(text -> List.of(words).stream().allMatch(text::contains)),
                 () -> code + ": " + String.join(", ", words) + " is not told in " + told);
     }
@@ -45,7 +45,7 @@ class HemFindingsTest {
                 all,
                 "hem-too-full",
                 Level.WARNING,
-                "the hem of the skirt 15.7 cm (13.7 %, 4 times round)",
+                "the hem of the skirt 15.7 cm on each of 4, which is 13.7 %",
                 "Up to 1.9 cm deep",
                 "turned: faced",
                 "Baldt",
@@ -97,7 +97,7 @@ class HemFindingsTest {
                 findings(CIRCLE, "hems: {h: {on: [skirt.hem], depth: 1.2, turned: once}}"),
                 "hem-eased",
                 Level.NOTE,
-                "the hem of the skirt 3.75 cm (3.1 %, 4 times round)",
+                "the hem of the skirt 3.75 cm on each of 4, which is 3.1 %",
                 "Ease-stitch 6 mm from the raw edge");
     }
 
@@ -174,7 +174,7 @@ class HemFindingsTest {
                         "hems: {h: {on: [sleeve.wrist], depth: 3, turned: once, for: sleeve}}"),
                 "hem-flares",
                 Level.CAUTION,
-                "1.2 cm at right and 1.2 cm at left",
+                "1.2 cm at its right and 1.2 cm at its left",
                 "too tight by 4.8 cm all round");
     }
 

@@ -142,6 +142,25 @@ class NotebookTest {
         assertFalse(pages.contains("`"), pages);
     }
 
+    /** Two findings in a row that ask for the same: it is said of the first. */
+    @Test
+    void saysOnceWhatSeveralFindingsInARowAskFor() {
+        Workings project =
+                SampleSite.project(
+                        "shirt",
+                        "Shirt",
+                        650,
+                        SampleSite.findings(Level.WARNING, Level.CAUTION, Level.NOTE));
+        String page =
+                new PageCheck(SampleSite.site(project))
+                        .page("shirt/index.html")
+                        .getDocumentElement()
+                        .getTextContent();
+        assertEquals(page.indexOf("Use eight buttons"), page.lastIndexOf("Use eight buttons"));
+        assertTrue(page.indexOf("Use eight buttons") < page.indexOf("As above."), page);
+        assertEquals(page.indexOf("As above."), page.lastIndexOf("As above."), page);
+    }
+
     @Test
     void tellsWhichLettersTheSheetsCannotSet() {
         Workings project = SampleSite.project("shirt", "कमीज shirt", 650, List.of());

@@ -187,4 +187,19 @@ class SafetyTopicTest {
                 List.of("WARNING nightwear-of-a-child"),
                 told(BODY + "    Nachthemd: {cut: 1, rectangle: [40, 90]}\n"));
     }
+
+    /** One rule in the words and the other in the list, also where it stops several sheets. */
+    @Test
+    void namesOneRuleAndListsTheOther() {
+        List<Finding> found =
+                findings(
+                        FIVE
+                                + BODY
+                                + "    tie: {cut: 2, rectangle: [3, 30]}\n"
+                                + "cords: {tie: {at: neck}}\n");
+        assertEquals(Level.STOP, found.get(0).level());
+        assertTrue(found.get(0).text().contains("EN 14682"), found.toString());
+        found.forEach(f -> assertTrue(!(f.text() + f.remedy()).contains("CFR"), f.toString()));
+        assertTrue(found.get(0).sources().get(0).startsWith("16 CFR 1120"), found.toString());
+    }
 }

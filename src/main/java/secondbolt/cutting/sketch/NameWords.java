@@ -22,6 +22,9 @@ record NameWords(CutPiece piece, SketchStyle style) {
     /** Places are tried so many to a side, less one. */
     private static final int GRID = 14;
 
+    /** How far letters such as g and p reach below their line, a share of the lettering's size. */
+    private static final double BELOW_THE_LINE = 0.24;
+
     /** The name and what stands under it, as large and as near the middle as there is room. */
     void write(List<String> words, Sketch sketch, LabelRoom room) {
         List<Point> places = places();
@@ -45,7 +48,9 @@ record NameWords(CutPiece piece, SketchStyle style) {
         double radians = Math.toRadians(turn);
         double downX = -Math.sin(radians);
         double downY = Math.cos(radians);
-        double down = -(words.size() * smallMm * 1.4) / 2;
+        double lineMm = smallMm * 1.4;
+        double belowNameMm = Math.max(lineMm, sizeMm * BELOW_THE_LINE + smallMm * 1.05);
+        double down = -(belowNameMm + (words.size() - 1) * lineMm) / 2;
         List<Mark.Label> labels = new ArrayList<>();
         labels.add(
                 new Mark.Label(
@@ -53,8 +58,9 @@ record NameWords(CutPiece piece, SketchStyle style) {
                         at.moved(downX * down, downY * down),
                         Lettering.bold(sizeMm).turned(turn),
                         Align.MIDDLE));
-        for (String line : words) {
-            down += smallMm * 1.4;
+        for (int i = 0; i < words.size(); i++) {
+            String line = words.get(i);
+            down += i == 0 ? belowNameMm : lineMm;
             labels.add(
                     new Mark.Label(
                             line,

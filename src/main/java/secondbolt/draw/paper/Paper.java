@@ -1,6 +1,7 @@
 package secondbolt.draw.paper;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.measure.Length;
@@ -9,7 +10,7 @@ import secondbolt.measure.Tape;
 /**
  * A size of paper, upright as the printer takes it in.
  *
- * @param name as the maker writes and reads it
+ * @param name as the maker writes it
  * @param across the side that runs across
  * @param along the side that runs along; of a roll, as much as one page can have
  * @param feed how it comes
@@ -99,6 +100,23 @@ public record Paper(String name, Length across, Length along, Feed feed) {
     public static Paper custom(Length across, Length along, Tape tape) {
         return new Paper(
                 tape.print(across) + " x " + tape.print(along), across, along, Feed.SHEETS);
+    }
+
+    /**
+     * Its name as it is said, which the maker does not type: {@code A4}, {@code 36 in roll}; of any
+     * other size, that size.
+     */
+    public String words() {
+        return switch (name) {
+            case "a4", "a3", "a0" -> name.toUpperCase(Locale.ROOT);
+            case "a4+letter" -> "A4 or Letter";
+            case "letter" -> "Letter";
+            case "legal" -> "Legal";
+            case "tabloid" -> "Tabloid";
+            case "36in-roll" -> "36 in roll";
+            case "24in-roll" -> "24 in roll";
+            default -> name;
+        };
     }
 
     /** The paper of this name. */

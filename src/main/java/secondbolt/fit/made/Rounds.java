@@ -114,8 +114,9 @@ record Rounds(Pattern pattern, Lengths drawn) {
     }
 
     /**
-     * A facing, a band or a pocket lies on what goes round: its other side ends free, and it is
-     * less than half as wide below as what it is sewn to, or that goes on round by another seam.
+     * A facing, a band or a pocket lies on what goes round: its other side ends free or is sewn to
+     * the lining alone, and it is less than half as wide below as what it is sewn to, or that goes
+     * on round by another seam.
      */
     private boolean liesOn(PieceEdge edge, Seam seam) {
         if (pieces(seam).size() == 1 || !hasAFreeSide(edge)) {
@@ -141,7 +142,11 @@ record Rounds(Pattern pattern, Lengths drawn) {
                 .filter(piece::isDown)
                 .filter(e -> !e.equals(edge.edge()) && !piece.isFold(e))
                 .map(e -> new PieceEdge(edge.piece(), e))
-                .anyMatch(e -> seamsAt(e).isEmpty() && !isNamed(e));
+                .anyMatch(e -> !isNamed(e) && seamsAt(e).stream().noneMatch(this::isOfTheOutside));
+    }
+
+    private boolean isOfTheOutside(Seam seam) {
+        return pieces(seam).stream().allMatch(this::isOutside);
     }
 
     private boolean isNamed(PieceEdge edge) {

@@ -115,8 +115,24 @@ final class WidthSuggestions {
                                 + " tightest needs, for the whole side. With `from` and `to` it can"
                                 + " be tapered; the differences are: "
                                 + each
-                                + ".",
+                                + "."
+                                + taperWritten(atTheSide),
                         whole.yaml()));
+    }
+
+    /**
+     * A taper of which it is not known where it is at full width, so that it is not added twice.
+     */
+    private String taperWritten(List<BodyMeasure> atTheSide) {
+        Length atTheHip = input.pieces().added(BodyMeasure.HIP);
+        boolean isUneven =
+                atTheSide.stream()
+                        .filter(measure -> !hasLevel(measure))
+                        .anyMatch(measure -> !input.pieces().added(measure).equals(atTheHip));
+        return isUneven
+                ? " The taper that is written already is counted at the hip alone: take off what it"
+                        + " gives further up."
+                : "";
     }
 
     private String signed(Length length) {

@@ -53,7 +53,7 @@ public final class LayDrawing {
                 .append(" (strokes falling). Arrows: how the pattern's length lies. Dots: the two")
                 .append(" points to pin first. Long dashes: what stays over in one piece.");
         if (!spread.cuts().spoilt().isEmpty() || !spread.cuts().holes().isEmpty()) {
-            words.append(" Short dashes: cut already.");
+            words.append(" Grey, short dashes: cut already.");
         }
         if (plan.stock().laid().stream()
                 .flatMap(l -> l.pins().stream())

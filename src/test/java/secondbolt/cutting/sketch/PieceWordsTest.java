@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import secondbolt.cutting.Written;
@@ -38,6 +39,28 @@ class PieceWordsTest {
             }
             assertTrue(texts.stream().anyMatch(text -> text.endsWith("middle")), texts::toString);
         }
+    }
+
+    /** The g of a name reaches below its line, and what is written there keeps clear of it. */
+    @Test
+    void aNameDoesNotReachIntoWhatIsWrittenUnderIt() {
+        List<Mark.Label> labels =
+                PieceSketch.of(piece(60, 80), List.of("Cut 4 of main"), SketchStyle.FULL_SIZE)
+                        .marks()
+                        .stream()
+                        .filter(Mark.Label.class::isInstance)
+                        .map(Mark.Label.class::cast)
+                        .toList();
+        Mark.Label name = find(labels, "tab");
+        Mark.Label under = find(labels, "Cut 4 of main");
+        double apartMm = name.at().distanceMm(under.at());
+        double descenderMm = 0.22 * name.lettering().sizeMm();
+        double ascenderMm = 0.75 * under.lettering().sizeMm();
+        assertTrue(apartMm > descenderMm + ascenderMm, () -> "only " + apartMm + " mm apart");
+    }
+
+    private static Mark.Label find(List<Mark.Label> labels, String text) {
+        return labels.stream().filter(label -> label.text().equals(text)).findFirst().orElseThrow();
     }
 
     private static CutPiece piece(double across, double along) {

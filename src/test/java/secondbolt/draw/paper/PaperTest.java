@@ -33,6 +33,24 @@ class PaperTest {
         assertTrue(Paper.names().contains(name));
     }
 
+    /** What is typed in a file is not what is said of paper. */
+    @ParameterizedTest
+    @CsvSource({
+        "a4, A4",
+        "letter, Letter",
+        "a4+letter, A4 or Letter",
+        "36in-roll, 36 in roll",
+        "24in-roll, 24 in roll"
+    })
+    void isSaidAsAShopSaysIt(String name, String words) {
+        assertEquals(words, Paper.named(name).orElseThrow().words());
+    }
+
+    @Test
+    void everyPaperIsSaidInOtherWordsThanItIsTyped() {
+        Paper.names().forEach(n -> assertFalse(Paper.named(n).orElseThrow().words().equals(n), n));
+    }
+
     @Test
     void namesPaperOfAnySizeByItsSides() {
         Length across = Length.ofMillimetres(210);

@@ -103,6 +103,30 @@ class RoundThePiecesTest {
                         + " 102 cm");
     }
 
+    /**
+     * The same facing with a lining sewn to its inner edge: the lining ends its free side, and adds
+     * nothing to the outside.
+     */
+    @Test
+    void aFacingThatTheLiningIsSewnToIsNotAddedEither() {
+        WrittenPattern coat =
+                WrittenPattern.cm(
+                        """
+                        pattern:
+                          pieces:
+                            front: {cut: pair, outline: [{start: [0, 0]}, {edge: shoulder, to: [20, 0]}, {edge: side, to: [26, 70]}, {edge: hem, to: [0, 70]}, {edge: Kante, to: start}]}
+                            back: {cut: 1, fold: Mitte, outline: [{start: [0, 0]}, {edge: shoulder, to: [20, 0]}, {edge: side, to: [25, 70]}, {edge: hem, to: [0, 70]}, {edge: Mitte, to: start}]}
+                            Beleg: {cut: pair, outline: [{start: [0, 0]}, {edge: oben, to: [6, 0]}, {edge: innen, to: [6, 70]}, {edge: unten, to: [0, 70]}, {edge: Kante, to: start}]}
+                            Futter: {cut: {lining: pair}, seen: hidden, outline: [{start: [6, 0]}, {edge: oben, to: [20, 0]}, {edge: side, to: [26, 70]}, {edge: unten, to: [6, 70]}, {edge: vorn, to: start}]}
+                          seams: [[front.side, back.side], [front.Kante, Beleg.Kante], [Beleg.innen, Futter.vorn]]
+                        """);
+        tells(
+                coat,
+                Tape.CENTIMETRE,
+                "round the hem of front, back, without what lies beyond the Kante of the front:"
+                        + " 102 cm");
+    }
+
     /** 2 x 20 and 2 x 22 are 84; the backs meet at an edge of which nothing is told. */
     @Test
     void aBodiceGoesRoundByItsSidesInAnyLanguage() {

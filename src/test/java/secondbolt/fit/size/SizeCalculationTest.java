@@ -1,6 +1,7 @@
 package secondbolt.fit.size;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -115,6 +116,39 @@ class SizeCalculationTest {
                                 + " along the seam `side`, on every piece with that seam, its facing"
                                 + " and lining too."),
                 result.redraw());
+    }
+
+    /** How far down the waist lies is not known, so a taper that is written adds nothing there. */
+    @Test
+    void tellsThatATaperIsNotCountedWhereItsPlaceIsNotKnown() {
+        SizeInput.Pieces tapered =
+                new SizeInput.Pieces(
+                        Map.of(),
+                        List.of("side"),
+                        Map.of(),
+                        Map.of(BodyMeasure.HIP, Length.ofMillimetres(20)),
+                        Map.of(),
+                        SizeInput.Made.UNKNOWN);
+        SizeInput input =
+                Written.input(
+                        "cm",
+                        "wearer: {age: adult, measurements: {waist: 84, hip: 108}}",
+                        "pattern: {size: M, sizes: {size: [M], waist: [82], hip: [106]}}");
+        String told = "The taper that is written already is counted at the hip alone";
+        String text =
+                SizeCalculation.work(Written.with(input, tapered)).suggestions().get(0).text();
+        assertTrue(text.contains(told), text);
+        SizeInput.Pieces plain =
+                new SizeInput.Pieces(
+                        Map.of(),
+                        List.of("side"),
+                        Map.of(),
+                        Map.of(),
+                        Map.of(),
+                        SizeInput.Made.UNKNOWN);
+        String without =
+                SizeCalculation.work(Written.with(input, plain)).suggestions().get(0).text();
+        assertFalse(without.contains(told), without);
     }
 
     @Test
