@@ -115,6 +115,10 @@ public record ProjectPage(
             String name, String title, int stops, int warnings, List<BlockView> blocks) {}
 
     private static final String AS_ABOVE = "As above.";
+
+    /** What guards a child, or may be swallowed, is never shortened. */
+    private static final Set<String> ALWAYS_IN_FULL = Set.of("safety", "closures");
+
     private static final Subject NAMELESS = new Subject.Whole("");
 
     static ProjectPage of(
@@ -153,7 +157,10 @@ public record ProjectPage(
         List<FoundView> once = new ArrayList<>();
         String above = "";
         for (FoundView view : found) {
-            boolean isSaid = !above.isEmpty() && view.remedy().equals(above);
+            boolean isSaid =
+                    !above.isEmpty()
+                            && view.remedy().equals(above)
+                            && !ALWAYS_IN_FULL.contains(view.section());
             once.add(isSaid ? view.doing(AS_ABOVE) : view);
             above = view.remedy();
         }
