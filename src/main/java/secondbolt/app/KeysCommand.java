@@ -55,7 +55,9 @@ final class KeysCommand implements Callable<Integer> {
                     "no section `"
                             + section
                             + "`; there are "
-                            + String.join(", ", all.stream().map(Key::name).toList()));
+                            + String.join(", ", all.stream().map(Key::name).toList())
+                            + "; and beside the project file "
+                            + String.join(", ", Workplace.beside().keySet()));
         }
         print(one.get(), 0);
         return Secondbolt.DONE;

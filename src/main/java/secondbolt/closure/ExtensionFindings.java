@@ -112,9 +112,10 @@ final class ExtensionFindings {
                             + " past the line of the "
                             + many
                             + ". Drawn only to that line it has no cloth under them.",
-                    "If so, write `drawn to: finished edge` with the closure; `drawn to: band` if a"
-                            + " band is sewn on that has it; if not, `drawn to: centre line`, and"
-                            + " draw it out before you cut.");
+                    "If it is drawn to its finished edge, write `drawn to: finished edge` with the"
+                            + " closure; if a band is sewn on that has the extension, `drawn to:"
+                            + " band`; if it is drawn only to that line, `drawn to: centre line`,"
+                            + " and draw it out before you cut.");
         } else if (to.get() == Overlap.DrawnTo.CENTRE_LINE) {
             findings.add(
                     new Finding(

@@ -82,6 +82,15 @@ public record Key<T>(
         return "`" + name + ": " + example(tape) + "`";
     }
 
+    /**
+     * The same where nothing of hers is known: of a few words all are told, for the one of the
+     * example would be a guess.
+     */
+    public String asked(Tape tape) {
+        boolean isChoice = form.schema().containsKey("enum");
+        return line(tape) + (isChoice ? ", " + form.words(tape) : "");
+    }
+
     /** Whether {@code none} and {@code no} leave this key out. */
     boolean mayBeNone() {
         return need == Need.OPTIONAL && form.mayBeNone();

@@ -57,10 +57,11 @@ final class FitFindings {
                 Level.CAUTION,
                 "Point "
                         + stray.number()
-                        + " of "
+                        + " of the picture, on its edge "
                         + stray.edge()
-                        + " leaves the line of its neighbours.",
-                "Look at the picture of the piece; if it is mistyped, correct it.");
+                        + ", leaves the line of its neighbours.",
+                "If the picture of the piece bends there as the pattern does, all is well; if not,"
+                        + " correct the point: it may be mistyped.");
     }
 
     /** Edges of which darts and pleats leave nothing, as after a narrowing. */

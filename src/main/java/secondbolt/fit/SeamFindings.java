@@ -15,6 +15,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Pattern;
+import secondbolt.pattern.Seam;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 
@@ -60,8 +61,9 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                 Level.STOP,
                 "With what is cut as it is, this seam no longer meets: "
                         + new SeamWords(check, tape).amounts(),
-                "Take back for the other side what the cut piece does not have, or write `spoilt:"
-                        + " yes` with all that is cut of it, and it is planned anew.");
+                "Leave out of the other side, which is not cut, every change that the cut piece does"
+                        + " not have. Or write `spoilt: yes` with each that is cut of it, in"
+                        + " `plan.yaml` or under `cut so far`: it is then cut again.");
     }
 
     /** Neither held nor broken: what is cut must be measured first. */
@@ -140,16 +142,21 @@ record SeamFindings(FitResult result, TapedGaps gaps, Tape tape) {
                         "seam-off-a-little",
                         Level.WARNING,
                         "This seam is off a little " + asDrawn() + ": " + amounts,
-                        "Measure both edges again, or ease the longer one in and write `ease`"
-                                + new SeamRemedy(check, result.pattern(), tape)
-                                        .lap()
-                                        .map(join -> "; if it laps by that much, " + join + ".")
-                                        .orElse("."));
+                        offALittle(new SeamRemedy(check, result.pattern(), tape)));
+    }
+
+    /** Under a quarter of an inch; what is gathered is eased in by its gathers. */
+    private static String offALittle(SeamRemedy remedy) {
+        boolean isPlain = !remedy.check().seam().isGathered() && !remedy.check().seam().isLapped();
+        return "Measure both edges again, or "
+                + (isPlain ? "ease the longer one in and " + remedy.eased() : remedy.asMeant())
+                + remedy.lap().map(join -> "; if it laps by that much, " + join + ".").orElse(".");
     }
 
     private String asDrawnRemedy(SeamCheck check) {
         SeamRemedy remedy = new SeamRemedy(check, result.pattern(), tape);
-        if (check.seam().isLapped()) {
+        Seam seam = check.seam();
+        if (seam.isLapped() || seam.isGathered() || seam.ease().isPositive()) {
             return "Measure both edges again; if they are right, " + remedy.asMeant() + ".";
         }
         return "Measure both edges again; if the difference is meant, "

@@ -14,6 +14,8 @@ import secondbolt.worksheet.Subject;
  * @param free how long each free end is, if known; zero if none hangs free
  * @param isPlaceNamed whether its place is only taken from names
  * @param isFreeCut whether the free end is only taken to be all of its piece
+ * @param calledAt the neck or the hood, where its name or its edges say so though it is told to lie
+ *     elsewhere
  * @param cut how long its piece is along its longest edge, if it has one
  */
 record Cord(
@@ -23,6 +25,7 @@ record Cord(
         Optional<Length> free,
         boolean isPlaceNamed,
         boolean isFreeCut,
+        Optional<CordPlace> calledAt,
         Optional<Length> cut) {
     /** Copies the list. */
     Cord {

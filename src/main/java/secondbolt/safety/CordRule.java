@@ -79,6 +79,36 @@ record CordRule(WearerAge wearer, Tape tape) {
                                 + LOCAL));
     }
 
+    /** What is told of a cord that lies elsewhere than its name or its edges say. */
+    Optional<Finding> ofCalled(Cord cord) {
+        boolean isAsked = wearer.isUntold() || wearer.isUnder(CHILD_UNDER);
+        return cord.calledAt()
+                .filter(called -> isAsked)
+                .map(
+                        called ->
+                                found(
+                                        cord,
+                                        "cord-called-otherwise",
+                                        wearer.isUntold() ? Level.CAUTION : Level.WARNING,
+                                        "The name or the edges of "
+                                                + cord.name()
+                                                + " say "
+                                                + called.word()
+                                                + ", where a cord can strangle a child and none is"
+                                                + " allowed up to seven years (EN 14682; 16 CFR"
+                                                + " 1120); it is told to lie "
+                                                + told(cord)
+                                                + ".",
+                                        "Look again where it runs and where its ends come out. If"
+                                                + " any of it is at hood or neck, leave it out;"
+                                                + " only if none is, sew on."));
+    }
+
+    private static String told(Cord cord) {
+        CordPlace place = cord.place().orElseThrow();
+        return place == CordPlace.OTHER ? "elsewhere" : "at the " + place.word();
+    }
+
     private static Finding found(Cord cord, String code, Level level, String text, String remedy) {
         return new Finding(code, cord.about().get(0), level, text, remedy + LOCAL);
     }

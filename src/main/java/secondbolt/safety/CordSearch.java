@@ -26,13 +26,13 @@ import secondbolt.worksheet.Subject;
  *
  * @param told what the maker says, by name
  * @param closures as written
- * @param hems the names of all hems
+ * @param hems the edges that each is turned up at, by the name of the hem
  * @param pattern altered, if there is one
  */
 record CordSearch(
         Map<String, ToldCord> told,
         Map<String, Closure> closures,
-        Set<String> hems,
+        Map<String, List<PieceEdge>> hems,
         Optional<Pattern> pattern) {
     List<Cord> all() {
         List<Cord> cords = new ArrayList<>();
@@ -43,7 +43,7 @@ record CordSearch(
                         named.add(name);
                     }
                 });
-        hems.stream().filter(NameWords.CORDS::isIn).forEach(named::add);
+        hems.keySet().stream().filter(NameWords.CORDS::isIn).forEach(named::add);
         pieces().filter(piece -> isCalledCord(piece.name())).forEach(p -> named.add(p.name()));
         told.keySet().forEach(named::add);
         for (String name : named) {
@@ -77,15 +77,17 @@ record CordSearch(
 
     private Cord cord(String name, ToldCord says) {
         Optional<Piece> piece = find(says.of().map(Placed::value).orElse(name));
-        Optional<CordPlace> seen = says.at().isPresent() ? Optional.empty() : seen(name, piece);
+        Optional<CordPlace> seen = seen(name, piece);
         Optional<Length> cut = piece.map(CordSearch::longest);
         return new Cord(
                 name,
                 about(name, piece),
                 says.at().or(() -> seen),
                 says.free().or(() -> cut),
-                seen.isPresent(),
+                seen.filter(place -> says.at().isEmpty()).isPresent(),
                 says.free().isEmpty() && cut.isPresent(),
+                seen.filter(CordPlace::isAtTheNeck)
+                        .filter(place -> says.at().filter(at -> !at.isAtTheNeck()).isPresent()),
                 cut);
     }
 
@@ -98,7 +100,7 @@ record CordSearch(
         if (closures.containsKey(name)) {
             about.add(new Subject.Closure(name));
         }
-        if (hems.contains(name)) {
+        if (hems.containsKey(name)) {
             about.add(new Subject.Hem(name));
         }
         piece.ifPresent(p -> about.add(new Subject.Piece(p.name())));
@@ -129,6 +131,7 @@ record CordSearch(
         Optional.ofNullable(closures.get(name))
                 .flatMap(closure -> closure.placket().edges())
                 .ifPresent(on -> on.value().pieceEdges().forEach(e -> said.addAll(lying(e))));
+        hems.getOrDefault(name, List.of()).forEach(edge -> said.addAll(lying(edge)));
         piece.ifPresent(
                 p -> {
                     said.addAll(CordPlace.named(p.name()).stream().toList());

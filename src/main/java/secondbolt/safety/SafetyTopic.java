@@ -1,6 +1,7 @@
 package secondbolt.safety;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,8 @@ import secondbolt.file.Key;
 import secondbolt.file.value.Placed;
 import secondbolt.file.value.Trouble;
 import secondbolt.fit.FitTopic;
+import secondbolt.garment.PieceEdge;
+import secondbolt.hem.plan.Hem;
 import secondbolt.hem.plan.HemSection;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.PatternSection;
@@ -47,7 +50,7 @@ public final class SafetyTopic implements Topic<SafetyResult> {
     public Outcome<SafetyResult> work(Bench bench) {
         Map<String, ToldCord> told = bench.written(CordSection.KEY).orElse(Map.of());
         Map<String, Closure> closures = bench.written(ClosureSection.KEY).orElse(Map.of());
-        Set<String> hems = bench.written(HemSection.KEY).orElse(Map.of()).keySet();
+        Map<String, Hem> hems = bench.written(HemSection.KEY).orElse(Map.of());
         Optional<Pattern> pattern = pattern(bench);
         List<Trouble> troubles = troubles(told, pattern);
         if (!troubles.isEmpty()) {
@@ -56,8 +59,8 @@ public final class SafetyTopic implements Topic<SafetyResult> {
         WearerAge wearer = WearerAge.of(bench.came(WearerTopic.NAME));
         boolean isAGarment = pattern.isPresent() || !closures.isEmpty();
         boolean isCalledNightwear =
-                names(pattern, closures, hems).anyMatch(NameWords.NIGHTWEAR::isIn);
-        CordSearch search = new CordSearch(told, closures, hems, pattern);
+                names(pattern, closures, hems.keySet()).anyMatch(NameWords.NIGHTWEAR::isIn);
+        CordSearch search = new CordSearch(told, closures, edges(hems), pattern);
         SafetyResult result =
                 new SafetyResult(
                         search.all(),
@@ -78,6 +81,12 @@ public final class SafetyTopic implements Topic<SafetyResult> {
         return bench.came(FitTopic.NAME)
                 .map(fit -> fit.pattern().with(fit.pieces()))
                 .or(() -> written);
+    }
+
+    private static Map<String, List<PieceEdge>> edges(Map<String, Hem> hems) {
+        Map<String, List<PieceEdge>> edges = new LinkedHashMap<>();
+        hems.forEach((name, hem) -> edges.put(name, hem.on().stream().map(Placed::value).toList()));
+        return edges;
     }
 
     private static Stream<String> names(

@@ -47,6 +47,7 @@ record SafetyWorksheet(SafetyResult result, CordRule rule, boolean isAGarment) {
                 open.addAll(open(cord, tape));
             }
         }
+        result.cords().forEach(cord -> rule.ofCalled(cord).ifPresent(findings::add));
         result.neckLoops().forEach(piece -> rule.ofLoop(piece).ifPresent(findings::add));
         if (isAGarment) {
             result.nightwear().finding().ifPresent(findings::add);

@@ -138,6 +138,9 @@ class CommandsTest {
         assertTrue(desktop.out().contains("    size"), desktop.out());
         assertEquals(Secondbolt.USAGE, desktop.run("keys", "wool"));
         assertTrue(desktop.err().contains("no section `wool`; there are title"), desktop.err());
+        assertTrue(
+                desktop.err().contains("; and beside the project file plan.yaml, local.yaml"),
+                desktop.err());
     }
 
     @Test

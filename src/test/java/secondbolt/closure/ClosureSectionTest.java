@@ -158,7 +158,7 @@ class ClosureSectionTest {
                     """
                     length: 20, snaps: 4, buttons: 4, first: 1, last: 1, laps: right over left, extension: 2|`snaps` in a closure with buttons; `buttons`, or a closure of its own
                     length: 20, snaps: 4, first: 1, last: 1, laps: right over left, extension: 2, holes: level|`holes` in a closure with snaps; nothing: only buttons have holes
-                    length: 20, snaps: 4, first: 1, last: 1, extension: 2|a closure of snaps without `laps`; `laps: right over left`
+                    length: 20, snaps: 4, first: 1, last: 1, extension: 2|a closure of snaps without `laps`; `laps: right over left`, one of `right over left`, `left over right`, `front over back`, `back over front`
                     length: 20, hooks: 2, first: 1|a closure of 2 hooks without `last`; `last: 11`, from the bottom edge to the centre of the last hook
                     length: 20, kind: hooks, first: 1, last: 1|a closure without a count; `hooks: 4`, or `largest gap: 9`
                     length: 20, ties: 2, first: {between: [3, 1]}, last: 1|a list of 2; the shorter first

@@ -57,7 +57,12 @@ class ExtensionDrawnTest {
         Finding asked = found(ON, BUTTONS).get(0);
         assertEquals("extension-not-told-drawn", asked.code());
         assertTrue(asked.text().contains("finished edge, 20 mm"), asked.text());
-        assertTrue(asked.remedy().contains("`drawn to: finished edge`"), asked.remedy());
+        assertTrue(
+                asked.remedy()
+                        .startsWith(
+                                "If it is drawn to its finished edge, write `drawn to: finished"
+                                        + " edge`"),
+                asked.remedy());
     }
 
     /** No sheet of the piece may be cut: the finding is about its edge. */

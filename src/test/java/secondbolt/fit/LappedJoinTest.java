@@ -82,6 +82,28 @@ class LappedJoinTest {
         assertEquals(List.of(), skirt(73, join.formatted("ease: 2")).coded("seam-apart-as-drawn"));
     }
 
+    /** 72 / (51 − 3) = 1.5; of 72 / 1.8 = 40 the lap is 11. */
+    @Test
+    void tellsTheGathersThatWouldMeet() {
+        String join = "{join: [2 skirt.waist, strip.bottom], gather: %s%s}";
+        assertTrue(
+                skirt(51, join.formatted("1.8", ", laps: 3"))
+                        .coded("seam-apart-as-drawn")
+                        .get(0)
+                        .contains(
+                                "if they are right, write `gather: 1.5` on this join, or write"
+                                        + " `laps: 11` on this join."));
+        // 72 / 1.2 = 60 is longer than the band: no lap would do.
+        String none =
+                skirt(51, join.formatted("1.2", ", laps: 3")).coded("seam-apart-as-drawn").get(0);
+        assertTrue(none.contains("if they are right, write `gather: 1.5` on this join."), none);
+        // Without a lap 72 / 51.
+        String plain = skirt(51, join.formatted("1.8", "")).coded("seam-apart-as-drawn").get(0);
+        assertTrue(plain.contains("if they are right, write `gather: 1.41` on this join."), plain);
+        String nothing = skirt(90, join.formatted("1.8", "")).coded("seam-apart-as-drawn").get(0);
+        assertTrue(nothing.contains("there is nothing to gather"), nothing);
+    }
+
     /** What laps does not open: 75 − 3 = 72, too little for hips of 98; half of 98 − 72 is 13. */
     @Test
     void opensWithoutItsLap() {

@@ -72,6 +72,8 @@ class SafetyTopicTest {
                 "closures: {bow: {length: 14, ties: 2, first: 2, last: 2}}\n"
                         + "cords: {bow: {at: neck, free: none}}\n",
                 "hems: {hood drawstring: {on: [hood.left], depth: 2, turned: once}}\n",
+                "hems: {drawstring casing: {on: [hood.left], depth: 2, turned: once}}\n",
+                "hems: {Tunnelzug: {on: [hood.left], depth: 2, turned: once}}\n",
                 "cords: {bought string: {at: hood, free: none}}\n"
             })
     void isAStopAtNeckAndHoodUpToSeven(String written) {
@@ -84,6 +86,31 @@ class SafetyTopicTest {
         List<String> untold = told(BODY + hood + written);
         assertTrue(untold.contains("STOP cord-at-the-neck-age-not-told"), written + untold);
         assertEquals(List.of(), told("wearer: {age: adult}\n" + BODY + hood + written));
+    }
+
+    /** Told to lie at the waist, but called and sewn where it strangles: said, not believed. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "    hood cord: {cut: 1, rectangle: [2, 90]}\n"
+                        + "cords: {hood cord: {at: waist, free: 7}}\n",
+                "    Kapuzenband: {cut: 1, rectangle: [2, 90]}\n"
+                        + "cords: {Kapuzenband: {at: other, free: none}}\n",
+                "hems: {drawstring casing: {on: [hood.left], depth: 2, turned: once}}\n"
+                        + "cords: {drawstring casing: {at: hem, free: none}}\n"
+            })
+    void doesNotTakeAHoodCordForAnotherUnasked(String written) {
+        String hood = BODY + "    hood: {cut: 2, rectangle: [3, 30]}\n";
+        String called = "cord-called-otherwise";
+        List<String> told = told("wearer: {age: 4}\n" + hood + written);
+        assertTrue(told.contains("WARNING " + called), written + told);
+        List<String> untold = told(hood + written);
+        assertTrue(untold.contains("CAUTION " + called), written + untold);
+        assertEquals(List.of(), told("wearer: {age: adult}\n" + hood + written));
+        // A cord at the waist by name and by word is no contradiction.
+        List<String> waist =
+                told("wearer: {age: 4}\n" + hood + "cords: {waist cord: {at: waist, free: 7}}\n");
+        assertTrue(waist.stream().noneMatch(t -> t.contains(called)), waist.toString());
     }
 
     @Test

@@ -102,7 +102,7 @@ public final class OverlapKeys {
                 fields.tell(
                         fields.place(),
                         "a closure of " + kind.word() + " without `" + key.name() + "`",
-                        key.line(fields.tape()));
+                        key.asked(fields.tape()));
                 whole = false;
             }
         }

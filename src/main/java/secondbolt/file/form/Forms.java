@@ -375,9 +375,10 @@ public final class Forms {
                 words::contains);
     }
 
-    /** One of a few words, beside another form that reads all else. */
+    /** One of a few words, also misspelt, beside another form that reads all else. */
     public static <T> Form<T> said(Map<String, T> byWord) {
-        return new NarrowForm<>(choice(byWord), text -> !text.isEmpty());
+        return new NarrowForm<>(
+                choice(byWord), text -> Spelling.nearest(text, byWord.keySet()).isPresent());
     }
 
     /** The same form, its value turned into another. */

@@ -150,7 +150,7 @@ public final class MapForm<T> implements Form<T> {
                 reading.tell(
                         mapping.place(),
                         what + " without `" + key.name() + "`",
-                        key.line(reading.tape()));
+                        key.asked(reading.tape()));
             }
         }
     }

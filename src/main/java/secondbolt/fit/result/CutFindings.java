@@ -83,8 +83,10 @@ public record CutFindings(FitResult result, Tape tape) {
                         new Subject.Piece(shape.name()),
                         isWhole ? Level.WARNING : Level.STOP,
                         isWhole ? text : text + " What is not cut of it yet would differ from it.",
-                        "Take back for the rest what the cut piece does not have; or write `spoilt:"
-                                + " yes` with all that is cut of it so, and it is planned anew."));
+                        "Write what alters it again as it was when it was cut, and what is not cut yet"
+                                + " becomes like it. Or write `spoilt: yes` with each that is cut"
+                                + " so, in `plan.yaml` or under `cut so far`: it is then cut"
+                                + " again."));
     }
 
     private String words(List<Alteration> alterations) {

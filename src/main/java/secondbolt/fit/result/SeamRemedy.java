@@ -1,5 +1,7 @@
 package secondbolt.fit.result;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 import secondbolt.file.value.BareLength;
 import secondbolt.file.value.Quoted;
@@ -30,23 +32,39 @@ public record SeamRemedy(SeamCheck check, Pattern pattern, Tape tape) {
             return asLapped();
         }
         if (seam.isGathered()) {
-            return "measure again and write `gather` as it is now";
+            return gathered();
         }
+        return lap().map(join -> "write the join as " + join).orElseGet(this::eased);
+    }
+
+    /** The key that makes a plain seam meet by ease, the longer side written first. */
+    public String eased() {
+        Seam seam = check.seam();
         Length longer = longer();
-        return lap().map(join -> "write the join as " + join)
-                .orElseGet(
-                        () ->
-                                longer.isNegative()
-                                        ? "write the join as `{join: ["
-                                                + Quoted.of(seam.second().value().toString())
-                                                + ", "
-                                                + Quoted.of(seam.first().value().toString())
-                                                + "], ease: "
-                                                + BareLength.of(tape, longer.size())
-                                                + "}`"
-                                        : "write `ease: "
-                                                + BareLength.of(tape, longer)
-                                                + "` on this join");
+        return longer.isNegative()
+                ? "write the join as `{join: ["
+                        + Quoted.of(seam.second().value().toString())
+                        + ", "
+                        + Quoted.of(seam.first().value().toString())
+                        + "], ease: "
+                        + BareLength.of(tape, longer.size())
+                        + "}`"
+                : "write `ease: " + BareLength.of(tape, longer) + "` on this join";
+    }
+
+    /** As many times as the first is now what it is sewn to; another can only be measured. */
+    private String gathered() {
+        Length sewn = check.after().second().minus(check.seam().laps());
+        Length first = check.after().first().minus(check.seam().ease());
+        if (!sewn.isPositive() || first.isShorterThan(sewn)) {
+            return "measure again, for there is nothing to gather";
+        }
+        return "write `gather: "
+                + BigDecimal.valueOf(first.millimetres() / sewn.millimetres())
+                        .setScale(2, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + "` on this join";
     }
 
     /** By how much the first is longer than the second; negative if it is shorter. */
@@ -88,9 +106,11 @@ public record SeamRemedy(SeamCheck check, Pattern pattern, Tape tape) {
         }
         double off = check.after().difference().millimetres() / seam.gather().doubleValue();
         Length laps = seam.laps().minus(Length.ofComputedMillimetres(off));
-        return laps.isNegative()
-                ? "measure again, for nothing of it would lap"
-                : "write `laps: " + BareLength.of(tape, laps) + "` on this join";
+        String lap = "write `laps: " + BareLength.of(tape, laps) + "` on this join";
+        if (seam.isGathered()) {
+            return gathered() + (laps.isPositive() ? ", or " + lap : "");
+        }
+        return laps.isNegative() ? "measure again, for nothing of it would lap" : lap;
     }
 
     private boolean isOfBands(EdgeSum side) {

@@ -9,7 +9,8 @@ import secondbolt.shape.Point;
  * bends there by more than a right angle's two thirds. Common practice, no source.
  *
  * @param edge on which edge
- * @param number which of its points, the start of the edge being 1
+ * @param number which point of the piece, counted as its picture numbers them: in the order they
+ *     are written, the start of the outline being 1
  */
 public record StrayPoint(String edge, int number) {
     private static final double SHARP_RADIANS = Math.PI / 3;
@@ -17,13 +18,15 @@ public record StrayPoint(String edge, int number) {
     /** The points of a drawn piece that seem to be slips. */
     public static List<StrayPoint> in(PieceShape.Drawn drawn) {
         List<StrayPoint> strays = new ArrayList<>();
+        int before = 0;
         for (NamedEdge edge : drawn.edges()) {
             List<Point> knots = edge.line().knots();
             for (int i = 1; i < knots.size() - 1; i++) {
                 if (bend(knots.get(i - 1), knots.get(i), knots.get(i + 1)) > SHARP_RADIANS) {
-                    strays.add(new StrayPoint(edge.name(), i + 1));
+                    strays.add(new StrayPoint(edge.name(), before + i + 1));
                 }
             }
+            before += knots.size() - 1;
         }
         return strays;
     }
