@@ -262,7 +262,7 @@ final class AdvisedFile {
                         .toList();
         List<Map<String, Object>> there = called.stream().filter(this::isAtThePlace).toList();
         boolean isOfAll =
-                advice.said().contains("all that is cut") || advice.code().endsWith("told");
+                advice.said().contains("each that is cut of it") || advice.code().endsWith("told");
         return there.isEmpty() ? called.subList(0, isOfAll ? called.size() : 1) : there;
     }
 
