@@ -49,6 +49,7 @@ record SafetyWorksheet(SafetyResult result, CordRule rule, boolean isAGarment) {
         }
         result.neckLoops().forEach(piece -> rule.ofLoop(piece).ifPresent(findings::add));
         if (isAGarment) {
+            result.spokenOf().flatMap(rule::ofSpoken).ifPresent(findings::add);
             result.nightwear().finding().ifPresent(findings::add);
             result.nightwear().open().ifPresent(open::add);
         }

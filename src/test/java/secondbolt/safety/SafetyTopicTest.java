@@ -187,4 +187,19 @@ class SafetyTopicTest {
                 List.of("WARNING nightwear-of-a-child"),
                 told(BODY + "    Nachthemd: {cut: 1, rectangle: [40, 90]}\n"));
     }
+
+    /** Named in the words alone, while no cord is written; of a grown person's nothing is asked. */
+    @Test
+    void asksForACordThatOnlyTheWordsName() {
+        String spoken = "summary: A hood with a drawstring in its edge.\n";
+        assertEquals(List.of("CAUTION cord-only-spoken-of"), told(spoken + FIVE + BODY));
+        String marked =
+                BODY.replace(
+                        "rectangle: [40, 50]",
+                        "rectangle: [40, 50], marks: [{what: string comes out, at: [3, 4]}]");
+        assertEquals(List.of("CAUTION cord-only-spoken-of"), told(FIVE + marked));
+        assertEquals(List.of(), told(spoken + FIVE + BODY + "cords: none\n"));
+        assertEquals(List.of(), told(spoken + "wearer: {age: adult}\n" + BODY));
+        assertEquals(List.of(), told("summary: Corduroy, untied seams.\n" + FIVE + BODY));
+    }
 }
