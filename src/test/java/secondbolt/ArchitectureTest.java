@@ -117,7 +117,14 @@ class ArchitectureTest {
         rooms.put("worksheet", Set.of("measure", "garment", "draw", "figure", "block"));
         rooms.put(
                 "topic",
-                Set.of("measure", "file.source", "file.value", "file", "figure", "worksheet"));
+                Set.of(
+                        "measure",
+                        "file.source",
+                        "file.value",
+                        "file",
+                        "file.form",
+                        "figure",
+                        "worksheet"));
         rooms.put(
                 "textile.extent",
                 Set.of(
@@ -387,6 +394,7 @@ class ArchitectureTest {
         rooms.put(
                 "fit.made",
                 Set.of(
+                        "closure.placket",
                         "measure",
                         "shape",
                         "shape.cut",
@@ -434,6 +442,7 @@ class ArchitectureTest {
                         "fit.seam",
                         "fit.alter",
                         "hem.plan",
+                        "closure.placket",
                         "lay.plan",
                         "fit.cut",
                         "fit.result",

@@ -2,6 +2,7 @@ package secondbolt.cutting;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -142,7 +143,7 @@ final class PieceSheets {
     private List<Block> blocks(List<CutPiece> pieces, Table table) {
         return List.of(
                 new Block.Steps(instructions(pieces)),
-                new Block.Warnings(warnings()),
+                new Block.Warnings(warnings(pieces)),
                 new Block.Rows(table));
     }
 
@@ -159,10 +160,35 @@ final class PieceSheets {
         return steps;
     }
 
-    private List<String> warnings() {
-        return result.rights() == Pattern.Rights.BOUGHT
-                ? List.of("For your own use: the pattern is a bought one.")
-                : List.of();
+    private List<String> warnings(List<CutPiece> pieces) {
+        List<String> warnings = new ArrayList<>();
+        if (result.rights() == Pattern.Rights.BOUGHT) {
+            warnings.add("For your own use: the pattern is a bought one.");
+        }
+        warnings.addAll(taken(pieces));
+        return warnings;
+    }
+
+    /** What the cutting lines go by that the maker has not told, with the edges it is cut at. */
+    private static List<String> taken(List<CutPiece> pieces) {
+        Map<String, List<String>> edges = new LinkedHashMap<>();
+        for (CutPiece piece : pieces) {
+            for (EdgeAllowance edge : piece.edges()) {
+                String words = new PieceEdge(piece.name(), edge.edge()).words();
+                edge.taken()
+                        .ifPresent(
+                                t -> edges.computeIfAbsent(t, k -> new ArrayList<>()).add(words));
+            }
+        }
+        return edges.entrySet().stream()
+                .map(
+                        e ->
+                                "Not told, only taken meanwhile: "
+                                        + e.getKey()
+                                        + ". Make sure of it before you cut at "
+                                        + String.join(", ", e.getValue())
+                                        + ".")
+                .toList();
     }
 
     private Table table(List<CutPiece> pieces) {

@@ -78,8 +78,8 @@ public final class Differences {
         if (was.groups().isPresent() && is.groups().isPresent()) {
             compare(path, named(was.groups().get()), named(is.groups().get()));
         } else if (was.items().isPresent() && is.items().isPresent()) {
-            ItemNames names = ItemNames.of(was.items().get(), is.items().get());
-            compare(path, names.named(was.items().get()), names.named(is.items().get()));
+            ItemNames.Named items = ItemNames.of(was.items().get(), is.items().get());
+            compare(path, items.before(), items.now());
         } else {
             found.add(new Difference(path, Optional.of(before), Optional.of(now)));
         }

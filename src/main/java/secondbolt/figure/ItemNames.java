@@ -9,9 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * By what an item of a list is known again when others come before it.
+ * By what an item of a list is known again when others come before it. Of several with one name,
+ * those that are as they were are the same ones; what then remains is paired in order.
  *
- * @param keys whose values, one behind the other, are its name; none if items go by their number
+ * @param keys whose values, one behind the other, are its name; none if nothing names it
  */
 record ItemNames(List<String> keys) {
     /** The first whose values tell all items apart is taken. */
@@ -21,21 +22,94 @@ record ItemNames(List<String> keys) {
                     List.of("name"),
                     List.of("piece", "copy"),
                     List.of("what"),
+                    List.of("item"),
+                    List.of("word"),
                     List.of("join"),
                     List.of("alteration"),
                     List.of("alteration", "what"),
                     List.of("edge"),
                     List.of("code", "about"),
                     List.of("cloth"),
-                    List.of("role", "width"),
-                    List.of("text"));
+                    List.of("role", "width"));
 
-    static ItemNames of(List<Figures> before, List<Figures> now) {
-        return CHOICE.stream()
-                .map(ItemNames::new)
+    /** Items by their names before and now; a name stands for the same item in both. */
+    record Named(Map<String, Figure> before, Map<String, Figure> now) {}
+
+    /** The items of a list before and now. */
+    static Named of(List<Figures> before, List<Figures> now) {
+        return choice(before, now).named(before, now);
+    }
+
+    /** Where none tells them apart, the one that says most. */
+    private static ItemNames choice(List<Figures> before, List<Figures> now) {
+        List<ItemNames> there =
+                CHOICE.stream()
+                        .map(ItemNames::new)
+                        .filter(names -> names.nameAll(before) && names.nameAll(now))
+                        .toList();
+        return there.stream()
                 .filter(names -> names.tellApart(before) && names.tellApart(now))
                 .findFirst()
+                .or(() -> there.stream().reduce((a, b) -> b.says() > a.says() ? b : a))
                 .orElseGet(() -> new ItemNames(List.of()));
+    }
+
+    private int says() {
+        return keys.size();
+    }
+
+    private boolean nameAll(List<Figures> items) {
+        return items.stream().allMatch(item -> name(item).isPresent());
+    }
+
+    private Named named(List<Figures> before, List<Figures> now) {
+        Map<String, List<Figures>> old = byName(before);
+        Map<String, Figure> namedBefore = new LinkedHashMap<>();
+        Map<String, Figure> namedNow = new LinkedHashMap<>();
+        byName(now)
+                .forEach(
+                        (name, items) -> {
+                            List<Figures> had = old.getOrDefault(name, List.of());
+                            SameItems same = SameItems.of(had, items);
+                            for (int i = 0; i < items.size(); i++) {
+                                String label = label(name, i);
+                                namedNow.put(label, group(items.get(i)));
+                                same.before(i).ifPresent(b -> namedBefore.put(label, group(b)));
+                            }
+                            for (int i = 0; i < same.gone().size(); i++) {
+                                String label = label(name, items.size() + i);
+                                namedBefore.put(label, group(same.gone().get(i)));
+                            }
+                        });
+        byName(now).keySet().forEach(old::remove);
+        old.forEach(
+                (name, items) -> {
+                    for (int i = 0; i < items.size(); i++) {
+                        namedBefore.put(label(name, i), group(items.get(i)));
+                    }
+                });
+        return new Named(namedBefore, namedNow);
+    }
+
+    private Map<String, List<Figures>> byName(List<Figures> items) {
+        Map<String, List<Figures>> byName = new LinkedHashMap<>();
+        items.forEach(
+                item ->
+                        byName.computeIfAbsent(name(item).orElseThrow(), n -> new ArrayList<>())
+                                .add(item));
+        return byName;
+    }
+
+    /** What has no name of its own goes by its number. */
+    private String label(String name, int index) {
+        if (keys.isEmpty()) {
+            return "" + (index + 1);
+        }
+        return index == 0 ? name : name + " (" + (index + 1) + ")";
+    }
+
+    private Figure group(Figures item) {
+        return new Figure.Group(Optional.of(without(item)), "");
     }
 
     private boolean tellApart(List<Figures> items) {
@@ -53,16 +127,6 @@ record ItemNames(List<String> keys) {
             words.add(entry.figure().accept(PlainWords.ONLY));
         }
         return Optional.of(String.join(" ", words));
-    }
-
-    /** The items by their names, each without what its name says already. */
-    Map<String, Figure> named(List<Figures> items) {
-        Map<String, Figure> named = new LinkedHashMap<>();
-        for (Figures item : items) {
-            String name = keys.isEmpty() ? "" + (named.size() + 1) : name(item).orElseThrow();
-            named.put(name, new Figure.Group(Optional.of(without(item)), ""));
-        }
-        return named;
     }
 
     private Figures without(Figures item) {

@@ -3,6 +3,8 @@ package secondbolt.fit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.closure.placket.ClosureSection;
+import secondbolt.closure.placket.DrawnLaps;
 import secondbolt.file.Key;
 import secondbolt.file.value.Trouble;
 import secondbolt.fit.cut.CutCopy;
@@ -77,7 +79,12 @@ public final class FitTopic implements Topic<FitResult> {
                         bench.tape());
         return Outcome.of(
                 result,
-                FitWorksheet.of(result, bench.came(WearerTopic.NAME), bench.tape()).worksheet());
+                FitWorksheet.of(
+                                result,
+                                bench.came(WearerTopic.NAME),
+                                DrawnLaps.of(bench.written(ClosureSection.KEY).orElse(Map.of())),
+                                bench.tape())
+                        .worksheet());
     }
 
     private static EdgeStretch stretch(Pattern pattern, Bench bench) {

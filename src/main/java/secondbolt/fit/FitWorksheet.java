@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import secondbolt.block.Block;
+import secondbolt.closure.placket.DrawnLaps;
 import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.TapedGaps;
@@ -46,9 +47,11 @@ public record FitWorksheet(
      * The page of a pattern.
      *
      * @param wearer if told
+     * @param laps what lies double where it closes
      */
-    public static FitWorksheet of(FitResult result, Optional<Wearer> wearer, Tape tape) {
-        MadeMeasures made = MadeMeasures.of(result);
+    public static FitWorksheet of(
+            FitResult result, Optional<Wearer> wearer, DrawnLaps laps, Tape tape) {
+        MadeMeasures made = MadeMeasures.of(result, laps);
         return new FitWorksheet(
                 result,
                 made,
@@ -88,7 +91,7 @@ public record FitWorksheet(
         OpeningCheck.drawnIn(result).ifPresent(assumed::add);
         List<Open> open = new ArrayList<>(taped.open());
         open.addAll(meanings.open());
-        openings.forEach(check -> check.unknown().ifPresent(open::add));
+        openings.forEach(check -> check.unknown(tape).ifPresent(open::add));
         open.addAll(size.open());
         return new Notes(findings, assumed, open);
     }

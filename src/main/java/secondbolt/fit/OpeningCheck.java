@@ -5,6 +5,7 @@ import java.util.Optional;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.SewnUp;
 import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
 import secondbolt.pattern.EdgeSum;
 import secondbolt.pattern.Opening;
 import secondbolt.pattern.Seam;
@@ -79,10 +80,10 @@ record OpeningCheck(
     }
 
     /** What stays open while that girth is not known. */
-    Optional<Open> unknown() {
+    Optional<Open> unknown(Tape tape) {
         return needs.isPresent()
                 ? Optional.empty()
-                : Optional.of(opening.over().open(opening.what()));
+                : Optional.of(opening.over().open(opening.what(), tape));
     }
 
     /** What is taken for granted of an opening whose edges are drawn in. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import secondbolt.file.value.LeftOpen;
 import secondbolt.garment.PieceEdge;
 import secondbolt.hem.plan.Hem;
 import secondbolt.hem.turned.HemEdge;
@@ -74,7 +73,8 @@ final class HemFindings {
 
     /** What she does not know, and what is cut by meanwhile. */
     private Optional<Finding> taken() {
-        return LeftOpen.taken(result.hem().open())
+        return result.hem()
+                .takenMeanwhile()
                 .map(
                         taken ->
                                 new Finding(

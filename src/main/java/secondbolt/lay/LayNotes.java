@@ -32,6 +32,14 @@ import secondbolt.worksheet.Subject;
  * @param tape to print with
  */
 record LayNotes(LayResult result, CuttingResult cutting, List<Alteration> alterations, Tape tape) {
+    /** The narrowest interfacing. */
+    private static final Convention NARROWEST =
+            new Convention(
+                    Length.ofInches(20, 1),
+                    Length.ofMillimetres(500),
+                    "Interfacings, EM014, Washington State University Extension; the metric"
+                            + " neighbour is from memory");
+
     /** Copies the alterations. */
     LayNotes {
         alterations = List.copyOf(alterations);
@@ -121,7 +129,9 @@ record LayNotes(LayResult result, CuttingResult cutting, List<Alteration> altera
                     new Assumed(
                             "the width of the interfacing",
                             "usual widths",
-                            "sold 20 in wide and wider; write `interfacing: {width: …}`"));
+                            "sold "
+                                    + tape.print(NARROWEST.on(tape))
+                                    + " wide and wider; write `interfacing: {width: …}`"));
         }
         assumed.add(
                 new Assumed(

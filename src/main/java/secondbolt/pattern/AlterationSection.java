@@ -22,13 +22,13 @@ public final class AlterationSection {
     private static final LengthRange AMOUNT = LengthRange.of("1 mm", "1 m");
 
     private static final Key<String> LENGTHEN =
-            Key.optional("lengthen", Forms.text(60), "A line to lengthen at.", "sleeve");
+            Key.optional("lengthen", Forms.nameOf(60), "A line to lengthen at.", "sleeve");
     private static final Key<String> SHORTEN =
-            Key.optional("shorten", Forms.text(60), "A line to shorten at.", "body");
+            Key.optional("shorten", Forms.nameOf(60), "A line to shorten at.", "body");
     private static final Form<List<String>> EDGES =
             Forms.either(
-                    Forms.map(Forms.text(60), List::of),
-                    ListForm.of("edges", Forms.text(60), 1, 10));
+                    Forms.map(Forms.nameOf(60), List::of),
+                    ListForm.of("edges", Forms.nameOf(60), 1, 10));
     private static final Key<List<String>> WIDEN =
             Key.optional(
                     "widen",

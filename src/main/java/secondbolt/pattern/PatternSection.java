@@ -43,8 +43,12 @@ public final class PatternSection {
     private static final Key<Pattern.Allowance> ALLOWANCE =
             Key.optional(
                     "seam allowance",
-                    MapForm.of(
-                            "a seam allowance", List.of(OF, INCLUDED), PatternSection::allowance),
+                    Forms.either(
+                            MapForm.of(
+                                    "a seam allowance",
+                                    List.of(OF, INCLUDED),
+                                    PatternSection::allowance),
+                            doubtful()),
                     "The pattern's seam allowance.",
                     "{of: 1.5, included: false}");
     private static final Key<Map<String, Piece>> PIECES =
@@ -66,6 +70,17 @@ public final class PatternSection {
                     "{pieces: {front: {cut: pair, rectangle: [30, 70]}}}");
 
     private PatternSection() {}
+
+    /**
+     * Nothing to be added, or nothing that is drawn: one is cut on the line, the other beside it.
+     */
+    private static Form<Pattern.Allowance> doubtful() {
+        return Forms.refused(
+                List.of("none", "no"),
+                "`seam allowance: {of: none, included: no}` where all is cut on the line as drawn;"
+                        + " `{of: …, included: no}`, with its width, where the outlines have none"
+                        + " and it is added");
+    }
 
     private static Optional<Pattern.Allowance> allowance(Fields fields) {
         return Optional.of(new Pattern.Allowance(fields.require(OF), fields.require(INCLUDED)));

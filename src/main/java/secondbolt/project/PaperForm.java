@@ -29,7 +29,7 @@ public final class PaperForm {
                 Forms.checked(
                         ListForm.acrossAlong(Forms.length(LengthRange.of("1 mm", "10 m"))),
                         s -> Paper.leaveRoom(s.across(), s.along()),
-                        "paper of 14.7 cm to 5 m each way: the test square of 10 cm and the"
+                        "paper of 14.7 cm to 5 m (5 13/16 in to 196 3/4 in) each way: the test square and the"
                                 + " printer's margins must have room");
         return Forms.map(sides, s -> Paper.custom(s.across(), s.along(), Tape.CENTIMETRE));
     }

@@ -10,6 +10,7 @@ import secondbolt.file.Key;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.MapForm;
 import secondbolt.measure.Tape;
+import secondbolt.topic.Introduction;
 import secondbolt.topic.Topic;
 
 /** The root of the project file. */
@@ -22,14 +23,6 @@ public final class ProjectSection {
                     "The unit of bare numbers, and the tape the sheets print for.",
                     "cm");
 
-    private static final Key<String> TITLE =
-            Key.required("title", Forms.text(120), "The project's name.", "Porch shirt");
-    private static final Key<String> SUMMARY =
-            Key.optional(
-                    "summary",
-                    Forms.text(4000),
-                    "What becomes of what, in a few sentences; Markdown.",
-                    "Two cotton curtains become a shirt.");
     private static final Key<Paper> PAPER =
             Key.optional(
                     "paper",
@@ -53,7 +46,8 @@ public final class ProjectSection {
 
     /** The whole file: what a project says of itself, the keys of the topics, and keys to come. */
     public static Form<Project> form(List<Topic<?>> topics) {
-        List<Key<?>> keys = new ArrayList<>(List.of(TITLE, SUMMARY, UNITS, PAPER));
+        List<Key<?>> keys =
+                new ArrayList<>(List.of(Introduction.TITLE, Introduction.SUMMARY, UNITS, PAPER));
         topics.forEach(topic -> keys.addAll(topic.keys()));
         keys.addAll(LATER);
         return MapForm.of("a project file", keys, ProjectSection::project);
@@ -62,8 +56,8 @@ public final class ProjectSection {
     private static Optional<Project> project(Fields fields) {
         Heading heading =
                 new Heading(
-                        fields.require(TITLE),
-                        fields.get(SUMMARY),
+                        fields.require(Introduction.TITLE),
+                        fields.get(Introduction.SUMMARY),
                         fields.require(UNITS),
                         fields.get(PAPER));
         return Optional.of(new Project(heading, fields));

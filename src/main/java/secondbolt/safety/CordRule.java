@@ -109,6 +109,27 @@ record CordRule(WearerAge wearer, Tape tape) {
         return place == CordPlace.OTHER ? "elsewhere" : "at the " + place.word();
     }
 
+    /** What is asked where the maker's words name what ties, and nothing of it is written. */
+    Optional<Finding> ofSpoken(String word) {
+        if (!wearer.isUnder(CHILD_UNDER)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Finding(
+                        "cord-only-spoken-of",
+                        new Subject.Whole("cords"),
+                        Level.CAUTION,
+                        "The words of the project speak of \""
+                                + word
+                                + "\", and no cord is written, so none was looked at. A cord catches,"
+                                + " and a child can be strangled or dragged by it.",
+                        "Write each, as `"
+                                + CordLine.of("drawstring", "waist", tape)
+                                + "`, with its own place and length; if there is none, `cords:"
+                                + " none`."
+                                + LOCAL));
+    }
+
     private static Finding found(Cord cord, String code, Level level, String text, String remedy) {
         return new Finding(code, cord.about().get(0), level, text, remedy + LOCAL);
     }

@@ -34,7 +34,7 @@ final class CordSection {
     private static final Key<Placed<String>> OF =
             Key.optional(
                     "of",
-                    Forms.placed(Forms.text(60)),
+                    Forms.placed(Forms.nameOf(60)),
                     "The piece it is cut from, if it has another name.",
                     "tie");
     private static final Form<ToldCord> FORM =

@@ -1,6 +1,7 @@
 package secondbolt.safety;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -50,6 +51,14 @@ record NameWords(Set<String> whole, Set<String> parts) {
                             "troczek",
                             "tasiemk"));
 
+    /**
+     * What ties, in a sentence: of the words of one language alone those that mean nothing else in
+     * another; likewise.
+     */
+    static final NameWords SPOKEN =
+            new NameWords(
+                    Set.of("cord", "cords", "tie", "ties", "string", "strings"), CORDS.parts());
+
     /** What goes round the neck in a loop, if its name says neck as well; likewise. */
     static final NameWords LOOPS =
             new NameWords(
@@ -84,7 +93,13 @@ record NameWords(Set<String> whole, Set<String> parts) {
 
     /** Whether a name holds one of them, in letters of any size. */
     boolean isIn(String name) {
-        return Stream.of(name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1))
-                .anyMatch(word -> whole.contains(word) || parts.stream().anyMatch(word::contains));
+        return first(name).isPresent();
+    }
+
+    /** The first word of a text that is one of them, in small letters. */
+    Optional<String> first(String text) {
+        return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1))
+                .filter(word -> whole.contains(word) || parts.stream().anyMatch(word::contains))
+                .findFirst();
     }
 }

@@ -20,6 +20,7 @@ import secondbolt.pattern.Pattern;
 import secondbolt.pattern.PatternSection;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.topic.Bench;
+import secondbolt.topic.Introduction;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;
 import secondbolt.topic.TopicName;
@@ -61,10 +62,12 @@ public final class SafetyTopic implements Topic<SafetyResult> {
         boolean isCalledNightwear =
                 names(pattern, closures, hems.keySet()).anyMatch(NameWords.NIGHTWEAR::isIn);
         CordSearch search = new CordSearch(told, closures, edges(hems), pattern);
+        List<Cord> cords = search.all();
         SafetyResult result =
                 new SafetyResult(
-                        search.all(),
+                        cords,
                         search.neckLoops(),
+                        cords.isEmpty() ? spokenOf(bench, pattern) : Optional.empty(),
                         new Nightwear(
                                 bench.written(CordSection.NIGHTWEAR),
                                 isCalledNightwear,
@@ -87,6 +90,23 @@ public final class SafetyTopic implements Topic<SafetyResult> {
         Map<String, List<PieceEdge>> edges = new LinkedHashMap<>();
         hems.forEach((name, hem) -> edges.put(name, hem.on().stream().map(Placed::value).toList()));
         return edges;
+    }
+
+    /** What her own words name, unless `cords` says what there is. */
+    private static Optional<String> spokenOf(Bench bench, Optional<Pattern> pattern) {
+        if (bench.written(CordSection.KEY).isPresent()) {
+            return Optional.empty();
+        }
+        return Stream.of(
+                        bench.written(Introduction.TITLE).stream(),
+                        bench.written(Introduction.SUMMARY).stream(),
+                        pattern.stream()
+                                .flatMap(p -> p.pieces().stream())
+                                .flatMap(piece -> piece.features().marks().stream())
+                                .map(Piece.MarkPoint::what))
+                .flatMap(all -> all)
+                .flatMap(said -> NameWords.SPOKEN.first(said).stream())
+                .findFirst();
     }
 
     private static Stream<String> names(

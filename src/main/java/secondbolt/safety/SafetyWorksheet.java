@@ -50,6 +50,7 @@ record SafetyWorksheet(SafetyResult result, CordRule rule, boolean isAGarment) {
         result.cords().forEach(cord -> rule.ofCalled(cord).ifPresent(findings::add));
         result.neckLoops().forEach(piece -> rule.ofLoop(piece).ifPresent(findings::add));
         if (isAGarment) {
+            result.spokenOf().flatMap(rule::ofSpoken).ifPresent(findings::add);
             result.nightwear().finding().ifPresent(findings::add);
             result.nightwear().open().ifPresent(open::add);
         }

@@ -112,9 +112,9 @@ final class TextileKeys {
                                                                     fields.get(STRETCH_ALONG)
                                                                             .flatMap(s -> s))))),
                             Forms.none(Answer.known(Stretch.NONE))),
-                    "How far a knit stretches under your hand: fold it, mark 10 cm, pull until it"
-                            + " resists, and measure what they become; 14 cm are 40 %. Leave it out"
-                            + " for a woven cloth.",
+                    "How far a knit stretches under your hand: fold it, mark 10 cm or 5 in, pull"
+                            + " until it resists, and measure what they become; 14 cm or 7 in are"
+                            + " 40 %. Leave it out for a woven cloth.",
                     "{across: 40 %, along: 10 %}");
 
     private TextileKeys() {}

@@ -2,6 +2,9 @@ package secondbolt.wearer;
 
 import java.util.Optional;
 import secondbolt.file.value.LengthRange;
+import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.worksheet.Convention;
 
 /**
  * A measurement of the body: its name, how it is taken, and how high on the body it lies.
@@ -22,7 +25,7 @@ public enum BodyMeasure implements FinishedMeasure {
     /** Round the neck. */
     NECK(
             "neck",
-            "the tape 2 cm below the Adam's apple, level with the bone at the base of the neck",
+            "the tape %s below the Adam's apple, level with the bone at the base of the neck",
             "EN 13402-1, as an encyclopaedia gives it",
             Part.LIMB,
             0,
@@ -270,6 +273,11 @@ public enum BodyMeasure implements FinishedMeasure {
         static final String MEMORY = "from memory";
         static final String TRUNK_RANGE = "20 cm to 230 cm";
         static final String LIMB_RANGE = "5 cm to 120 cm";
+        static final Convention BELOW_THE_APPLE =
+                new Convention(
+                        Length.ofInches(3, 4),
+                        Length.ofMillimetres(20),
+                        "EN 13402-1, as an encyclopaedia gives it; the inches are from memory");
     }
 
     private final String word;
@@ -303,8 +311,17 @@ public enum BodyMeasure implements FinishedMeasure {
     }
 
     /** How it is taken, in words that follow its name and a colon. */
-    public String taken() {
-        return taken;
+    public String taken(Tape tape) {
+        return taken.formatted(tape.print(Sources.BELOW_THE_APPLE.on(tape)));
+    }
+
+    /** The same for whichever tape a file is on. */
+    String takenOnEither() {
+        return taken.formatted(
+                Tape.CENTIMETRE.print(Sources.BELOW_THE_APPLE.metric())
+                        + " ("
+                        + Tape.INCH.print(Sources.BELOW_THE_APPLE.inch())
+                        + ")");
     }
 
     /** Where that way of taking it comes from. */
@@ -313,9 +330,9 @@ public enum BodyMeasure implements FinishedMeasure {
     }
 
     /** How to take a measurement, as an order. */
-    public String measureIt() {
+    public String measureIt(Tape tape) {
         return "Measure it: "
-                + taken
+                + taken(tape)
                 + " ("
                 + source
                 + "); write `"

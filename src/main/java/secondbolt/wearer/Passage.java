@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import secondbolt.file.Form;
 import secondbolt.file.form.Forms;
 import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
 import secondbolt.worksheet.Open;
 
 /**
@@ -55,10 +56,10 @@ public enum Passage {
      *
      * @param opening the maker's name for the opening
      */
-    public Open open(String opening) {
+    public Open open(String opening, Tape tape) {
         return new Open(
                 "the wearer's " + measure.word(),
                 "whether the opening `" + opening + "` lets it through",
-                measure.measureIt());
+                measure.measureIt(tape));
     }
 }

@@ -29,7 +29,7 @@ public final class SizeChartSection {
     private static final Form<Placed<String>> LABEL =
             Forms.placed(
                     Forms.checked(
-                            Forms.text(LONGEST_LABEL),
+                            Forms.nameOf(LONGEST_LABEL),
                             label -> Character.isLetterOrDigit(label.codePointAt(0)),
                             "a size such as 12, 40 or M"));
 
@@ -69,7 +69,7 @@ public final class SizeChartSection {
             Key.optional(
                     "size",
                     Forms.either(
-                            Forms.map(Forms.text(LONGEST_LABEL), ChosenSize::of),
+                            Forms.map(Forms.nameOf(LONGEST_LABEL), ChosenSize::of),
                             MapForm.of("a blended size", BLEND.keys(), SizeChartSection::blended)),
                     "The size you work in: a label, or blended by measurement.",
                     "{bust: 18, hip: 16}");

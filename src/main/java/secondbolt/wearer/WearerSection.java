@@ -39,7 +39,11 @@ public final class WearerSection {
             MeasureKeys.of(
                     measure -> Forms.orUnknown(Forms.length(measure.range())),
                     measure ->
-                            "How it is taken: " + measure.taken() + " (" + measure.source() + ").",
+                            "How it is taken: "
+                                    + measure.takenOnEither()
+                                    + " ("
+                                    + measure.source()
+                                    + ").",
                     BodyMeasure::example);
     private static final Key<Map<BodyMeasure, Answer<Length>>> MEASUREMENTS =
             Key.optional(

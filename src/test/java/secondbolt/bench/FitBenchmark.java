@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import secondbolt.closure.placket.DrawnLaps;
 import secondbolt.cutting.CuttingWorksheet;
 import secondbolt.cutting.line.CuttingCalculation;
 import secondbolt.cutting.line.CuttingResult;
@@ -87,7 +88,7 @@ public final class FitBenchmark {
         }
         List<Worksheet> worksheets =
                 List.of(
-                        FitWorksheet.of(fit, project.wearer(), tape).worksheet(),
+                        FitWorksheet.of(fit, project.wearer(), DrawnLaps.NONE, tape).worksheet(),
                         new CuttingWorksheet(cutting, tape).worksheet());
         worksheets.stream().flatMap(w -> w.findings().stream()).forEach(System.out::println);
         System.out.println(

@@ -193,4 +193,47 @@ class PieceSheetsTest {
                 "level line at " + y);
         return true;
     }
+
+    private static String warnings(Sheet sheet) {
+        return sheet.blocks().stream()
+                .filter(Block.Warnings.class::isInstance)
+                .map(Object::toString)
+                .reduce("", String::concat);
+    }
+
+    /** The sheet itself says what its cutting line only takes, of the pieces it shows. */
+    @Test
+    void saysOnTheSheetWhatIsOnlyTakenMeanwhile() {
+        List<Sheet> sheets =
+                worksheet(
+                                Written.result(
+                                        "cm",
+                                        "pattern:",
+                                        "  seam allowance: {of: 1.5, included: false}",
+                                        "  pieces:",
+                                        "    front: {cut: pair, rectangle: [30, 70]}",
+                                        "    back: {cut: pair, rectangle: [28, 70]}",
+                                        "hems:",
+                                        "  hem: {on: [front.bottom], depth: unknown, turned: once}"))
+                        .sheets();
+        assertTrue(warnings(sheets.get(0)).contains("depth: 5 cm"), warnings(sheets.get(0)));
+        assertTrue(warnings(sheets.get(0)).contains("the bottom edge of the front"));
+        assertEquals("", warnings(sheets.get(1)).replaceAll("Warnings\\[\\w+=\\[\\]\\]", ""));
+        assertTrue(warnings(sheets.get(2)).contains("depth: 5 cm"), "all pieces on one page");
+    }
+
+    /** Nor is a seam allowance that nobody told silently cut by. */
+    @Test
+    void saysOnTheSheetThatTheSeamAllowanceIsTaken() {
+        List<Sheet> sheets =
+                worksheet(
+                                Written.result(
+                                        "cm",
+                                        "pattern:",
+                                        "  pieces:",
+                                        "    front: {cut: pair, rectangle: [30, 70]}"))
+                        .sheets();
+        String told = warnings(sheets.get(0));
+        assertTrue(told.contains("seam allowance: 1.5 cm"), told);
+    }
 }

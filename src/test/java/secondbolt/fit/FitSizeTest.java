@@ -1,6 +1,8 @@
 package secondbolt.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +15,7 @@ import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitCalculation;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.size.SizeChoice;
+import secondbolt.fit.size.SizePage;
 import secondbolt.fit.size.SizeResult;
 import secondbolt.measure.Tape;
 import secondbolt.project.WrittenProject;
@@ -189,5 +192,37 @@ class FitSizeTest {
                 .flatMap(SizeChoice::start)
                 .map(start -> start.size() + " by " + start.by().word())
                 .orElse("nothing");
+    }
+
+    private static String page(String side) {
+        String text =
+                """
+                title: Shirt
+                units: cm
+                wearer: {age: adult, measurements: {bust: 94, waist: 76, hip: 106}}
+                pattern:
+                  sizes: {size: [14], bust: [94], waist: [76], hip: [102]}
+                  size: 14
+                  pieces:
+                    front: {cut: pair, outline: [{start: [0, 0]}, {edge: top, to: [28, 0]},
+                      {edge: %s, to: [28, 70]}, {edge: hem, to: [0, 70]}, {edge: middle, to: start}]}
+                """
+                        .formatted(side);
+        FitResult fit = WrittenPattern.of(text).sound();
+        WrittenProject project =
+                WrittenProject.read(SourceFile.of("test.yaml", text), new Mistakes()).orElseThrow();
+        SizeResult size = FitSize.of(fit, MadeMeasures.of(fit), project.wearer(), Tape.CENTIMETRE);
+        return SizePage.blocks(size, Tape.CENTIMETRE).toString();
+    }
+
+    /** A hip of 106 for 102 asks for 4 more; while no side is known, no line stands there. */
+    @Test
+    void speaksOfALineToPasteOnlyWhereOneStands() {
+        assertTrue(page("side").contains("A line to paste goes under"), page("side"));
+        assertTrue(page("side").contains("it can be tapered"));
+        String unknown = page("Naht");
+        assertTrue(unknown.contains("What could be altered"), unknown);
+        assertFalse(unknown.contains("A line to paste goes under"), unknown);
+        assertFalse(unknown.contains("it can be tapered"), unknown);
     }
 }

@@ -177,4 +177,29 @@ class KnitTest {
                         """
                                 .formatted(across, bust)));
     }
+
+    /**
+     * 100 / 1.05 - 92 = 3.238, 3.25 on the tape: 95.25 × 1.05 = 100.01 goes round 100, 95.2 × 1.05
+     * = 99.96 does not. What lacks when it is stretched, 100 - 92 × 1.05 = 3.4, is more than must
+     * be added. The rule: finished × (1 + stretch) is at least the widest part it passes.
+     */
+    @Test
+    void asksForNoMoreThanTheLeastThatReachesRoundTheBody() {
+        String told =
+                findings(
+                                """
+                                units: cm
+                                wearer: {age: adult, measurements: {bust: 100}}
+                                cloth: {knit: {size: [150, 150], prewash: done, stretch: {across: 5 %}}}
+                                pattern:
+                                  finished: {bust: 92}
+                                  pieces: {front: {cut: 2, rectangle: [23, 60]}}
+                                """)
+                        .stream()
+                        .filter(f -> f.code().equals("ease-past-the-stretch"))
+                        .findFirst()
+                        .orElseThrow()
+                        .remedy();
+        assertTrue(told.contains("at least 3.25 cm"), told);
+    }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import secondbolt.closure.placket.DrawnLaps;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.fit.made.MadeMeasures;
@@ -157,7 +158,7 @@ class MeaningOfFiguresTest {
                 WrittenProject.read(SourceFile.of("test.yaml", text), new Mistakes())
                         .orElseThrow()
                         .wearer();
-        return FitWorksheet.of(fit, wearer, Tape.CENTIMETRE);
+        return FitWorksheet.of(fit, wearer, DrawnLaps.NONE, Tape.CENTIMETRE);
     }
 
     private static List<Open> edgesOpen(FitWorksheet fit) {

@@ -140,4 +140,47 @@ class ChangesTest {
                 List.of("the last workings.json cannot be read, so nothing was compared"),
                 between("{\"sheets\": [", "{}"));
     }
+
+    private static Finding fullness(String text) {
+        return new Finding(
+                "hem-fullness", new Subject.Hem("shirt hem"), Finding.Level.NOTE, text, "");
+    }
+
+    /** Two of one code about one hem: the third is new, and neither of the two has changed. */
+    @Test
+    void tellsOnlyTheFindingThatIsMoreAmongSeveralOfItsKind() {
+        Finding front = fullness("The front is 4 mm too long.");
+        Finding back = fullness("The back is 6 mm too long.");
+        Finding pocket = fullness("The pocket is 2 mm too long.");
+        String two = workings(650, List.of(front, back));
+        String three = workings(650, List.of(pocket, front, back));
+        String text = ": sheet sample, level note, text The pocket is 2 mm too long., remedy ";
+        assertEquals(List.of("new: findings › hem-fullness shirt hem" + text), between(two, three));
+        assertEquals(1, between(three, two).size());
+        assertTrue(between(three, two).get(0).startsWith("no longer: "), "" + between(three, two));
+        assertTrue(between(three, two).get(0).endsWith(text), "" + between(three, two));
+    }
+
+    /** What the back's says now: a change of that one. */
+    @Test
+    void tellsATextThatChangedAsAChange() {
+        Finding front = fullness("The front is 4 mm too long.");
+        assertEquals(
+                List.of(
+                        "findings › hem-fullness shirt hem (2) › text: The back is 6 mm too long."
+                                + " -> The back is 7 mm too long."),
+                between(
+                        workings(650, List.of(front, fullness("The back is 6 mm too long."))),
+                        workings(650, List.of(front, fullness("The back is 7 mm too long.")))));
+    }
+
+    /** Items that nothing names: one put in before the others changes none of them. */
+    @Test
+    void knowsWhatHasNoNameByWhatItIs() {
+        assertEquals(
+                List.of("new: rows › 1: at 5"),
+                between(
+                        "{\"rows\": [{\"at\": 10}, {\"at\": 20}]}",
+                        "{\"rows\": [{\"at\": 5}, {\"at\": 10}, {\"at\": 20}]}"));
+    }
 }

@@ -212,4 +212,54 @@ class UnknownTest {
             }
         }
     }
+
+    private static String told(String line) {
+        Mistakes mistakes = new Mistakes();
+        new Workshop(Topics.all(LayDesk.inMemory()))
+                .work(
+                        SourceFile.of("project.yaml", "title: T\nunits: cm\n" + line + "\n"),
+                        "t",
+                        mistakes);
+        return mistakes.inOrder().stream()
+                .map(m -> m.found() + "; " + m.right())
+                .reduce((a, b) -> a + "\n" + b)
+                .orElse("");
+    }
+
+    /** No size, design or edge is called unknown. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "pattern: {size: unknown, pieces: {f: {cut: 1, rectangle: [9, 9]}}} | pattern: size",
+                "pattern: {size: {bust: unknown, hip: 12}, pieces: {f: {cut: 1, rectangle: [9, 9]}}} | size: bust",
+                "pattern: {pieces: {f: {cut: 1, rectangle: [9, 9]}}};designs: {a: {uses: [f]}};make: unknown | make",
+            })
+    void takesUnknownForNoName(String lines, String what) {
+        open(worked("cm", lines.split(";")), what);
+    }
+
+    @Test
+    void refusesAFoldThatIsNotKnown() {
+        String piece = "pattern: {pieces: {f: {cut: 1, rectangle: [9, 9]%s}}}";
+        String fold = told(piece.formatted(", fold: unknown"));
+        assertTrue(fold.startsWith("`fold: unknown`; "), fold);
+        assertTrue(fold.contains("`fold: none`"), fold);
+        assertEquals("", told(piece.formatted(", fold: none")));
+        String notch = told(piece.formatted(", notches: [{edge: unknown, at: 3}]"));
+        assertTrue(notch.contains("the name of something in this file"), notch);
+    }
+
+    /** Nothing added, or none drawn that is to be added: two cuts, so it is asked. */
+    @ParameterizedTest
+    @ValueSource(strings = {"none", "no"})
+    void asksWhichOfTwoNoSeamAllowanceIs(String word) {
+        String told =
+                told(
+                        "pattern: {seam allowance: "
+                                + word
+                                + ", pieces: {f: {cut: 1, rectangle: [9, 9]}}}");
+        assertTrue(told.contains("`seam allowance: {of: none, included: no}`"), told);
+        assertTrue(told.contains("`{of: …, included: no}`"), told);
+    }
 }

@@ -229,4 +229,19 @@ class SafetyTopicTest {
         found.forEach(f -> assertTrue(!(f.text() + f.remedy()).contains("CFR"), f.toString()));
         assertTrue(found.get(0).sources().get(0).startsWith("16 CFR 1120"), found.toString());
     }
+
+    /** Named in the words alone, while no cord is written; of a grown person's nothing is asked. */
+    @Test
+    void asksForACordThatOnlyTheWordsName() {
+        String spoken = "summary: A hood with a drawstring in its edge.\n";
+        assertEquals(List.of("CAUTION cord-only-spoken-of"), told(spoken + FIVE + BODY));
+        String marked =
+                BODY.replace(
+                        "rectangle: [40, 50]",
+                        "rectangle: [40, 50], marks: [{what: string comes out, at: [3, 4]}]");
+        assertEquals(List.of("CAUTION cord-only-spoken-of"), told(FIVE + marked));
+        assertEquals(List.of(), told(spoken + FIVE + BODY + "cords: none\n"));
+        assertEquals(List.of(), told(spoken + "wearer: {age: adult}\n" + BODY));
+        assertEquals(List.of(), told("summary: Corduroy, untied seams.\n" + FIVE + BODY));
+    }
 }

@@ -104,6 +104,15 @@ public final class CuttingCalculation {
                 .orElseGet(() -> USUAL_ALLOWANCE.on(tape));
     }
 
+    /** What is taken where no seam allowance is told. */
+    private String usual() {
+        return "seam allowance: "
+                + tape.print(USUAL_ALLOWANCE.on(tape))
+                + " ("
+                + USUAL_ALLOWANCE.source()
+                + ")";
+    }
+
     private CutPiece cut(Piece piece, PieceShape.Drawn shape) {
         boolean included = isIncluded();
         List<EdgeAllowance> edges =
@@ -149,9 +158,15 @@ public final class CuttingCalculation {
                         .filter(h -> h.isOn(new PieceEdge(piece.name(), name)))
                         .findFirst();
         if (hem.isEmpty() || hem.get().turned() == Hem.Turned.FACED) {
-            return new EdgeAllowance(name, seam, Allowance.Kind.PLAIN);
+            boolean isTold =
+                    fit.pattern().allowance().isPresent() || piece.allowances().containsKey(name);
+            return new EdgeAllowance(
+                    name,
+                    seam,
+                    Allowance.Kind.PLAIN,
+                    isTold ? Optional.empty() : Optional.of(usual()));
         }
         Length adds = hem.get().addsBelowTheFold(seam, tape);
-        return new EdgeAllowance(name, adds, Allowance.Kind.HEM);
+        return new EdgeAllowance(name, adds, Allowance.Kind.HEM, hem.get().takenMeanwhile());
     }
 }

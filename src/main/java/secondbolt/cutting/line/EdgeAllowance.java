@@ -1,6 +1,7 @@
 package secondbolt.cutting.line;
 
 import java.util.List;
+import java.util.Optional;
 import secondbolt.block.Table.Cell;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -12,8 +13,15 @@ import secondbolt.shape.cut.Allowance;
  * @param edge the edge's name
  * @param width how wide
  * @param kind what becomes of it
+ * @param taken what of it is only taken until the maker knows, in words for her; mostly nothing
  */
-public record EdgeAllowance(String edge, Length width, Allowance.Kind kind) {
+public record EdgeAllowance(
+        String edge, Length width, Allowance.Kind kind, Optional<String> taken) {
+    /** One that is known. */
+    public EdgeAllowance(String edge, Length width, Allowance.Kind kind) {
+        this(edge, width, kind, Optional.empty());
+    }
+
     Allowance allowance() {
         return new Allowance(width.millimetres(), kind);
     }

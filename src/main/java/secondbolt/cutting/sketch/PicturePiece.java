@@ -39,7 +39,10 @@ public final class PicturePiece {
         PieceShape.Drawn shape = reduced(piece.shape());
         List<EdgeAllowance> edges =
                 piece.edges().stream()
-                        .map(e -> new EdgeAllowance(e.edge(), reduced(e.width()), e.kind()))
+                        .map(
+                                e ->
+                                        new EdgeAllowance(
+                                                e.edge(), reduced(e.width()), e.kind(), e.taken()))
                         .toList();
         Map<String, Length> lines = new LinkedHashMap<>();
         piece.piece().lines().forEach((name, at) -> lines.put(name, reduced(at)));

@@ -55,6 +55,14 @@ public final class Forms {
         return new AdaptedForm<>(form, Forms::whole);
     }
 
+    /** The name of something that stands elsewhere in the file; {@code unknown} names nothing. */
+    public static Form<String> nameOf(int mostLetters) {
+        return checked(
+                text(mostLetters),
+                name -> !name.equals("unknown"),
+                "the name of something in this file, of " + mostLetters + " letters at most");
+    }
+
     /** A text that no # has cut off, or what it may have been is asked. */
     private static Optional<String> whole(String text, Node node, Reading reading) {
         Optional<String> cut = node.asText().flatMap(reading::cutOff);

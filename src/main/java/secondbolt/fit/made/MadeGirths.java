@@ -1,6 +1,7 @@
 package secondbolt.fit.made;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
+import secondbolt.closure.placket.DrawnLaps;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.seam.Lengths;
 import secondbolt.garment.PieceEdge;
@@ -26,8 +28,9 @@ import secondbolt.wearer.FinishedMeasure;
  * a limb. Pieces sewn to one another down their length go round together.
  *
  * @param result the pattern, altered
+ * @param laps what lies double where it closes
  */
-record MadeGirths(FitResult result) {
+record MadeGirths(FitResult result, DrawnLaps laps) {
     private static final List<Serves> ROUND = List.of(Serves.WAIST, Serves.HEM, Serves.WRIST);
     private static final List<Serves> LEVELS = List.of(Serves.BUST, Serves.WAIST, Serves.HIP);
 
@@ -135,7 +138,7 @@ record MadeGirths(FitResult result) {
         Set<String> pieces = new LinkedHashSet<>();
         terms.forEach(term -> pieces.add(term.piece()));
         // A godet goes round at the hem and does not reach the waist: there its panels meet.
-        RoundEnds ends = new RoundEnds(pattern(), pieces);
+        RoundEnds ends = new RoundEnds(pattern(), pieces, laps);
         for (EdgeSum.Term term : terms) {
             Piece piece = pattern().find(term.piece()).orElseThrow();
             ends.beside(new SewnPiece(piece, pattern()), term.edge().edge());
@@ -143,15 +146,19 @@ record MadeGirths(FitResult result) {
         boolean isEnd = terms.stream().noneMatch(term -> isSewn(term.edge()));
         boolean counts = ends.areClosed() && (isEnd || !measure.equals(WRIST));
         boolean isLimb = Limb.of(round, pattern()).isPresent() && !isRoundTheBody(terms);
+        Length ofBands = ends.lapOfBands();
+        boolean isBand = ofBands.isPositive();
+        Length all = isBand ? ofBands : ends.over();
+        Length over = isLimb ? Limb.each(all, round, pattern()) : all;
         return Optional.of(
                 new Made(
-                        words(word, isLimb, pieces) + ends.words(),
+                        words(word, isLimb, pieces) + (isBand ? ", less its lap" : ends.words()),
                         measure.filter(m -> counts).stream()
                                 .map(FinishedMeasure.class::cast)
                                 .toList(),
-                        each(result.before(), terms, isLimb, round),
-                        each(result.after(), terms, isLimb, round),
-                        ends.meeting()));
+                        each(result.before(), terms, isLimb, round).minus(over),
+                        each(result.after(), terms, isLimb, round).minus(over),
+                        isBand ? List.of() : ends.meeting()));
     }
 
     private boolean isSewn(PieceEdge edge) {
@@ -189,13 +196,22 @@ record MadeGirths(FitResult result) {
                 round,
                 "the " + serves.word(),
                 MEASURES.get(serves),
-                piece -> {
-                    double topMm = piece.piece().shape().asDrawn().orElseThrow().box().topMm();
-                    return piece.piece().lines().keySet().stream()
-                            .filter(line -> isLevel(line, serves))
-                            .findFirst()
-                            .map(l -> topMm + piece.piece().lines().get(l).millimetres());
+                pieces -> {
+                    Map<String, Double> levels = new LinkedHashMap<>();
+                    pieces.forEach(
+                            piece ->
+                                    lineMm(piece.piece(), serves)
+                                            .ifPresent(y -> levels.put(piece.piece().name(), y)));
+                    return levels;
                 });
+    }
+
+    private Optional<Double> lineMm(Piece piece, Serves serves) {
+        double topMm = piece.shape().asDrawn().orElseThrow().box().topMm();
+        return piece.lines().keySet().stream()
+                .filter(line -> isLevel(line, serves))
+                .findFirst()
+                .map(line -> topMm + piece.lines().get(line).millimetres());
     }
 
     /**
@@ -207,40 +223,52 @@ record MadeGirths(FitResult result) {
                 round,
                 "the bust, at the underarm,",
                 BodyMeasure.BUST,
-                piece -> piece.edge(Serves.ARMHOLE).map(piece::bottomMm));
+                new UnderarmLevels(pattern())::of);
     }
 
     private Optional<Made> across(
             Set<String> round,
             String words,
             BodyMeasure measure,
-            Function<SewnPiece, Optional<Double>> level) {
+            Function<List<SewnPiece>, Map<String, Double>> levels) {
+        List<SewnPiece> before = sewn(round, name -> pattern().find(name));
+        List<SewnPiece> after = sewn(round, result::find);
+        Map<String, Double> drawnMm = levels.apply(before);
+        Map<String, Double> alteredMm = levels.apply(after);
+        if (!drawnMm.keySet().containsAll(round)
+                || !alteredMm.keySet().containsAll(round)
+                || before.stream().anyMatch(this::isSleeve)) {
+            return Optional.empty();
+        }
         double beforeMm = 0;
         double afterMm = 0;
-        RoundEnds ends = new RoundEnds(pattern(), round);
-        for (String name : round) {
-            SewnPiece drawn = new SewnPiece(pattern().find(name).orElseThrow(), pattern());
-            SewnPiece altered = new SewnPiece(result.find(name).orElseThrow(), pattern());
-            Optional<Double> yMm = level.apply(drawn);
-            Optional<Double> nowMm = level.apply(altered);
-            if (yMm.isEmpty()
-                    || nowMm.isEmpty()
-                    || Limb.of(drawn.piece(), pattern().meanings()).equals(SLEEVE)) {
-                return Optional.empty();
-            }
-            SewnPiece.Level there = drawn.level(yMm.get());
-            ends.at(drawn, there.left());
-            ends.at(drawn, there.right());
-            beforeMm += drawn.piece().timesRoundTheBody() * there.mm();
-            afterMm += drawn.piece().timesRoundTheBody() * altered.level(nowMm.get()).mm();
+        RoundEnds ends = new RoundEnds(pattern(), round, laps);
+        for (int i = 0; i < before.size(); i++) {
+            String name = before.get(i).piece().name();
+            SewnPiece.Level there = before.get(i).level(drawnMm.get(name));
+            ends.at(before.get(i), there.left());
+            ends.at(before.get(i), there.right());
+            int times = before.get(i).piece().timesRoundTheBody();
+            beforeMm += times * there.mm();
+            afterMm += times * after.get(i).level(alteredMm.get(name)).mm();
         }
         return Optional.of(
                 new Made(
                         "round " + words + " of " + String.join(", ", round) + ends.words(),
                         ends.areClosed() ? List.of(measure) : List.of(),
-                        Length.ofComputedMillimetres(beforeMm),
-                        Length.ofComputedMillimetres(afterMm),
+                        Length.ofComputedMillimetres(beforeMm).minus(ends.over()),
+                        Length.ofComputedMillimetres(afterMm).minus(ends.over()),
                         ends.meeting()));
+    }
+
+    private List<SewnPiece> sewn(Set<String> round, Function<String, Optional<Piece>> find) {
+        return round.stream()
+                .map(name -> new SewnPiece(find.apply(name).orElseThrow(), pattern()))
+                .toList();
+    }
+
+    private boolean isSleeve(SewnPiece piece) {
+        return Limb.of(piece.piece(), pattern().meanings()).equals(SLEEVE);
     }
 
     private boolean isLevel(String line, Serves serves) {

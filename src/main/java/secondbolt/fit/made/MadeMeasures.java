@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import secondbolt.closure.placket.DrawnLaps;
 import secondbolt.fit.result.FitResult;
 import secondbolt.wearer.BodyMeasure;
 import secondbolt.wearer.FinishedMeasure;
@@ -22,9 +23,14 @@ public record MadeMeasures(List<Made> lengths, List<Made> girths) {
         girths = List.copyOf(girths);
     }
 
-    /** Of a pattern, altered. */
+    /** Of a pattern, altered, that laps over nowhere. */
     public static MadeMeasures of(FitResult result) {
-        return new MadeMeasures(new MadeLengths(result).all(), new MadeGirths(result).all());
+        return of(result, DrawnLaps.NONE);
+    }
+
+    /** Of a pattern, altered. */
+    public static MadeMeasures of(FitResult result, DrawnLaps laps) {
+        return new MadeMeasures(new MadeLengths(result).all(), new MadeGirths(result, laps).all());
     }
 
     /** All of them, the lengths first. */

@@ -158,7 +158,7 @@ final class EaseFindings {
                     Level.WARNING,
                     sizes + ", which is too little.",
                     "Make it larger there by at least "
-                            + input.tape().print(body.minus(reach).roundedUpTo(input.tape().mark()))
+                            + input.tape().print(lacking(body, finished, stretch))
                             + ", or take a larger size.");
         } else {
             tell(
@@ -167,6 +167,17 @@ final class EaseFindings {
                     sizes + ".",
                     "Smaller than the body is meant only of a close-fitting knit; try it on.");
         }
+    }
+
+    /**
+     * The least that must be added so that the finished girth, stretched, goes round the body.
+     *
+     * <p>Derived: what is added stretches as well, so finished and added, times one and the
+     * stretch, must be as much as the body.
+     */
+    private Length lacking(Length body, Length finished, Share stretch) {
+        Length least = body.dividedBy(Share.WHOLE.plus(stretch));
+        return least.minus(finished).roundedUpTo(input.tape().mark());
     }
 
     private void judge(SizeResult.Measurement measurement) {

@@ -79,7 +79,7 @@ final class SizeGaps {
                         new Open(
                                 "the wearer's " + measure.word(),
                                 blocks(measure),
-                                measure.measureIt()));
+                                measure.measureIt(input.tape())));
             }
         }
     }

@@ -35,7 +35,11 @@ public final class SizePage {
             blocks.add(
                     new Block.Prose(
                             "Suggestions from the difference between the wearer and the size; you"
-                                    + " decide. A line to paste goes under `alterations:`."));
+                                    + " decide."
+                                    + (size.suggestions().stream()
+                                                    .anyMatch(s -> s.yaml().isPresent())
+                                            ? " A line to paste goes under `alterations:`."
+                                            : "")));
             blocks.add(
                     new Block.Points(
                             size.suggestions().stream().map(SizePage::suggestion).toList()));

@@ -112,8 +112,11 @@ final class WidthSuggestions {
                         whole.by(),
                         whole.text()
                                 + " Where these lie on the pieces is not known, so it is what the"
-                                + " tightest needs, for the whole side. With `from` and `to` it can"
-                                + " be tapered; the differences are: "
+                                + " tightest needs, for the whole side."
+                                + (whole.yaml().isPresent()
+                                        ? " With `from` and `to` it can be tapered."
+                                        : "")
+                                + " The differences are: "
                                 + each
                                 + "."
                                 + taperWritten(atTheSide),

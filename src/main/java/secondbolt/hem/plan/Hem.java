@@ -144,6 +144,11 @@ public record Hem(
                 .toList();
     }
 
+    /** What is only taken of it until she knows, in one line; nothing if all is told. */
+    public Optional<String> takenMeanwhile() {
+        return LeftOpen.taken(open);
+    }
+
     /** The edges without their places. */
     public List<PieceEdge> edges() {
         return on.stream().map(Placed::value).toList();

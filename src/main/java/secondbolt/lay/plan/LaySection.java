@@ -26,13 +26,13 @@ import secondbolt.pattern.piece.Piece;
  * interfacing}.
  */
 public final class LaySection {
-    private static final Form<Placed<String>> NAME = Forms.placed(Forms.text(60));
+    private static final Form<Placed<String>> NAME = Forms.placed(Forms.nameOf(60));
 
     private static final Key<Length> GAP =
             Key.optional(
                     "gap",
                     Forms.length(LengthRange.of("0 mm", "10 cm")),
-                    "What is left between two cutting lines; 3 mm if not told.",
+                    "What is left between two cutting lines; 3 mm (about 1/8 in) if not told.",
                     "3 mm");
     private static final Key<Effort> EFFORT =
             Key.optional(

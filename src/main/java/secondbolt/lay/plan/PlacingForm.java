@@ -18,7 +18,7 @@ import secondbolt.shape.Point;
 
 /** How the maker writes where a copy of a piece lies: in her log of what is cut, and in a plan. */
 final class PlacingForm {
-    private static final Form<Placed<String>> NAME = Forms.placed(Forms.text(60));
+    private static final Form<Placed<String>> NAME = Forms.placed(Forms.nameOf(60));
 
     private static final Key<Placed<String>> PIECE =
             Key.required(

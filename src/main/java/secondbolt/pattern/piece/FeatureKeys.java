@@ -17,7 +17,7 @@ final class FeatureKeys {
     private static final int MOST = 60;
 
     private static final Key<String> EDGE =
-            Key.required("edge", Forms.text(60), "The edge it is on.", "side");
+            Key.required("edge", Forms.nameOf(60), "The edge it is on.", "side");
     private static final Key<Length> AT =
             Key.required(
                     "at",
@@ -27,7 +27,7 @@ final class FeatureKeys {
     private static final Key<String> FROM =
             Key.optional(
                     "from",
-                    Forms.text(60),
+                    Forms.nameOf(60),
                     "Measured from the end where it meets this edge instead.",
                     "hem");
     private static final Key<Length> TAKES =

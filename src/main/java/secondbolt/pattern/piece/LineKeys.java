@@ -23,7 +23,7 @@ final class LineKeys {
             Key.required(
                     "crosses",
                     Forms.either(
-                            ListForm.of("edges", Forms.text(60), 0, 60),
+                            ListForm.of("edges", Forms.nameOf(60), 0, 60),
                             Forms.none(List.<String>of())),
                     "For a piece known by tape, the edges of the `box` that the line crosses, which"
                             + " change with it; all its others stay. `none` if it crosses none that is"

@@ -35,8 +35,9 @@ public final class PieceKeys {
     private static final Key<String> FOLD =
             Key.optional(
                     "fold",
-                    Forms.text(60),
-                    "The edge that lies on the fold; the piece is then drawn half.",
+                    Forms.nameOf(60),
+                    "The edge that lies on the fold; the piece is then drawn half. It must be known:"
+                            + " half or whole is twice as wide.",
                     "centre back");
     private static final Key<Piece.Grain> GRAIN =
             Key.optional(
@@ -125,7 +126,7 @@ public final class PieceKeys {
             Optional<String> fold =
                     fields.get(FOLD)
                             .filter(f -> shape.edgeNames().contains(f) || !NONE.contains(f));
-            boolean edgesAreThere = isEdge(shape, FOLD, fold.stream().toList());
+            boolean edgesAreThere = isFoldKnown() && isEdge(shape, FOLD, fold.stream().toList());
             edgesAreThere &= isEdge(shape, ALLOWANCE, names(fields.get(ALLOWANCE)));
             edgesAreThere &= LineKeys.areRight(fields, shape);
             Optional<Piece.Features> features = FeatureKeys.features(fields, shape);
@@ -143,6 +144,18 @@ public final class PieceKeys {
                             shape,
                             fields.get(ALLOWANCE).orElse(Map.of()),
                             features.get()));
+        }
+
+        /** Cut as if it were drawn whole, a half piece would be lost. */
+        private boolean isFoldKnown() {
+            if (fields.isOpen(FOLD)) {
+                fields.tell(
+                        FOLD,
+                        "`fold: unknown`",
+                        "the edge that lies on the fold where half of the piece is drawn, `fold:"
+                                + " none` where all of it is: hold the drawing against the garment");
+            }
+            return !fields.isOpen(FOLD);
         }
 
         private static List<String> names(Optional<Map<String, Length>> map) {

@@ -7,8 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.SourceFile;
 import secondbolt.fit.WrittenPattern;
+import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.project.WrittenProject;
 
 /** Which edges and pieces go round together; the sums are worked out by hand beside each. */
 class RoundThePiecesTest {
@@ -248,5 +252,94 @@ class RoundThePiecesTest {
                         "round the waist of panel: 30 in counts",
                         "round the hem of panel, Zwickel: 90 in"),
                 told.stream().filter(line -> line.startsWith("round")).toList());
+    }
+
+    private static final String WAISTCOAT =
+            """
+            pattern:
+              pieces:
+                centre front: {cut: pair, outline: [{start: [0, 9]}, {edge: neckline, to: [3, 0]}, {edge: shoulder, to: [5, 1/2]}, {edge: princess, to: [5, 22]}, {edge: hem, to: [0, 22]}, {edge: front edge, to: start}]}
+                side front: {cut: pair, outline: [{start: [0, 3 1/2]}, {edge: shoulder, to: [2, 4]}, {edge: armhole, to: [6, 12], through: [[2.4, 9]]}, {edge: side, to: [6, 25]}, {edge: hem, to: [0, 25]}, {edge: princess, to: start}]}
+                side back: {cut: pair, outline: [{start: [0, 1/2]}, {edge: shoulder, to: [2, 1]}, {edge: armhole, to: [5 1/2, 9], through: [[2.6, 6]]}, {edge: side, to: [5 1/2, 22]}, {edge: hem, to: [0, 22]}, {edge: princess, to: start}]}
+                centre back: {cut: 1, fold: middle, outline: [{start: [0, 1]}, {edge: neckline, to: [3, 0]}, {edge: shoulder, to: [5, 1/2]}, {edge: princess, to: [4, 22]}, {edge: hem, to: [0, 22]}, {edge: middle, to: start}]}
+              seams: [[centre front.princess, side front.princess], [centre back.princess, side back.princess], [side front.side, side back.side]]
+              meaning: {middle: centre back, front edge: centre front}
+            """;
+
+    /**
+     * 13 in above the hem lie the ends of the armholes. There 5 + 6 + 5 1/2 and at the back, whose
+     * seam of 21.5232 leans in by 1 in over 21 1/2, 13 along it: 4 + 13 / 21.5232 = 4.604. Twice
+     * all of them is 42.208, 42 3/16 on the tape.
+     */
+    @Test
+    void theUnderarmRunsOnOverPanelsWithoutAnArmhole() {
+        tells(
+                WrittenPattern.inches(WAISTCOAT),
+                Tape.INCH,
+                "round the bust, at the underarm, of centre front, side front, side back, centre"
+                        + " back: "
+                        + Tape.INCH.print(Length.ofInches(42 * 16 + 3, 16))
+                        + " counts");
+    }
+
+    private static String told(String project) {
+        WrittenProject written =
+                WrittenProject.read(
+                                SourceFile.of("project.yaml", "title: T\n" + project),
+                                new Mistakes())
+                        .orElseThrow();
+        return written.workings("t").worksheets().stream()
+                .filter(sheet -> sheet.name().equals("fit"))
+                .map(sheet -> "" + sheet.figures().asMap().get("finished"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * A shirt's front is 26.2 wide at the underarm and its back 27.8 on the fold: 2 x 26.2 + 2 x
+     * 27.8 = 108. Drawn to the finished edges, which lie 1.8 beyond the centre, both fronts lie
+     * double there: 108 - 2 x 1.8 = 104.4. Drawn to the centre line they meet, and it is 108.
+     */
+    @Test
+    void whatLiesDoubleAtTheFrontDoesNotGoRound() {
+        String shirt =
+                """
+                units: cm
+                pattern:
+                  pieces:
+                    front: {cut: pair, outline: [{start: [0, 8.6]}, {edge: neckline, to: [5.7, 0], through: [[2.7, 7.3], [4.9, 4]]}, {edge: shoulder, to: [17.7, 4.2]}, {edge: armhole, to: [26.2, 24], through: [[16.8, 9], [17.3, 15], [20.2, 20.9]]}, {edge: side, to: [26.8, 69]}, {edge: hem, to: [0, 73.6]}, {edge: centre front, to: start}]}
+                    back: {cut: 1, fold: centre back, outline: [{start: [0, 2.3]}, {edge: neckline, to: [7.7, 0]}, {edge: shoulder, to: [20.5, 4.3]}, {edge: armhole, to: [27.8, 24.6], through: [[19.3, 10], [19.8, 16], [22.4, 21.6]]}, {edge: side, to: [28.4, 69.6]}, {edge: hem, to: [0, 74.6]}, {edge: centre back, to: start}]}
+                  seams: [[front.side, back.side]]
+                closures:
+                  front: {on: front.centre front, extension: 1.8, drawn to: EDGE, buttons: 7, button: {across: 18 ligne, thick: 2.5 mm}, first: 1.5, last: 11, holes: upright, laps: left over right}
+                """;
+        String finished = told(shirt.replace("EDGE", "finished edge"));
+        assertTrue(
+                finished.contains(
+                        "at the underarm, of front, back, less what laps over at the centre front of"
+                                + " the front, measures=bust, drawn_mm=1044.0"),
+                finished);
+        String centre = told(shirt.replace("EDGE", "centre line"));
+        assertTrue(
+                centre.contains("underarm, of front, back, measures=bust, drawn_mm=1080.0"),
+                centre);
+    }
+
+    /** A waistband of 75 with 3 of lap goes 72 round, as the skirt does. */
+    @Test
+    void theLapOfABandDoesNotGoRound() {
+        tells(
+                WrittenPattern.cm(
+                        """
+                        pattern:
+                          pieces:
+                            skirt: {cut: 2, outline: [{start: [0, 0]}, {edge: waist, to: [36, 0]}, {edge: right, to: [40, 60]}, {edge: hem, to: [-4, 60]}, {edge: left, to: start}]}
+                            waistband: {cut: 1, outline: [{start: [0, 0]}, {edge: waist, to: [75, 0]}, {edge: end, to: [75, 6]}, {edge: lower, to: [0, 6]}, {edge: other end, to: start}]}
+                          seams:
+                            - [skirt.left, skirt.right]
+                            - {join: [2 skirt.waist, waistband.lower], laps: 3}
+                        """),
+                Tape.CENTIMETRE,
+                "round the waist of waistband, less its lap: 72 cm counts");
     }
 }

@@ -199,7 +199,7 @@ class SizeCalculationTest {
         assertEquals(Optional.of(Length.ofMillimetres(980)), Passage.BUST.girth(wearer));
         assertEquals(Optional.empty(), Passage.HIPS.girth(wearer));
         assertEquals(Optional.empty(), Passage.FOOT.girth(Optional.empty()));
-        assertEquals("the wearer's hip", Passage.HIPS.open("waist").what());
+        assertEquals("the wearer's hip", Passage.HIPS.open("waist", Tape.CENTIMETRE).what());
     }
 
     @Test
