@@ -3,8 +3,8 @@ package secondbolt.fit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import secondbolt.closure.placket.ClosureSection;
 import secondbolt.closure.placket.DrawnLaps;
+import secondbolt.closure.placket.LapTopic;
 import secondbolt.file.Key;
 import secondbolt.file.value.Trouble;
 import secondbolt.fit.cut.CutCopy;
@@ -82,7 +82,7 @@ public final class FitTopic implements Topic<FitResult> {
                 FitWorksheet.of(
                                 result,
                                 bench.came(WearerTopic.NAME),
-                                DrawnLaps.of(bench.written(ClosureSection.KEY).orElse(Map.of())),
+                                bench.came(LapTopic.NAME).orElse(DrawnLaps.NONE),
                                 bench.tape())
                         .worksheet());
     }

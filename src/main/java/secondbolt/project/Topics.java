@@ -2,6 +2,7 @@ package secondbolt.project;
 
 import java.util.List;
 import secondbolt.closure.ClosureTopic;
+import secondbolt.closure.placket.LapTopic;
 import secondbolt.cloth.ClothTopic;
 import secondbolt.cutting.CuttingTopic;
 import secondbolt.effect.EffectTopic;
@@ -31,6 +32,7 @@ public final class Topics {
                 new WearerTopic(),
                 new ClothTopic(),
                 new StretchTopic(),
+                new LapTopic(),
                 new FitTopic(),
                 new ClosureTopic(),
                 new HemTopic(),

@@ -4,8 +4,8 @@
  * secondbolt.closure.placket.ClosureSection} for what is written and {@link
  * secondbolt.closure.placket.PlacketPlan} for how it lies. This room uses {@code
  * closure.fastening}, {@code hem.plan}, {@code fit.result}, {@code pattern}, {@code pattern.piece},
- * {@code garment}, {@code file} and the rooms in it, {@code shape} and {@code measure}. What is
- * bulk may be added to freely; a change of where a placket begins moves every hole on cloth. Where
- * the fasteners come belongs in {@code closure.row}.
+ * {@code garment}, {@code topic}, {@code file} and the rooms in it, {@code shape} and {@code
+ * measure}. What is bulk may be added to freely; a change of where a placket begins moves every
+ * hole on cloth. Where the fasteners come belongs in {@code closure.row}.
  */
 package secondbolt.closure.placket;
