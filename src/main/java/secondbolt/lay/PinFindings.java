@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import secondbolt.cloth.yields.ClothResult;
-import secondbolt.garment.Role;
 import secondbolt.lay.design.LayResult;
+import secondbolt.lay.design.PinnedNames;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.Lies;
 import secondbolt.lay.plan.Placing;
@@ -55,28 +54,22 @@ record PinFindings(
 
     /** Of a piece, a cloth or a role that is not there. */
     private void unknown(Placing pin, List<Finding> findings) {
-        String name = pin.piece().value();
-        List<ClothResult> cloths =
-                result.cloths().stream().filter(c -> c.name().equals(pin.cloth().value())).toList();
-        String why = "";
-        if (!pieces.containsKey(name)) {
-            why = "the pattern has no such piece";
-        } else if (cloths.isEmpty()) {
-            why = "there is no cloth called " + pin.cloth().value();
-        } else {
-            Role role = cloths.get(0).cloth().textile().roleOrMain();
-            why = pieces.get(name).cuts().containsKey(role) ? "" : "it is not cut of " + role;
-        }
-        if (!why.isEmpty()) {
-            findings.add(
-                    finding(
-                            "pin-names-nothing",
-                            pin,
-                            Level.WARNING,
-                            pin.words() + " is pinned and passed over: " + why + ".",
-                            "Correct its name or its cloth in `plan.yaml`, or pin again:"
-                                    + " `secondbolt pin` takes it out."));
-        }
+        new PinnedNames(result.cloths(), pieces)
+                .whyNothing(pin)
+                .ifPresent(
+                        why ->
+                                findings.add(
+                                        finding(
+                                                "pin-names-nothing",
+                                                pin,
+                                                Level.WARNING,
+                                                pin.words()
+                                                        + " is pinned and passed over: "
+                                                        + why
+                                                        + ".",
+                                                "Correct its name or its cloth in `plan.yaml`, or"
+                                                        + " pin again: `secondbolt pin` takes it"
+                                                        + " out.")));
     }
 
     /** What is ticked then would count as cut in the shape it was pinned in. */
