@@ -41,7 +41,7 @@ public record PinnedNames(List<ClothResult> cloths, Map<String, Piece> pieces) {
     }
 
     /** What the cloth is for; nothing if it is not there. */
-    private Optional<Role> role(Placing pin) {
+    public Optional<Role> role(Placing pin) {
         return cloths.stream()
                 .filter(cloth -> cloth.name().equals(pin.cloth().value()))
                 .map(cloth -> cloth.cloth().textile().roleOrMain())
