@@ -3,6 +3,7 @@ package secondbolt.app;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -14,9 +15,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import secondbolt.disk.AtomicFile;
-import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
-import secondbolt.file.source.Place;
 import secondbolt.lay.pin.PlanText;
 import secondbolt.lay.plan.PlanFile;
 import secondbolt.measure.Plural;
@@ -67,18 +66,7 @@ final class PinCommand implements Callable<Integer> {
             return workplace.refuse(mistakes);
         }
         Path plan = files.get(0).resolveSibling(PlanFile.NAME);
-        Optional<PlanText.Written> written = pinned.get().written();
-        if (written.isEmpty()) {
-            mistakes.add(
-                    new Mistake(
-                            Place.beginningOf(Workplace.name(plan)),
-                            "several pieces in one line",
-                            "each piece on lines of its own, as the program writes them; or the"
-                                    + " file taken away, and all pinned anew",
-                            ""));
-            return workplace.refuse(mistakes);
-        }
-        write(plan, written.get());
+        write(plan, pinned.get().written());
         FindingLines.of(pinned.get().workings()).forEach(workplace.err()::println);
         return Secondbolt.DONE;
     }
@@ -86,7 +74,9 @@ final class PinCommand implements Callable<Integer> {
     private void write(Path plan, PlanText.Written written) {
         Path target = workplace.folder().resolve(plan).toAbsolutePath();
         try {
-            new AtomicFile(target).write(written.text().getBytes(StandardCharsets.UTF_8));
+            // Where a link stands, what it leads to is the plan.
+            Path file = Files.exists(target) ? target.toRealPath() : target;
+            new AtomicFile(file).write(written.text().getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new UncheckedIOException(Workplace.name(plan) + " cannot be written", e);
         }

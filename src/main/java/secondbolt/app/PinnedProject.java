@@ -1,8 +1,6 @@
 package secondbolt.app;
 
 import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import secondbolt.cutting.CuttingTopic;
 import secondbolt.file.ProjectFileReader;
@@ -25,9 +23,10 @@ import secondbolt.project.Workshop;
  * A project worked out to be pinned.
  *
  * @param workings the project worked out
- * @param plan the plan it was worked out with, if there is one
+ * @param plan as it is written, if there is one
+ * @param isAnew whether what is pinned and not cut is forgotten
  */
-record PinnedProject(Workings workings, Optional<SourceFile> plan) {
+record PinnedProject(Workings workings, Optional<SourceFile> plan, boolean isAnew) {
     /**
      * Works a project out.
      *
@@ -39,44 +38,43 @@ record PinnedProject(Workings workings, Optional<SourceFile> plan) {
         String name = Workplace.name(file);
         Optional<SourceFile> source =
                 SourceFile.read(workplace.folder().resolve(file), name, mistakes);
-        Optional<SourceFile> plan =
-                source.flatMap(s -> s.beside(PlanFile.NAME, mistakes))
-                        .flatMap(
-                                p ->
-                                        anew
-                                                ? PlanText.onlyCut(p, written(p).entries())
-                                                : Optional.of(p));
-        Optional<PinnedProject> project =
+        Optional<SourceFile> plan = source.flatMap(s -> s.beside(PlanFile.NAME, mistakes));
+        Optional<PlanFile.Plan> read = plan.flatMap(PinnedProject::read);
+        read.flatMap(r -> PlanText.mistake(plan.orElseThrow(), r)).ifPresent(mistakes::add);
+        boolean isAnew = anew && read.isPresent() && mistakes.isEmpty();
+        Optional<Workings> workings =
                 source.flatMap(
-                                s ->
-                                        new Workshop(Topics.all(workplace.lays(true, quiet)))
-                                                .work(
-                                                        s,
-                                                        plan,
-                                                        workplace.folderName(file),
-                                                        mistakes))
-                        .map(w -> new PinnedProject(w, plan));
-        project.filter(p -> !p.isLaid())
-                .ifPresent(
-                        p ->
-                                mistakes.add(
-                                        new Mistake(
-                                                Place.beginningOf(name),
-                                                "nothing that is laid to its end",
-                                                "a pattern, and a cloth whose size and shrinkage"
-                                                        + " are known; and a search that is not"
-                                                        + " stopped",
-                                                "")));
-        return project.filter(p -> mistakes.isEmpty());
+                        s ->
+                                new Workshop(Topics.all(workplace.lays(true, quiet)))
+                                        .work(
+                                                s,
+                                                plan.map(p -> isAnew ? onlyCut(p) : p),
+                                                workplace.folderName(file),
+                                                mistakes));
+        workings.filter(w -> !isLaid(w)).ifPresent(w -> mistakes.add(notLaid(name)));
+        return workings.filter(w -> mistakes.isEmpty())
+                .map(w -> new PinnedProject(w, plan, isAnew));
+    }
+
+    private static SourceFile onlyCut(SourceFile plan) {
+        return PlanText.onlyCut(plan, read(plan).orElseThrow());
+    }
+
+    private static Mistake notLaid(String name) {
+        return new Mistake(
+                Place.beginningOf(name),
+                "nothing that is laid to its end",
+                "a pattern, and a cloth whose size and shrinkage are known; and a search that is"
+                        + " not stopped",
+                "");
     }
 
     /** What is wrong with it is told when the project is worked out with it. */
-    private static PlanFile.Plan written(SourceFile plan) {
-        return ProjectFileReader.read(plan, PlanFile.ROOT, PlanFile.UNITS, new Mistakes())
-                .orElse(PlanFile.Plan.NONE);
+    private static Optional<PlanFile.Plan> read(SourceFile plan) {
+        return ProjectFileReader.read(plan, PlanFile.ROOT, PlanFile.UNITS, new Mistakes());
     }
 
-    private boolean isLaid() {
+    private static boolean isLaid(Workings workings) {
         return workings.came(LayTopic.NAME)
                 .map(LayResult::made)
                 .filter(made -> !made.stocks().isEmpty())
@@ -84,17 +82,18 @@ record PinnedProject(Workings workings, Optional<SourceFile> plan) {
                 .isPresent();
     }
 
-    /** The plan as it is to be written; nothing if two of its pieces stand in one line. */
-    Optional<PlanText.Written> written() {
-        List<String> names = new LayPieces(workings.came(CuttingTopic.NAME).orElseThrow()).names();
+    /** The plan as it is to be written. */
+    PlanText.Written written() {
         PlanText text =
                 new PlanText(
                         workings.came(LayTopic.NAME).orElseThrow(),
-                        new HashSet<>(names),
+                        new LayPieces(workings.came(CuttingTopic.NAME).orElseThrow()).byName(),
                         workings.came(FitTopic.NAME).orElseThrow().alterations(),
                         workings.heading().units());
-        return plan.isEmpty()
-                ? Optional.of(text.fresh())
-                : text.updated(plan.get(), written(plan.get()));
+        return plan.map(p -> written(text, p, read(p).orElseThrow())).orElseGet(text::fresh);
+    }
+
+    private PlanText.Written written(PlanText text, SourceFile old, PlanFile.Plan read) {
+        return isAnew ? text.anew(old, read) : text.updated(old, read);
     }
 }

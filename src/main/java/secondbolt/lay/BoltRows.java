@@ -43,7 +43,8 @@ record BoltRows(LayResult result, Tape tape) {
                 new Block.Prose(
                         "How long a sound cloth would have to be, laid and with nap and repeat as"
                                 + " the cloth above; to buy, rounded up as shops cut. Found by a"
-                                + " quick search: a skilled hand may do with a little less."));
+                                + " quick search: a skilled hand may do with a little less."
+                                + LayWords.cutAsWell(result)));
         for (DesignLay design : result.designs()) {
             Map<Role, List<List<Table.Cell>>> byRole = new LinkedHashMap<>();
             for (BoltLength bolt : design.bolts()) {

@@ -1,16 +1,14 @@
 package secondbolt.lay;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import secondbolt.cloth.yields.BoltWidth;
-import secondbolt.cutting.line.CutPiece;
 import secondbolt.cutting.line.CuttingResult;
 import secondbolt.cutting.line.TapedCut;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.LayResult;
+import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.Design;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -53,12 +51,7 @@ record LayNotes(LayResult result, CuttingResult cutting, List<Alteration> altera
     }
 
     private Map<String, Piece> pieces() {
-        Map<String, Piece> pieces = new LinkedHashMap<>();
-        Stream.concat(
-                        cutting.pieces().stream().map(CutPiece::piece),
-                        cutting.taped().stream().map(TapedCut::piece))
-                .forEach(piece -> pieces.put(piece.name(), piece));
-        return pieces;
+        return new LayPieces(cutting).byName();
     }
 
     /** Pieces that no design names are not laid, which must not be missed. */

@@ -11,6 +11,7 @@ import secondbolt.lay.picture.CuttingPlan;
 import secondbolt.lay.piece.LayPiece;
 import secondbolt.lay.piece.PinPoint;
 import secondbolt.lay.plan.Design;
+import secondbolt.lay.plan.Placing;
 import secondbolt.lay.stock.Lack;
 import secondbolt.lay.stock.Slack;
 import secondbolt.lay.stock.SpreadCloth;
@@ -133,13 +134,21 @@ record LayWords(Tape tape) {
                         + (result.plan().isFolded() ? "folded lengthwise" : "single")
                         + (oneWay ? ", all tops up" : "")
                         + (matched ? ", stripes or checks matched" : "")
-                        + ".",
+                        + "."
+                        + cutAsWell(result),
                 (matched
                                 ? "For another pattern than this cloth's"
                                 : "For stripes or checks that must match")
                         + " add one repeat for each piece that must match"
                         + (oneWay ? "." : ", and for a nap buy by a lay with all tops up."),
                 "Cloth that still shrinks needs so much more before it is washed.");
+    }
+
+    /** That lengths from the bolt are those of all pieces; empty if none is cut yet. */
+    static String cutAsWell(LayResult result) {
+        return result.plan().soFar().stream().allMatch(Placing::isSpoilt)
+                ? ""
+                : " Pieces that are cut already are counted as well.";
     }
 
     /** How a cloth is spread before it is cut, and where distances on it are measured from. */

@@ -1,12 +1,14 @@
 package secondbolt.lay;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import secondbolt.cloth.yields.ClothResult;
+import java.util.stream.Stream;
 import secondbolt.garment.Role;
 import secondbolt.lay.design.LayResult;
+import secondbolt.lay.design.PinnedNames;
 import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.Lies;
 import secondbolt.lay.plan.Placing;
@@ -35,6 +37,7 @@ record PinFindings(
         List<Finding> findings = new ArrayList<>();
         LayPlan plan = result.plan().namedBy(pieces.keySet());
         plan.pinned().forEach(pin -> unknown(pin, findings));
+        copies(plan, findings);
         plan.pinned().stream()
                 .filter(pin -> pin.altered().filter(had -> !had.equals(alterations)).isPresent())
                 .findFirst()
@@ -55,28 +58,54 @@ record PinFindings(
 
     /** Of a piece, a cloth or a role that is not there. */
     private void unknown(Placing pin, List<Finding> findings) {
-        String name = pin.piece().value();
-        List<ClothResult> cloths =
-                result.cloths().stream().filter(c -> c.name().equals(pin.cloth().value())).toList();
-        String why = "";
-        if (!pieces.containsKey(name)) {
-            why = "the pattern has no such piece";
-        } else if (cloths.isEmpty()) {
-            why = "there is no cloth called " + pin.cloth().value();
-        } else {
-            Role role = cloths.get(0).cloth().textile().roleOrMain();
-            why = pieces.get(name).cuts().containsKey(role) ? "" : "it is not cut of " + role;
+        new PinnedNames(result.cloths(), pieces)
+                .whyNothing(pin)
+                .ifPresent(
+                        why ->
+                                findings.add(
+                                        finding(
+                                                "pin-names-nothing",
+                                                pin,
+                                                Level.WARNING,
+                                                pin.words()
+                                                        + " is pinned and passed over: "
+                                                        + why
+                                                        + ".",
+                                                "Correct its name or its cloth in `plan.yaml`, or"
+                                                        + " pin again: `secondbolt pin` takes it"
+                                                        + " out.")));
+    }
+
+    /** Copies that the pattern does not have, or that stand there twice, are taken for others. */
+    private void copies(LayPlan plan, List<Finding> findings) {
+        PinnedNames names = new PinnedNames(result.cloths(), pieces);
+        Set<String> seen = new HashSet<>();
+        for (Placing one : Stream.concat(plan.soFar().stream(), plan.pinned().stream()).toList()) {
+            if (one.isSpoilt() || one.copy().isEmpty() || names.whyNothing(one).isPresent()) {
+                continue;
+            }
+            Role role = names.role(one).orElseThrow();
+            int count = pieces.get(one.piece().value()).cuts().get(role).count();
+            int last = one.copy().get() + (one.lies().layer() == Lies.Layer.BOTH ? 1 : 0);
+            boolean isNew = true;
+            for (int copy = one.copy().get(); copy <= last; copy++) {
+                isNew &= seen.add(one.piece().value() + "\n" + role + "\n" + copy);
+            }
+            if (one.copy().get() < 1 || last > count) {
+                findings.add(copy(one, "pin-no-such-copy", "and the pattern has " + count));
+            } else if (!isNew) {
+                findings.add(copy(one, "pin-copy-twice", "more than once"));
+            }
         }
-        if (!why.isEmpty()) {
-            findings.add(
-                    finding(
-                            "pin-names-nothing",
-                            pin,
-                            Level.WARNING,
-                            pin.words() + " is pinned and passed over: " + why + ".",
-                            "Correct its name or its cloth in `plan.yaml`, or pin again:"
-                                    + " `secondbolt pin` takes it out."));
-        }
+    }
+
+    private static Finding copy(Placing one, String code, String what) {
+        return finding(
+                code,
+                one,
+                Level.CAUTION,
+                one.words() + " stands in the plan, " + what + ": it is taken for another copy.",
+                "Correct the number behind its name in `plan.yaml` or under `cut so far`.");
     }
 
     /** What is ticked then would count as cut in the shape it was pinned in. */
@@ -139,6 +168,11 @@ record PinFindings(
             case CUT -> "something is cut there already";
             case FLAW -> "it lies on a flaw, or on cloth too worn for it";
             case OVERLAP -> "it reaches into " + misfit.other();
+            case CLOTH -> "the size of that cloth is not known, or none of it is sound";
+            case MATCH_CUT ->
+                    "the pattern of the cloth does not run on into it from "
+                            + misfit.other()
+                            + ", which is cut";
             case MATCH ->
                     misfit.other().isEmpty()
                             ? "the pattern of the cloth does not run on into what it is sewn to"

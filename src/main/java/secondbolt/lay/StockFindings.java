@@ -98,6 +98,7 @@ final class StockFindings {
             findings.addAll(new UnmatchedPattern(result.plan(), tape).of(stock, spread));
         }
         matched();
+        stock.apart().forEach(this::apart);
         List<String> darts =
                 Matching.belowDarts(
                         result.plan().rules().matches(),
@@ -130,6 +131,46 @@ final class StockFindings {
                     "Woven checks are never quite even: before you cut, lay each piece so that its"
                             + " cross meets the same line as the piece it is sewn to.");
         }
+    }
+
+    /** Matches with what is cut, which nothing that is laid can mend. */
+    private void apart(Matching.Apart apart) {
+        if (apart.off().isPresent()) {
+            add(
+                    "cut-not-matching",
+                    Level.WARNING,
+                    apart.cut()
+                            + " and "
+                            + apart.other()
+                            + " are cut, and the pattern of the cloth is off by "
+                            + tape.printSmall(apart.off().get())
+                            + " where they meet ("
+                            + apart.match().words()
+                            + ").",
+                    "Lay the two beside each other and look. If it shows where it is worn, write"
+                            + " `spoilt: yes` with one of them, and it is planned anew to match.");
+            return;
+        }
+        add(
+                "lay-match-cut-apart",
+                Level.WARNING,
+                apart.other()
+                        + " must match "
+                        + apart.cut()
+                        + ", which is cut, and is laid without regard to it ("
+                        + apart.match().words()
+                        + "): the place of "
+                        + apart.cut()
+                        + " does not tell how the pattern lies in it. It was turned, or cut in"
+                        + " another shape, or is used with its wrong side out, or lies on a cloth"
+                        + " whose pattern is not told to begin anywhere.",
+                "Before you cut "
+                        + apart.other()
+                        + ", lay "
+                        + apart.cut()
+                        + " beside it on the cloth so that the same lines meet, and move it until"
+                        + " they do. Of several cloths, write where the pattern begins on each:"
+                        + " `begins` with `repeat`.");
     }
 
     private void oneWay() {

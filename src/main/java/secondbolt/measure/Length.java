@@ -13,6 +13,9 @@ public final class Length implements Comparable<Length> {
     /** No length at all. */
     public static final Length ZERO = new Length(Exact.ZERO);
 
+    /** As many as a file may have behind the point. */
+    private static final int WRITTEN_DECIMALS = 9;
+
     private final Exact millimetres;
 
     Length(Exact millimetres) {
@@ -164,6 +167,24 @@ public final class Length implements Comparable<Length> {
     @Override
     public int hashCode() {
         return millimetres.hashCode();
+    }
+
+    /**
+     * With its unit, as a file takes it and gives it back exactly: a decimal of millimetres where
+     * there is one, else a fraction of an inch or of a millimetre.
+     */
+    public String written() {
+        String decimal = millimetres.decimal(WRITTEN_DECIMALS);
+        if (Exact.of(decimal).equals(millimetres)) {
+            return decimal + " mm";
+        }
+        Exact inches = millimetres.dividedBy(ofInches(1, 1).millimetres);
+        boolean isShort = inches.under().compareTo(millimetres.under()) < 0;
+        return isShort ? fraction(inches) + " in" : fraction(millimetres) + " mm";
+    }
+
+    private static String fraction(Exact number) {
+        return number.over() + "/" + number.under();
     }
 
     /** For messages of our own: exact millimetres to six decimals. */

@@ -67,6 +67,6 @@ public record WrittenAlterations(Tape tape) {
         String bare = BareLength.of(tape, length.size());
         boolean isExact =
                 Length.parse(bare, tape).fold(read -> read.equals(length.size()), refusal -> false);
-        return isExact ? bare : length.size().toString();
+        return isExact ? bare : length.size().written();
     }
 }

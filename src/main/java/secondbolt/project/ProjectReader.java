@@ -26,6 +26,7 @@ public final class ProjectReader {
      */
     public static Optional<Project> read(
             Path file, String name, Form<Project> form, Mistakes mistakes) {
+        int before = mistakes.count();
         return SourceFile.read(file, name, mistakes)
                 .flatMap(
                         source ->
@@ -33,7 +34,8 @@ public final class ProjectReader {
                                         source,
                                         source.beside(PlanFile.NAME, mistakes),
                                         form,
-                                        mistakes));
+                                        mistakes))
+                .filter(p -> mistakes.count() == before);
     }
 
     /**

@@ -1,10 +1,12 @@
 package secondbolt.app;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -93,6 +95,86 @@ class PinTest {
         assertEquals(1, desktop.run("pin", "projects/kissen"));
         assertTrue(desktop.err().contains("each piece on lines of its own"), desktop.err());
         assertEquals(line, plan());
+    }
+
+    /** What is ticked in a plan that cannot be brought up to date is not lost by laying anew. */
+    @Test
+    void layingAnewRefusesWhatItCannotKeep() throws IOException {
+        String entries = "{piece: Vorderseite, cloth: Laken, at: [0, 0], cut: yes}";
+        for (String plan :
+                new String[] {
+                    "units: cm\npieces: [" + entries + "]\n",
+                    "units: cm\npieces: [\n  " + entries + "\n]\n",
+                    "{units: cm, pieces: [" + entries + "]}\n",
+                    "units: cm\npieces:\n  -\n    " + entries + "\n",
+                }) {
+            desktop.with("projects/kissen/plan.yaml", plan);
+            assertEquals(1, desktop.run("pin", "--anew", "projects/kissen"));
+            assertTrue(desktop.err().contains("on lines of"), desktop.err());
+            assertEquals(plan, plan());
+        }
+    }
+
+    @Test
+    void aMistakeIsToldWhereItStandsWhenAllIsLaidAnew() {
+        desktop.with(
+                "projects/kissen/plan.yaml",
+                """
+                units: cm
+                pieces:
+                  - {piece: Vorderseite, cloth: Laken, at: [0, 0]}
+                  - {piece: Rückseite 1, cloth: Lacken, at: [50, 0], cut: yes}
+                """);
+        assertEquals(1, desktop.run("pin", "--anew", "projects/kissen"));
+        assertTrue(
+                desktop.err().startsWith("projects/kissen/plan.yaml:4:33: mistake: found `Lacken`"),
+                desktop.err());
+    }
+
+    /** Nothing is told to be sound, and nothing made, as if there were no plan. */
+    @Test
+    void aPlanThatCannotBeReadIsAMistake() throws IOException {
+        byte[][] plans = {
+            new byte[0],
+            {(byte) 0xff, (byte) 0xfe, 'u', 0},
+            "units: cm\npieces: []\n# Ärmel\n".getBytes(StandardCharsets.ISO_8859_1),
+            "# long\n".repeat(200_000).getBytes(StandardCharsets.UTF_8),
+            "- piece\n".getBytes(StandardCharsets.UTF_8)
+        };
+        for (byte[] bytes : plans) {
+            desktop.with("projects/kissen/plan.yaml", bytes);
+            isRefused();
+            assertArrayEquals(bytes, Files.readAllBytes(plan));
+        }
+        Files.delete(plan);
+        Files.createDirectory(plan);
+        isRefused();
+        Files.delete(plan);
+        Files.createSymbolicLink(plan, folder.resolve("nowhere.yaml"));
+        isRefused();
+        assertTrue(Files.isSymbolicLink(plan));
+    }
+
+    private void isRefused() {
+        for (String command : new String[] {"check", "pin", "notebook"}) {
+            assertEquals(1, desktop.run(command, "projects/kissen"), desktop.out());
+            assertEquals("", desktop.out());
+            assertTrue(
+                    desktop.err().startsWith("projects/kissen/plan.yaml:"),
+                    command + desktop.err());
+            assertTrue(desktop.err().endsWith("\n1 mistake\n"), command + desktop.err());
+        }
+    }
+
+    /** Where a link stands, what it leads to is the plan, and the link stays. */
+    @Test
+    void aPlanThatIsALinkIsWrittenWhereItLeads() throws IOException {
+        Path real = folder.resolve("elsewhere.yaml");
+        Files.writeString(real, "units: cm\npieces: []\n");
+        Files.createSymbolicLink(plan, real);
+        assertEquals(0, desktop.run("pin", "projects/kissen"));
+        assertTrue(Files.isSymbolicLink(plan));
+        assertTrue(Files.readString(real).contains("piece: Vorderseite"));
     }
 
     @Test

@@ -1,9 +1,7 @@
 package secondbolt.lay;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import secondbolt.cutting.CuttingTopic;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.file.source.Mistakes;
@@ -78,18 +76,22 @@ record PinnedWork(Workings workings, Optional<SourceFile> plan) {
 
     /** The plan as the program writes it now. */
     String written() {
-        Set<String> names =
-                new LinkedHashSet<>(
-                        new LayPieces(workings.came(CuttingTopic.NAME).orElseThrow()).names());
-        PlanText text =
-                new PlanText(
-                        lay(),
-                        names,
-                        workings.came(FitTopic.NAME).orElseThrow().alterations(),
-                        workings.heading().units());
-        return plan.map(old -> text.updated(old, read(old)).orElseThrow())
-                .orElseGet(text::fresh)
-                .text();
+        return plan.map(old -> text().updated(old, read(old))).orElseGet(text()::fresh).text();
+    }
+
+    /** The plan with all that is not cut laid anew. */
+    String anew(String text) {
+        SourceFile old = plan.orElseThrow();
+        PinnedWork cut = of(text, Optional.of(PlanText.onlyCut(old, read(old))));
+        return cut.text().anew(old, read(old)).text();
+    }
+
+    private PlanText text() {
+        return new PlanText(
+                lay(),
+                new LayPieces(workings.came(CuttingTopic.NAME).orElseThrow()).byName(),
+                workings.came(FitTopic.NAME).orElseThrow().alterations(),
+                workings.heading().units());
     }
 
     private static PlanFile.Plan read(SourceFile plan) {

@@ -7,6 +7,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
@@ -67,11 +68,11 @@ public record SourceFile(String name, String text, List<String> lines, Optional<
         return read(path, name.substring(0, slash + 1) + relative, mistakes);
     }
 
-    /** Reads a file of this name beside this one, if there is one. */
+    /** Reads a file of this name beside this one, if there is one, be it a link to one. */
     public Optional<SourceFile> beside(String other, Mistakes mistakes) {
         int slash = name.lastIndexOf('/');
         return folder.map(home -> home.resolve(other))
-                .filter(Files::exists)
+                .filter(path -> Files.exists(path, LinkOption.NOFOLLOW_LINKS))
                 .flatMap(path -> read(path, name.substring(0, slash + 1) + other, mistakes));
     }
 

@@ -50,7 +50,7 @@ public final class LayCalculation {
             LayDesk desk) {
         this.cloths = List.copyOf(cloths);
         this.pieces = new LayPieces(cutting);
-        this.plan = plan.namedBy(pieces.names());
+        this.plan = plan.namedBy(pieces.byName().keySet());
         this.tape = tape;
         this.progress =
                 CuttingProgress.of(

@@ -1,7 +1,9 @@
 package secondbolt.lay.piece;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
@@ -60,12 +62,14 @@ public record LayPieces(CuttingResult cutting) {
         return all;
     }
 
-    /** The names of all pieces there are. */
-    public List<String> names() {
-        return Stream.concat(
-                        cutting.pieces().stream().map(CutPiece::name),
-                        cutting.taped().stream().map(taped -> taped.piece().name()))
-                .toList();
+    /** All pieces there are, by name. */
+    public Map<String, Piece> byName() {
+        Map<String, Piece> pieces = new LinkedHashMap<>();
+        Stream.concat(
+                        cutting.pieces().stream().map(CutPiece::piece),
+                        cutting.taped().stream().map(TapedCut::piece))
+                .forEach(piece -> pieces.put(piece.name(), piece));
+        return pieces;
     }
 
     /** A copy in the shape it was cut in; nothing if its cutting line crosses itself. */

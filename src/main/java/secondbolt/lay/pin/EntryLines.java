@@ -1,9 +1,15 @@
 package secondbolt.lay.pin;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import secondbolt.file.source.Mistake;
+import secondbolt.file.source.Place;
 import secondbolt.file.source.SourceFile;
 import secondbolt.file.value.Placed;
 import secondbolt.lay.plan.PlanFile;
@@ -11,121 +17,178 @@ import secondbolt.lay.plan.PlanFile;
 /**
  * Which lines of a plan belong to which of its pieces.
  *
- * @param source the plan
+ * @param file the plan
  * @param starts the number of the first line of each, from 0, growing
+ * @param keys the column of each that its keys stand in, from 0
  * @param end the number of the line after the last one's
  */
-record EntryLines(SourceFile source, List<Integer> starts, int end) {
-    /** Copies the list. */
+record EntryLines(PlanLines file, List<Integer> starts, List<Integer> keys, int end) {
+    private static final Pattern KEY =
+            Pattern.compile("\\s*(?:-\\s+)?([a-z ]+?)\\s*:.*", Pattern.DOTALL);
+    private static final String TO_BEGIN_ANEW = "; or the file taken away, and all pinned anew";
+
+    /** Copies the lists. */
     EntryLines {
         starts = List.copyOf(starts);
+        keys = List.copyOf(keys);
     }
 
-    /** Nothing if a piece does not begin a line of its own, with nothing before it but its dash. */
-    static Optional<EntryLines> of(SourceFile source, List<Placed<PlanFile.Entry>> entries) {
-        List<Integer> starts = new ArrayList<>();
-        for (Placed<PlanFile.Entry> entry : entries) {
-            int line = entry.place().line() - 1;
-            String before = source.lines().get(line).substring(0, entry.place().column() - 1);
-            boolean isNew = starts.isEmpty() || line > starts.get(starts.size() - 1);
-            if (!isNew || !before.strip().equals("-")) {
-                return Optional.empty();
-            }
-            starts.add(line);
+    /** Why a plan cannot be brought up to date line by line; nothing if it can. */
+    static Optional<Mistake> mistake(SourceFile source, List<Placed<PlanFile.Entry>> entries) {
+        if (PlanLines.of(source.text()).isEmpty()) {
+            return Optional.of(
+                    source.mistake(
+                            Place.beginningOf(source.name()),
+                            "a plan between braces",
+                            "its keys on lines of their own, as the program writes them"
+                                    + TO_BEGIN_ANEW));
         }
-        return Optional.of(new EntryLines(source, starts, end(source, starts)));
+        Set<Integer> begun = new HashSet<>();
+        return entries.stream()
+                .filter(entry -> !isBehindDash(source, entry) | !begun.add(entry.place().line()))
+                .findFirst()
+                .map(
+                        entry ->
+                                source.mistake(
+                                        entry.place(),
+                                        "a piece that does not begin its line behind a dash",
+                                        "each piece on lines of its own, as the program writes"
+                                                + " them"
+                                                + TO_BEGIN_ANEW));
+    }
+
+    private static boolean isBehindDash(SourceFile source, Placed<PlanFile.Entry> entry) {
+        String line = source.lines().get(entry.place().line() - 1);
+        return line.substring(0, entry.place().column() - 1).strip().equals("-");
+    }
+
+    /** The pieces of a plan that has no {@link #mistake}. */
+    static EntryLines of(SourceFile source, List<Placed<PlanFile.Entry>> entries) {
+        PlanLines file = PlanLines.of(source.text()).orElseThrow();
+        List<Integer> starts = entries.stream().map(entry -> entry.place().line() - 1).toList();
+        List<Integer> keys = entries.stream().map(entry -> entry.place().column() - 1).toList();
+        return new EntryLines(file, starts, keys, end(file.lines(), starts));
     }
 
     /** The last piece ends before the first line that stands no deeper than the list. */
-    private static int end(SourceFile source, List<Integer> starts) {
+    private static int end(List<String> lines, List<Integer> starts) {
         if (starts.isEmpty()) {
-            return source.lines().size();
+            return lines.size();
         }
         int last = starts.get(starts.size() - 1);
-        int dash = source.lines().get(last).indexOf('-');
         int end = last + 1;
-        for (int i = end; i < source.lines().size(); i++) {
-            String line = source.lines().get(i);
-            int indent = line.length() - line.stripLeading().length();
-            if (!line.isBlank() && indent <= dash) {
+        for (int i = end; i < lines.size(); i++) {
+            boolean isBetween = PlanLines.isBetween(lines.get(i));
+            if (!isBetween && PlanLines.depth(lines.get(i)) <= PlanLines.depth(lines.get(last))) {
                 break;
             }
-            end = line.isBlank() ? end : i + 1;
+            end = isBetween ? end : i + 1;
         }
         return end;
     }
 
     /** The lines of one piece, without blank ones and remarks that stand behind it. */
     List<String> own(int number) {
-        List<String> all = source.lines().subList(starts.get(number), next(number));
+        List<String> all = file.lines().subList(starts.get(number), next(number));
         int last = all.size();
-        while (last > 1 && isBetween(all.get(last - 1))) {
+        while (last > 1 && PlanLines.isBetween(all.get(last - 1))) {
             last--;
         }
         return all.subList(0, last);
-    }
-
-    private static boolean isBetween(String line) {
-        return line.isBlank() || line.startsWith("#");
     }
 
     private int next(int number) {
         return number + 1 < starts.size() ? starts.get(number + 1) : end;
     }
 
-    /** All lines, with other ones instead of those of some, and more after the last one's. */
-    List<String> with(Map<Integer, List<String>> instead, List<String> more) {
-        List<String> lines = new ArrayList<>(source.lines().subList(0, starts.get(0)));
-        for (int i = 0; i < starts.size(); i++) {
-            List<String> own = own(i);
-            lines.addAll(instead.getOrDefault(i, own));
-            lines.addAll(source.lines().subList(starts.get(i) + own.size(), next(i)));
+    /** The lines of a piece as one would stand in place of a piece, or behind the last. */
+    List<String> indented(PlanEntry entry, int number) {
+        int dash =
+                starts.isEmpty()
+                        ? file.indent().length() + 2
+                        : PlanLines.depth(file.lines().get(starts.get(number)));
+        int key = starts.isEmpty() ? dash + 2 : keys.get(number);
+        List<String> lines = new ArrayList<>();
+        for (String line : entry.lines()) {
+            String before = lines.isEmpty() ? " ".repeat(dash) + "-" : "";
+            lines.add(before + " ".repeat(key - before.length()) + line);
         }
-        lines.addAll(more);
-        lines.addAll(source.lines().subList(end, source.lines().size()));
         return lines;
     }
 
-    /** All lines without any piece. */
-    List<String> withNone() {
-        if (starts.isEmpty()) {
-            return source.lines();
+    /** The lines of a piece as one would stand in place of another, with the remarks of that. */
+    List<String> instead(PlanEntry entry, int number) {
+        List<String> lines = new ArrayList<>(indented(entry, number));
+        List<String> notes = new ArrayList<>();
+        for (String line : own(number)) {
+            PlanLines.remark(line)
+                    .filter(remark -> !PlanEntry.isOfPlace(remark))
+                    .ifPresent(
+                            remark -> {
+                                int same = sameKey(line, lines);
+                                if (same < 0) {
+                                    notes.add(" ".repeat(keys.get(number)) + remark);
+                                } else {
+                                    lines.set(same, lines.get(same) + "  " + remark);
+                                }
+                            });
         }
-        List<String> lines = new ArrayList<>(source.lines().subList(0, starts.get(0)));
-        lines.set(lineOf("pieces", lines), "pieces: []");
-        lines.addAll(source.lines().subList(end, source.lines().size()));
+        lines.addAll(notes);
         return lines;
     }
 
-    /** With another value of a key of the whole file, which is put in before the pieces. */
-    static List<String> telling(String key, String value, List<String> lines) {
-        List<String> all = new ArrayList<>(lines);
-        int old = lineOf(key, all);
-        if (old >= 0) {
-            all.remove(old);
-            while (old < all.size() && isGoingOn(all.get(old))) {
-                all.remove(old);
-            }
-        }
-        all.add(lineOf("pieces", all), key + ": " + value);
-        return all;
-    }
-
-    private static boolean isGoingOn(String line) {
-        return line.startsWith(" ") || line.startsWith("-") || line.startsWith("]");
-    }
-
-    private static int lineOf(String key, List<String> lines) {
-        for (int i = 0; i < lines.size(); i++) {
-            if (lines.get(i).startsWith(key)) {
+    /** Which of some lines without a remark has the key of this one; below zero if none. */
+    private static int sameKey(String line, List<String> lines) {
+        Matcher key = KEY.matcher(line);
+        for (int i = 0; key.matches() && i < lines.size(); i++) {
+            Matcher other = KEY.matcher(lines.get(i));
+            boolean isSame = other.matches() && other.group(1).equals(key.group(1));
+            if (isSame && PlanLines.remark(lines.get(i)).isEmpty()) {
                 return i;
             }
         }
         return -1;
     }
 
-    /** Lines as a text with the line ends the plan has. */
-    String text(List<String> lines) {
-        return String.join(source.text().contains("\r\n") ? "\r\n" : "\n", lines);
+    /**
+     * All lines, with other ones instead of those of some, and more after the last one's.
+     *
+     * @param instead without their ends
+     * @param more without their ends
+     */
+    PlanLines with(Map<Integer, List<String>> instead, List<String> more) {
+        boolean isNone =
+                more.isEmpty()
+                        && starts.size() == instead.size()
+                        && instead.values().stream().allMatch(List::isEmpty);
+        if (starts.isEmpty()) {
+            return isNone ? file : file.with(PlanLines.PIECES, "", more);
+        }
+        List<String> all = file.lines();
+        List<String> lines = new ArrayList<>(all.subList(0, starts.get(0)));
+        for (int i = 0; i < starts.size(); i++) {
+            List<String> own = own(i);
+            lines.addAll(instead.containsKey(i) ? file.ended(instead.get(i)) : own);
+            lines.addAll(all.subList(starts.get(i) + own.size(), next(i)));
+        }
+        lines.addAll(file.ended(more));
+        lines.addAll(all.subList(end, all.size()));
+        return isNone ? file.with(lines).with(PlanLines.PIECES, "[]", List.of()) : file.with(lines);
+    }
+
+    /**
+     * The same number of lines, those of some left blank.
+     *
+     * @param isBlank of the number of a piece
+     */
+    PlanLines blank(Set<Integer> isBlank) {
+        List<String> lines = new ArrayList<>(file.lines());
+        for (int i : isBlank) {
+            int from = starts.get(i);
+            lines.subList(from, from + own(i).size()).replaceAll(line -> file.newLine());
+        }
+        return isBlank.size() == starts.size() && !starts.isEmpty()
+                ? file.with(lines).with(PlanLines.PIECES, "[]", List.of())
+                : file.with(lines);
     }
 }

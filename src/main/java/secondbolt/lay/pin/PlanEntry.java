@@ -9,7 +9,6 @@ import secondbolt.lay.placement.WrittenPlace;
 import secondbolt.lay.stock.SpreadCloth;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.shape.Box;
 
 /**
  * A laid piece as lines of the plan.
@@ -17,21 +16,27 @@ import secondbolt.shape.Box;
  * @param laid where it lies
  * @param spread on which cloth
  * @param names of all pieces there are
+ * @param units the tape of the plan's bare numbers
+ * @param tape the maker's, for the remark beside them
  */
-record PlanEntry(LaidPiece laid, SpreadCloth spread, Set<String> names) {
+record PlanEntry(LaidPiece laid, SpreadCloth spread, Set<String> names, Tape units, Tape tape) {
     /** What YAML reads as it stands. */
     private static final Pattern PLAIN =
             Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} _().'-]*[\\p{L}\\p{N}).'])?");
 
-    /** Its lines, each without its end. */
-    List<String> lines(Tape tape) {
-        Box box = laid.box();
+    /** The remark beside a place. */
+    private static final Pattern ON_TAPE =
+            Pattern.compile(
+                    "# -?[\\p{N} ./\u2044\u2009]+ ?(cm|in), -?[\\p{N} ./\u2044\u2009]+ ?(cm|in)");
+
+    /** Its lines, each without its end, its dash and what it is indented by. */
+    List<String> lines() {
         return List.of(
-                "  - piece: " + text(name()),
-                "    cloth: " + text(spread.name()),
-                "    at: " + at(box.leftMm(), box.topMm(), tape),
-                "    lies: " + laid.lies().words(),
-                "    cut: no");
+                "piece: " + text(name()),
+                "cloth: " + text(spread.name()),
+                "at: " + at(laid.box().leftMm(), laid.box().topMm()),
+                "lies: " + laid.lies().words(),
+                "cut: no");
     }
 
     /** As the cutting plan names it; the piece alone where another one is called that. */
@@ -41,15 +46,15 @@ record PlanEntry(LaidPiece laid, SpreadCloth spread, Set<String> names) {
         return isOther ? laid.piece().piece().name() : words;
     }
 
-    private static String at(double acrossMm, double alongMm, Tape tape) {
+    private String at(double acrossMm, double alongMm) {
         String exact =
-                tape == Tape.CENTIMETRE
+                units == Tape.CENTIMETRE
                         ? "[" + decimal(acrossMm, 1) + ", " + decimal(alongMm, 1) + "]"
                         : "[" + decimal(acrossMm, 0) + " mm, " + decimal(alongMm, 0) + " mm]";
-        return exact + "  # " + print(acrossMm, tape) + ", " + print(alongMm, tape);
+        return exact + "  # " + print(acrossMm) + ", " + print(alongMm);
     }
 
-    private static String print(double mm, Tape tape) {
+    private String print(double mm) {
         return tape.print(Length.ofComputedMillimetres(mm));
     }
 
@@ -57,6 +62,11 @@ record PlanEntry(LaidPiece laid, SpreadCloth spread, Set<String> names) {
     private static String decimal(double mm, int shifted) {
         BigDecimal written = WrittenPlace.written(Math.max(0, mm)).movePointLeft(shifted);
         return written.signum() == 0 ? "0" : written.toPlainString();
+    }
+
+    /** Whether a remark is one of ours, of where a piece lay. */
+    static boolean isOfPlace(String remark) {
+        return ON_TAPE.matcher(remark).matches();
     }
 
     /** A name as YAML takes it. */

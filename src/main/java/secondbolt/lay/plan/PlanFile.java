@@ -59,12 +59,14 @@ public final class PlanFile {
     /**
      * A plan as it is written.
      *
+     * @param units the tape of its bare numbers
      * @param altered the alterations its pieces have; nothing if they are not told
      * @param entries its pieces, each with its place
      */
-    public record Plan(Optional<List<Alteration>> altered, List<Placed<Entry>> entries) {
+    public record Plan(
+            Tape units, Optional<List<Alteration>> altered, List<Placed<Entry>> entries) {
         /** Nothing in it. */
-        public static final Plan NONE = new Plan(Optional.empty(), List.of());
+        public static final Plan NONE = new Plan(Tape.CENTIMETRE, Optional.empty(), List.of());
 
         /** Copies the list. */
         public Plan {
@@ -85,6 +87,7 @@ public final class PlanFile {
         Optional<List<Alteration>> altered = fields.get(ALTERED).flatMap(told -> told);
         return Optional.of(
                 new Plan(
+                        fields.require(UNITS),
                         altered,
                         fields.require(PIECES).stream().map(e -> with(altered, e)).toList()));
     }

@@ -2,11 +2,13 @@ package secondbolt.lay.stock;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.cloth.yields.ClothResult;
+import secondbolt.cloth.yields.ClothYield;
 import secondbolt.cutting.line.EarlierPiece;
 import secondbolt.garment.Role;
 import secondbolt.lay.piece.FoldedPieces;
@@ -94,6 +96,17 @@ public record CuttingProgress(
 
     /** What of the wanted copies is not cut of the cloths of a role yet, or was spoilt. */
     public List<LayPiece> rest(List<LayPiece> wanted, Role role) {
+        return served(wanted, role, new LinkedHashMap<>());
+    }
+
+    /**
+     * Takes from wanted copies those that are cut.
+     *
+     * @param served told which copy each that is cut is
+     * @return the others
+     */
+    private List<LayPiece> served(
+            List<LayPiece> wanted, Role role, Map<LayPiece, Placing> served) {
         List<LayPiece> rest = new ArrayList<>(wanted);
         List<Placing> others = new ArrayList<>();
         for (Placing one : sound(role)) {
@@ -102,7 +115,8 @@ public record CuttingProgress(
                             .filter(piece -> isSame(piece, one))
                             .findFirst()
                             .or(() -> ofHand(rest, one).findFirst());
-            same.ifPresentOrElse(rest::remove, () -> others.add(one));
+            same.ifPresentOrElse(
+                    piece -> take(piece, one, rest, served), () -> others.add(one));
         }
         // What has no hand serves as either.
         for (Placing one : others) {
@@ -110,9 +124,41 @@ public record CuttingProgress(
                     .filter(piece -> isOf(piece, one))
                     .filter(FoldedPieces::isItsOwnMirrorImage)
                     .findFirst()
-                    .ifPresent(rest::remove);
+                    .ifPresent(piece -> take(piece, one, rest, served));
         }
         return rest;
+    }
+
+    private static void take(
+            LayPiece piece, Placing cut, List<LayPiece> rest, Map<LayPiece, Placing> served) {
+        rest.remove(piece);
+        served.put(piece, cut);
+    }
+
+    /** The copies that are cut of the cloths of a role and not spoilt, with their places. */
+    List<Stock.Fixed> fixed(Role role, List<ClothResult> cloths) {
+        Map<LayPiece, Placing> served = new LinkedHashMap<>();
+        served(pieces.of(role, any -> true), role, served);
+        List<Stock.Fixed> fixed = new ArrayList<>();
+        served.forEach(
+                (piece, cut) ->
+                        cloths.stream()
+                                .filter(cloth -> cloth.name().equals(cut.cloth().value()))
+                                .flatMap(cloth -> cloth.finished().stream())
+                                .forEach(y -> fixed.add(fixed(piece, cut, y))));
+        return fixed;
+    }
+
+    private Stock.Fixed fixed(LayPiece piece, Placing cut, ClothYield yielded) {
+        int turn = cut.lies().turnDegrees();
+        Box own = Orientation.turned(turn).applyTo(piece.outline()).box();
+        boolean isAsDrawn = piece.isMirrored() == cut.isMirrored() && asCut(cut).isEmpty();
+        Optional<Point> at =
+                outline(cut)
+                        .filter(outline -> isAsDrawn)
+                        .map(Outline::box)
+                        .map(b -> new Point(b.leftMm() - own.leftMm(), b.topMm() - own.topMm()));
+        return new Stock.Fixed(piece, cut.cloth().value(), yielded.repeat(), turn, at);
     }
 
     private static Stream<LayPiece> ofHand(List<LayPiece> pieces, Placing cut) {

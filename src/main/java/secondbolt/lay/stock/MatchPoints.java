@@ -1,6 +1,7 @@
 package secondbolt.lay.stock;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.cutting.line.CutPiece;
@@ -97,6 +98,8 @@ record MatchPoints(List<CopyPair> pairs) {
                 points.add(new CopyPoint(i, true, twin));
             }
         }
+        // What is cut already stands behind the rest, and is sewn to the same copy as before.
+        points.sort(Comparator.comparingInt(point -> pieces.get(point.piece()).copy()));
         return points;
     }
 

@@ -62,6 +62,10 @@ public record Pinned(List<Placement> kept, List<Misfit> misfits, List<Near> near
         /** It reaches into another pinned piece. */
         OVERLAP,
         /** The pattern of the cloth does not run on into a piece it is sewn to. */
-        MATCH
+        MATCH,
+        /** The same of a piece that is cut already. */
+        MATCH_CUT,
+        /** Its cloth has no known size, or nothing sound. */
+        CLOTH
     }
 }

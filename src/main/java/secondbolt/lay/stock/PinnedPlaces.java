@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import secondbolt.cloth.yields.ClothYield;
 import secondbolt.garment.PieceEdge;
-import secondbolt.lay.piece.FoldedPieces;
 import secondbolt.lay.piece.LayPiece;
+import secondbolt.lay.piece.ToldLie;
 import secondbolt.lay.placement.AllowedPositions;
 import secondbolt.lay.placement.Orientation;
 import secondbolt.lay.placement.Placement;
@@ -83,6 +83,8 @@ final class PinnedPlaces {
             int cloth = places.cloth(pin);
             if (cloth >= 0 && wanted.contains(pin.piece().value())) {
                 places.hold(pin, cloth);
+            } else if (cloth < 0 && places.isMissed(pin)) {
+                places.misfits.add(new Pinned.Misfit(pin, Why.CLOTH, ""));
             }
         }
         places.match();
@@ -90,6 +92,12 @@ final class PinnedPlaces {
                 places.held.values().stream().map(Held::placement).toList(),
                 places.misfits,
                 places.near);
+    }
+
+    /** Whether it lies on a cloth of this role that is not spread, and is to be laid. */
+    private boolean isMissed(Placing pin) {
+        return progress.roles().get(pin.cloth().value()) == stock.role()
+                && rest.stream().anyMatch(p -> p.piece().name().equals(pin.piece().value()));
     }
 
     private int cloth(Placing pin) {
@@ -125,10 +133,11 @@ final class PinnedPlaces {
     /** Holds a piece at a place; what hinders it if it cannot lie there. */
     private Optional<Hindrance> hold(Placing pin, int item, int cloth) {
         LayPiece piece = rest.get(item);
-        if (!isOfLayers(piece, pin.lies().layer())) {
+        ToldLie told = new ToldLie(piece, pin.lies());
+        if (!told.isOfItsLayers()) {
             return Optional.of(Hindrance.of(Why.LAYERS));
         }
-        List<Orientation> ways = orientations(piece, pin.lies());
+        List<Orientation> ways = told.orientations();
         if (ways.isEmpty()) {
             return Optional.of(Hindrance.of(Why.HAND));
         }
@@ -151,31 +160,6 @@ final class PinnedPlaces {
             held.put(item, new Held(pin, at.get(), outline));
         }
         return hindrance;
-    }
-
-    private static boolean isOfLayers(LayPiece piece, Lies.Layer layer) {
-        return switch (piece.layers()) {
-            case SINGLE -> !layer.isFolded();
-            case BOTH -> layer == Lies.Layer.BOTH;
-            case ON_FOLD -> layer == Lies.Layer.ON_FOLD;
-            case UPPER -> layer == Lies.Layer.UPPER;
-        };
-    }
-
-    /** What was told of the side that is up holds where it makes a difference. */
-    private static List<Orientation> orientations(LayPiece piece, Lies lies) {
-        Orientation up = Orientation.turned(lies.turnDegrees());
-        Optional<Boolean> down = lies.isFaceDown();
-        return switch (piece.layers()) {
-            case SINGLE, UPPER ->
-                    piece.isOpened()
-                                    || down.filter(d -> d != piece.isMirrored()).isEmpty()
-                                    || FoldedPieces.isItsOwnMirrorImage(piece)
-                            ? List.of(up)
-                            : List.of();
-            case BOTH -> List.of(down.orElse(false) == piece.isMirrored() ? up : up.mirrored());
-            case ON_FOLD -> List.of(up, up.mirrored());
-        };
     }
 
     private boolean isKept(LayPiece piece) {
@@ -247,10 +231,15 @@ final class PinnedPlaces {
 
     /** Pieces that match keep their places all together, or none of them does. */
     private void match() {
-        Matching matching = StockSearch.matching(stock, rest, trial);
+        Matching matching = Matching.of(trial, rest, stock);
         for (int item : List.copyOf(held.keySet())) {
             Held own = held.get(item);
             if (own == null || !matching.isMatched(item)) {
+                continue;
+            }
+            Optional<Stock.Fixed> by = matching.holds(item);
+            if (by.isPresent()) {
+                follow(matching, item, by.get());
                 continue;
             }
             List<Integer> group =
@@ -264,6 +253,28 @@ final class PinnedPlaces {
                     .findFirst()
                     .ifPresent(i -> let(group, i));
         }
+    }
+
+    /** What matches a piece that is cut keeps its place by itself, or does not. */
+    private void follow(Matching matching, int item, Stock.Fixed cut) {
+        Placement own = held.get(item).placement();
+        Point at = matching.place(item);
+        Point begins = stock.begins(own.container());
+        double dx = own.acrossMm() - at.xMm() - begins.xMm();
+        double dy = own.alongMm() - at.yMm() - begins.yMm();
+        boolean isThere = stock.matching(cut).contains(own.container());
+        if (!isThere || !isOn(matching, item, dx, dy)) {
+            misfits.add(
+                    new Pinned.Misfit(
+                            held.remove(item).placing(), Why.MATCH_CUT, cut.piece().words()));
+        }
+    }
+
+    private boolean isOn(Matching matching, int item, double dx, double dy) {
+        ClothYield.Repeat repeat = matching.repeat();
+        return held.get(item).placement().orientation().turnDegrees() == matching.turn(item)
+                && Matching.off(dx, repeat.acrossMm()) <= Matching.SEEN_MM
+                && Matching.off(dy, repeat.alongMm()) <= Matching.SEEN_MM;
     }
 
     /** Whether the pattern of the cloth runs on from the largest of its group into a piece. */
@@ -287,10 +298,7 @@ final class PinnedPlaces {
             dx -= begins.orElseThrow().xMm() - firstBegins.orElseThrow().xMm();
             dy -= begins.orElseThrow().yMm() - firstBegins.orElseThrow().yMm();
         }
-        ClothYield.Repeat repeat = matching.repeat();
-        return own.orientation().turnDegrees() == matching.turn(item)
-                && Matching.off(dx, repeat.acrossMm()) <= Matching.SEEN_MM
-                && Matching.off(dy, repeat.alongMm()) <= Matching.SEEN_MM;
+        return isOn(matching, item, dx, dy);
     }
 
     private Optional<Point> begins(int cloth) {

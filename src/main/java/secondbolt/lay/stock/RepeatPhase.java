@@ -26,6 +26,29 @@ record RepeatPhase(
 
     /** The rules a matched piece is placed by: one for each container. */
     List<PlacementRule> rules(int piece) {
+        return matching.holds(piece)
+                .map(by -> held(piece, stock.matching(by)))
+                .orElseGet(() -> free(piece));
+    }
+
+    /** Where the pattern runs on from a copy that has its place. */
+    private List<PlacementRule> held(int piece, List<Integer> cloths) {
+        Point at = matching.place(piece);
+        ClothYield.Repeat repeat = matching.repeat();
+        List<PlacementRule> rules = new ArrayList<>();
+        for (int cloth : cloths) {
+            Point begins = stock.begins(cloth);
+            rules.add(
+                    PlacementRule.turned(matching.turn(piece))
+                            .at(
+                                    steps(at.xMm() + begins.xMm(), repeat.acrossMm()),
+                                    steps(at.yMm() + begins.yMm(), repeat.alongMm()))
+                            .onContainer(cloth));
+        }
+        return rules;
+    }
+
+    private List<PlacementRule> free(int piece) {
         Box cloth = stock.spreads().get(corner).sound().box();
         Box leader = matching.turned(matching.leader(piece)).box();
         Point by = matching.fromLeader(piece);

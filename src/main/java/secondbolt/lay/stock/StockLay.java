@@ -20,6 +20,7 @@ import secondbolt.measure.Area;
  * @param tooLarge those of them that have room on none of the cloths, were they alone, and what
  *     lacks
  * @param unmetMatches matches that others rule out
+ * @param apart matches with what is cut that are not held
  * @param pinned what became of the places that are pinned
  * @param isFinished whether the search ran to its end
  */
@@ -30,12 +31,14 @@ public record StockLay(
         List<LayPiece> leftOver,
         List<Lack> tooLarge,
         List<Matching.UnmetMatch> unmetMatches,
+        List<Matching.Apart> apart,
         Pinned pinned,
         boolean isFinished) {
     /** Copies the lists. */
     public StockLay {
         spreads = List.copyOf(spreads);
         unmetMatches = List.copyOf(unmetMatches);
+        apart = List.copyOf(apart);
         laid = List.copyOf(laid);
         leftOver = List.copyOf(leftOver);
         tooLarge = List.copyOf(tooLarge);
@@ -50,6 +53,7 @@ public record StockLay(
                 leftOver.stream().filter(p -> isWanted.test(p.piece().name())).toList(),
                 tooLarge.stream().filter(l -> isWanted.test(l.piece().piece().name())).toList(),
                 unmetMatches,
+                apart,
                 pinned,
                 isFinished);
     }

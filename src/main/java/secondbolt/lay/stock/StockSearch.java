@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import secondbolt.cloth.yields.ClothYield;
 import secondbolt.garment.PieceEdge;
 import secondbolt.lay.kept.LayCache;
 import secondbolt.lay.piece.LayPiece;
@@ -42,24 +41,7 @@ public final class StockSearch {
         this.trial = trial;
         this.effort = effort;
         this.goal = goal;
-        this.matching = matching(stock, this.wanted, trial);
-    }
-
-    /** Which pieces must match which, if the pattern of any cloth repeats. */
-    static Matching matching(Stock stock, List<LayPiece> wanted, Trial trial) {
-        Optional<ClothYield.Repeat> first =
-                stock.spreads().stream()
-                        .map(SpreadCloth::repeat)
-                        .filter(ClothYield.Repeat::isAny)
-                        .findFirst();
-        return trial.matches().isEmpty() || first.isEmpty()
-                ? Matching.NONE
-                : Matching.of(trial, wanted, first.get());
-    }
-
-    private IntStream repeating() {
-        return IntStream.range(0, stock.spreads().size())
-                .filter(i -> stock.spreads().get(i).repeat().isAny());
+        this.matching = Matching.of(trial, this.wanted, stock);
     }
 
     /**
@@ -139,12 +121,10 @@ public final class StockSearch {
         if (!matching.isAny()) {
             return List.of(new RepeatPhase(stock, matching, 0, List.of(), 0));
         }
-        List<Integer> alike = repeating().filter(this::isLikeTheFirst).boxed().toList();
-        boolean told =
-                alike.stream().allMatch(i -> stock.spreads().get(i).repeat().begins().isPresent());
+        List<Integer> alike = stock.patterned();
         List<RepeatPhase> phases = new ArrayList<>();
         for (double share : List.of(0.0, 0.5)) {
-            if (told) {
+            if (stock.isTold()) {
                 phases.add(new RepeatPhase(stock, matching, alike.get(0), alike, share));
             } else {
                 alike.forEach(
@@ -155,12 +135,5 @@ public final class StockSearch {
             }
         }
         return phases;
-    }
-
-    private boolean isLikeTheFirst(int spread) {
-        ClothYield.Repeat one = stock.spreads().get(spread).repeat();
-        ClothYield.Repeat first = matching.repeat();
-        return Math.abs(one.acrossMm() - first.acrossMm()) < 0.5
-                && Math.abs(one.alongMm() - first.alongMm()) < 0.5;
     }
 }

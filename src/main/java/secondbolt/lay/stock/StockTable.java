@@ -18,6 +18,7 @@ import secondbolt.lay.placement.Lay;
 import secondbolt.lay.placement.Placement;
 import secondbolt.lay.placement.WrittenPlace;
 import secondbolt.shape.Box;
+import secondbolt.shape.Point;
 import secondbolt.shape.Region;
 
 /**
@@ -110,8 +111,12 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
 
     private Spread spread(Role role, List<ClothResult> cloths, List<LayPiece> single, Trial trial) {
         return new Spread(
-                new Stock(role, spreads(cloths, trial.isFolded())),
+                stock(role, cloths, spreads(cloths, trial.isFolded())),
                 trial.isFolded() ? FoldedPieces.of(single) : single);
+    }
+
+    private Stock stock(Role role, List<ClothResult> cloths, List<SpreadCloth> spreads) {
+        return new Stock(role, spreads, progress.fixed(role, cloths));
     }
 
     private StockLay lay(Spread spread, Pinned pinned, Trial trial, Effort effort) {
@@ -132,7 +137,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
         Lay found =
                 StockSearch.search(
                         lays,
-                        new Stock(stock.role(), left),
+                        stock.with(left, fixed(pinned, rest, stock)),
                         free.stream().map(rest::get).toList(),
                         trial,
                         effort,
@@ -142,7 +147,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
             Placement own = p.of(free.get(p.item()), open.get(p.container()));
             all.add(WrittenPlace.rounded(own, rest.get(own.item()).outline()));
         }
-        Matching matching = StockSearch.matching(stock, rest, trial);
+        Matching matching = Matching.of(trial, rest, stock);
         List<LayPiece> leftOver =
                 found.leftOver().stream().map(i -> rest.get(free.get(i))).toList();
         return new StockLay(
@@ -154,8 +159,25 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
                 leftOver,
                 Lack.of(leftOver, stock, trial),
                 matching.unmet(),
+                matching.apart(),
                 pinned,
                 found.isFinished());
+    }
+
+    /** The pinned pieces as copies that have their place. */
+    private static List<Stock.Fixed> fixed(Pinned pinned, List<LayPiece> rest, Stock stock) {
+        return pinned.kept().stream()
+                .map(
+                        p -> {
+                            SpreadCloth on = stock.spreads().get(p.container());
+                            return new Stock.Fixed(
+                                    rest.get(p.item()),
+                                    on.name(),
+                                    on.repeat(),
+                                    p.orientation().turnDegrees(),
+                                    Optional.of(new Point(p.acrossMm(), p.alongMm())));
+                        })
+                .toList();
     }
 
     /** What the pinned pieces of a cloth take of it, with the gap round them. */
@@ -198,7 +220,7 @@ public record StockTable(CuttingProgress progress, LayCache lays) {
                         .max()
                         .orElse(0);
         spreads.add(largest.longer(2 * area / box.widthMm() + 2 * longest));
-        Stock stock = new Stock(role, spreads);
+        Stock stock = stock(role, cloths, spreads);
         Lay lay = StockSearch.search(lays, stock, rest, trial, Effort.QUICK, Goal.SHORT);
         double reach =
                 lay.placements().stream()
