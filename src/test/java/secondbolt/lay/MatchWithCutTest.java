@@ -148,7 +148,8 @@ class MatchWithCutTest {
         String off = plan.replaceFirst("at: \\[[0-9.]+, [0-9.]+", "at: [118.3, 152.1");
         PinnedWork moved = PinnedWork.of(text(ONE), off);
         assertEquals(List.of("pin-let-go", "pin-let-go"), moved.codes());
-        moved.told().forEach(f -> assertTrue(f.text().contains(first + ", which is cut"), f.text()));
+        moved.told()
+                .forEach(f -> assertTrue(f.text().contains(first + ", which is cut"), f.text()));
         assertEquals(List.of(), faults(moved));
         String again = moved.written();
         assertEquals(List.of(), PinnedWork.of(text(ONE), again).told(), again);
@@ -163,7 +164,8 @@ class MatchWithCutTest {
         PinnedWork before = PinnedWork.of(text(ONE));
         String plan = before.written().replaceFirst("cut: no", "cut: yes");
         String turned = plan.replaceFirst("top up", "top down");
-        assertTrue(codes(PinnedWork.of(text(ONE), turned), "match").contains("lay-match-cut-apart"));
+        assertTrue(
+                codes(PinnedWork.of(text(ONE), turned), "match").contains("lay-match-cut-apart"));
         String longer = text(ONE) + "alterations: [{lengthen: body, by: 3}]\n";
         List<Finding> told =
                 PinnedWork.of(longer, plan).workings().findings().stream()
