@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.stock.StockLay;
+import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 
 /**
@@ -110,7 +111,7 @@ class MatchWithCutTest {
                 assertTrue(after.stock().fits());
                 assertEquals(List.of(), codes(after, "match"));
                 for (LaidPiece other : stock.laid()) {
-                    if (other == one) {
+                    if (other.equals(one)) {
                         continue;
                     }
                     double[] was = from(other, stock);
@@ -127,6 +128,18 @@ class MatchWithCutTest {
         return LaidOnCloth.faults(work.stock()).stream()
                 .filter(fault -> !fault.contains(" right and "))
                 .toList();
+    }
+
+    /** Lengths from the bolt are those of all pieces, which is said once one is cut. */
+    @Test
+    void lengthsFromTheBoltSayThatTheyCountWhatIsCut() {
+        String plan = PinnedWork.of(text(ONE)).written();
+        for (String tick : List.of("cut: no", "cut: yes")) {
+            PinnedWork work = PinnedWork.of(text(ONE), plan.replaceFirst("cut: no", tick));
+            String steps = new LayWords(Tape.CENTIMETRE).yardage(work.lay()).toString();
+            assertEquals(
+                    tick.endsWith("yes"), steps.contains("already are counted as well"), steps);
+        }
     }
 
     private static List<String> codes(PinnedWork work, String like) {
@@ -148,7 +161,8 @@ class MatchWithCutTest {
         String off = plan.replaceFirst("at: \\[[0-9.]+, [0-9.]+", "at: [118.3, 152.1");
         PinnedWork moved = PinnedWork.of(text(ONE), off);
         assertEquals(List.of("pin-let-go", "pin-let-go"), moved.codes());
-        moved.told().forEach(f -> assertTrue(f.text().contains(first + ", which is cut"), f.text()));
+        moved.told()
+                .forEach(f -> assertTrue(f.text().contains(first + ", which is cut"), f.text()));
         assertEquals(List.of(), faults(moved));
         String again = moved.written();
         assertEquals(List.of(), PinnedWork.of(text(ONE), again).told(), again);
@@ -163,7 +177,8 @@ class MatchWithCutTest {
         PinnedWork before = PinnedWork.of(text(ONE));
         String plan = before.written().replaceFirst("cut: no", "cut: yes");
         String turned = plan.replaceFirst("top up", "top down");
-        assertTrue(codes(PinnedWork.of(text(ONE), turned), "match").contains("lay-match-cut-apart"));
+        assertTrue(
+                codes(PinnedWork.of(text(ONE), turned), "match").contains("lay-match-cut-apart"));
         String longer = text(ONE) + "alterations: [{lengthen: body, by: 3}]\n";
         List<Finding> told =
                 PinnedWork.of(longer, plan).workings().findings().stream()

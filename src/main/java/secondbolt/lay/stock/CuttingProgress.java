@@ -105,8 +105,7 @@ public record CuttingProgress(
      * @param served told which copy each that is cut is
      * @return the others
      */
-    private List<LayPiece> served(
-            List<LayPiece> wanted, Role role, Map<LayPiece, Placing> served) {
+    private List<LayPiece> served(List<LayPiece> wanted, Role role, Map<LayPiece, Placing> served) {
         List<LayPiece> rest = new ArrayList<>(wanted);
         List<Placing> others = new ArrayList<>();
         for (Placing one : sound(role)) {
@@ -115,8 +114,7 @@ public record CuttingProgress(
                             .filter(piece -> isSame(piece, one))
                             .findFirst()
                             .or(() -> ofHand(rest, one).findFirst());
-            same.ifPresentOrElse(
-                    piece -> take(piece, one, rest, served), () -> others.add(one));
+            same.ifPresentOrElse(piece -> take(piece, one, rest, served), () -> others.add(one));
         }
         // What has no hand serves as either.
         for (Placing one : others) {

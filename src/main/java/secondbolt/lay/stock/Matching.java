@@ -118,7 +118,9 @@ public final class Matching {
         return Optional.ofNullable(fixedGroups.get(group[piece]));
     }
 
-    /** How far a piece that is held is moved, but for whole repeats, from where the pattern begins. */
+    /**
+     * How far a piece that is held is moved, but for whole repeats, from where the pattern begins.
+     */
     Point place(int piece) {
         return new Point(x[piece], y[piece]);
     }
@@ -243,8 +245,7 @@ public final class Matching {
     }
 
     private void tellCut(Match match, int a, int b, double offMm) {
-        boolean isKnown =
- stock.isTold() || holds(a).get().cloth().equals(holds(b).get().cloth());
+        boolean isKnown = stock.isTold() || holds(a).get().cloth().equals(holds(b).get().cloth());
         if (isKnown && offMm > SEEN_MM) {
             Length off = Length.ofComputedMillimetres(offMm);
             apart.add(new Apart(match, words(a), words(b), Optional.of(off)));

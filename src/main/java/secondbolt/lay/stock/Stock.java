@@ -86,9 +86,7 @@ public record Stock(Role role, List<SpreadCloth> spreads, List<Fixed> fixed) {
 
     /** Where the pattern of a cloth begins, if that is told of each; else its corner. */
     Point begins(int cloth) {
-        return isTold()
-                ? spreads.get(cloth).repeat().begins().orElse(Point.ORIGIN)
-                : Point.ORIGIN;
+        return isTold() ? spreads.get(cloth).repeat().begins().orElse(Point.ORIGIN) : Point.ORIGIN;
     }
 
     /** The cloths on which a piece can match one that has its place. */
