@@ -3,10 +3,12 @@ package secondbolt.lay;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import secondbolt.cloth.ClothTopic;
 import secondbolt.cutting.CuttingTopic;
 import secondbolt.cutting.line.CuttingResult;
 import secondbolt.file.Key;
+import secondbolt.file.source.Place;
 import secondbolt.file.value.Trouble;
 import secondbolt.lay.design.LayCalculation;
 import secondbolt.lay.design.LayResult;
@@ -81,8 +83,13 @@ public final class LayTopic implements Topic<LayResult> {
         }
         Key<?> key =
                 bench.written(LaySection.DESIGNS).isPresent() ? LaySection.DESIGNS : LaySection.LAY;
-        return List.of(
-                new Trouble(bench.place(key), "a lay without a pattern", "`pattern` as well"));
+        Place place =
+                Stream.concat(plan.soFar().stream(), plan.pinned().stream())
+                        .findFirst()
+                        .filter(cut -> bench.written(key).isEmpty())
+                        .map(cut -> cut.piece().place())
+                        .orElseGet(() -> bench.place(key));
+        return List.of(new Trouble(place, "a lay without a pattern", "`pattern` as well"));
     }
 
     private Outcome<LayResult> work(CuttingResult cutting, LayPlan plan, Bench bench) {

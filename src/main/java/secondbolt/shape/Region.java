@@ -238,6 +238,11 @@ public final class Region {
         return area.getArea();
     }
 
+    /** How far apart two regions are where they are nearest to each other; zero if they meet. */
+    public double distanceMm(Region other) {
+        return area.distance(other.area);
+    }
+
     /** Whether there is none. */
     public boolean isEmpty() {
         return area.isEmpty();

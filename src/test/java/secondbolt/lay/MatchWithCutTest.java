@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import secondbolt.lay.piece.LaidPiece;
 import secondbolt.lay.stock.StockLay;
+import secondbolt.measure.Tape;
 import secondbolt.worksheet.Finding;
 
 /**
@@ -110,7 +111,7 @@ class MatchWithCutTest {
                 assertTrue(after.stock().fits());
                 assertEquals(List.of(), codes(after, "match"));
                 for (LaidPiece other : stock.laid()) {
-                    if (other == one) {
+                    if (other.equals(one)) {
                         continue;
                     }
                     double[] was = from(other, stock);
@@ -127,6 +128,18 @@ class MatchWithCutTest {
         return LaidOnCloth.faults(work.stock()).stream()
                 .filter(fault -> !fault.contains(" right and "))
                 .toList();
+    }
+
+    /** Lengths from the bolt are those of all pieces, which is said once one is cut. */
+    @Test
+    void lengthsFromTheBoltSayThatTheyCountWhatIsCut() {
+        String plan = PinnedWork.of(text(ONE)).written();
+        for (String tick : List.of("cut: no", "cut: yes")) {
+            PinnedWork work = PinnedWork.of(text(ONE), plan.replaceFirst("cut: no", tick));
+            String steps = new LayWords(Tape.CENTIMETRE).yardage(work.lay()).toString();
+            assertEquals(
+                    tick.endsWith("yes"), steps.contains("already are counted as well"), steps);
+        }
     }
 
     private static List<String> codes(PinnedWork work, String like) {

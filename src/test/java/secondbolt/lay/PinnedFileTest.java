@@ -217,6 +217,39 @@ class PinnedFileTest {
     }
 
     @Test
+    void aPlanWithoutAPatternIsToldWhereItStands() {
+        String told =
+                PinnedWork.mistakes(
+                                "title: Try\nunits: cm\n",
+                                "units: cm\npieces:\n  - {piece: Band, cloth: Laken, at: [0, 0]}\n")
+                        .get(0);
+        assertTrue(told.startsWith("plan.yaml:3:13: mistake: found a lay without a pattern"), told);
+    }
+
+    /** Where its edges lie in its box is not known, so that none can lie along a feature. */
+    @Test
+    void aPieceThatIsKnownByTapeKeepsNoFeature() {
+        String text =
+                """
+                title: Try
+                units: cm
+                cloth:
+                  Laken:
+                    size: [90, 80]
+                    prewash: done
+                    features: [{what: old hem, at: [45, 78.75], size: [86, 2.5], keep: Band.top}]
+                pattern:
+                  seam allowance: {of: 1, included: false}
+                  pieces: {Band: {cut: pair, box: [20, 30], edges: {top: 20}}}
+                """;
+        List<String> told =
+                PinnedWork.mistakes(
+                        text, "units: cm\npieces:\n  - {piece: Band, cloth: Laken, at: [0, 0]}\n");
+        assertEquals(1, told.size());
+        assertTrue(told.get(0).contains("`Band.top` of a piece that is known by tape only"));
+    }
+
+    @Test
     void aPlanOfWhichNothingIsLeftIsStillAPlan() {
         String small = BIB.replace("size: [100, 60]", "size: [5, 5]");
         String plan =

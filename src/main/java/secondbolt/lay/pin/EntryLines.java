@@ -45,7 +45,7 @@ record EntryLines(PlanLines file, List<Integer> starts, List<Integer> keys, int 
         }
         Set<Integer> begun = new HashSet<>();
         return entries.stream()
-                .filter(entry -> !isBehindDash(source, entry) | !begun.add(entry.place().line()))
+                .filter(entry -> !(begun.add(entry.place().line()) && isBehindDash(source, entry)))
                 .findFirst()
                 .map(
                         entry ->

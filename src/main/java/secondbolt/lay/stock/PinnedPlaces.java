@@ -217,15 +217,11 @@ final class PinnedPlaces {
         return rest.get(other.placement().item()).words();
     }
 
-    /** Of each half of the gap, as the search does. */
     private void near(Placing pin, int cloth, Outline outline) {
-        double halfMm = (trial.gap().millimetres() - OFF_MM) / 2;
-        if (halfMm <= 0) {
-            return;
-        }
-        Region own = outline.grown(halfMm);
+        double leastMm = trial.gap().millimetres() - OFF_MM;
+        Region own = Region.of(outline);
         there(cloth)
-                .filter(o -> !own.intersection(o.outline().grown(halfMm)).isEmpty())
+                .filter(o -> own.distanceMm(Region.of(o.outline())) < leastMm)
                 .forEach(o -> near.add(new Pinned.Near(pin, words(o))));
     }
 
