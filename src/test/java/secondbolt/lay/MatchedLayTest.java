@@ -171,6 +171,32 @@ class MatchedLayTest {
         assertTrue(result.made().fits());
     }
 
+    /**
+     * Two equal panels 20 wide, sewn to each other side by side on a repeat of 7: sewn 20 from the
+     * left edge of the one, and the left edge of the other, lie whole sevens apart. Neither is the
+     * larger one that the other follows.
+     */
+    @Test
+    void equallyLargePanelsMatchWhereTheyAreSewn() {
+        LayResult result =
+                LayText.result(
+                        """
+                        cloth: {stripes: {size: [100, 40], prewash: done, repeat: {across: 7}}}
+                        pattern:
+                          seam allowance: {of: 1, included: false}
+                          pieces:
+                            left panel: {cut: 1, rectangle: [20, 30]}
+                            right panel: {cut: 1, rectangle: [20, 30]}
+                          seams: [[left panel.right, right panel.left]]
+                        lay: {effort: quick, match: [[left panel.right, right panel.left]]}
+                        """);
+        List<LaidPiece> laid = result.made().stocks().get(0).laid();
+        double one = laid.get(0).box().leftMm() + 10 + 200;
+        double other = laid.get(1).box().leftMm() + 10;
+        double off = Math.abs(one - other - 70 * Math.rint((one - other) / 70));
+        assertEquals(0, off, 0.01, laid.toString());
+    }
+
     @Test
     void matchedPiecesOfTwoClothsKeepToOneUnlessTheirPatternsAreTiedTogether() {
         String two =

@@ -29,7 +29,7 @@ import secondbolt.shape.Region;
  */
 public final class LayCache {
     /** Changed whenever the search may come to another lay for the same input. */
-    private static final String SEARCH = "lay 8";
+    private static final String SEARCH = "lay 9";
 
     /** The last line of a lay that was written to its end. */
     private static final String END = "end";

@@ -164,12 +164,15 @@ public final class Matching {
         return plan.grain(piece.piece()) == Piece.Grain.ACROSS ? 90 : 0;
     }
 
-    /** The largest piece that is matched with this one, or with one that is. */
+    /**
+     * The largest piece that is matched with this one, or with one that is; of several equally
+     * large ones the first, so that all that match have one leader.
+     */
     int leader(int piece) {
-        int leader = piece;
+        int leader = -1;
         for (int i = 0; i < group.length; i++) {
-            boolean larger = pieces.get(i).areaMm2() > pieces.get(leader).areaMm2();
-            leader = group[i] == group[piece] && larger ? i : leader;
+            boolean isLarger = leader < 0 || pieces.get(i).areaMm2() > pieces.get(leader).areaMm2();
+            leader = group[i] == group[piece] && isLarger ? i : leader;
         }
         return leader;
     }
