@@ -67,8 +67,11 @@ final class PinCommand implements Callable<Integer> {
         }
         Path plan = files.get(0).resolveSibling(PlanFile.NAME);
         write(plan, pinned.get().written());
-        FindingLines.of(pinned.get().workings()).forEach(workplace.err()::println);
-        return Secondbolt.DONE;
+        // What is told is true of the plan as it stands now.
+        PinnedProject.of(workplace, files.get(0), false, true, mistakes)
+                .map(now -> FindingLines.of(now.workings()))
+                .ifPresent(lines -> lines.forEach(workplace.err()::println));
+        return mistakes.isEmpty() ? Secondbolt.DONE : workplace.refuse(mistakes);
     }
 
     private void write(Path plan, PlanText.Written written) {

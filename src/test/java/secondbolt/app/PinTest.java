@@ -190,6 +190,20 @@ class PinTest {
         assertEquals(2, desktop.run("pin", "projects"));
     }
 
+    /** The plan is up to date once it is written: nothing is told to pin again. */
+    @Test
+    void whatIsToldIsTrueOfThePlanAsItIsWritten() {
+        assertEquals(0, desktop.run("pin", "projects/kissen"));
+        desktop.with(
+                "projects/kissen/project.yaml",
+                PILLOW.replace("rectangle: [40, 40]", "rectangle: [40, 60]"));
+        assertEquals(0, desktop.run("check", "projects/kissen"));
+        boolean isLetGo = desktop.err().contains("cannot stay there");
+        assertEquals(0, desktop.run("pin", "projects/kissen"));
+        assertTrue(isLetGo, "a front of 60 does not fit where one of 40 was");
+        assertFalse(desktop.err().contains("cannot stay there"), desktop.err());
+    }
+
     @Test
     void itsKeysAreInTheReference() {
         assertEquals(0, desktop.run("keys", "plan.yaml"));

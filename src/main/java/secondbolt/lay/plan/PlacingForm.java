@@ -46,8 +46,8 @@ final class PlacingForm {
                     Forms.parsed(
                             "how it lies in the words of the cutting plan, such as `face down, top"
                                     + " up`: face up or face down; top up, top down, top to the"
-                                    + " left or to the right; on folded cloth also both layers, on"
-                                    + " the fold, or upper layer",
+                                    + " left or to the right; opened out, where a half is; on"
+                                    + " folded cloth both layers, on the fold, or upper layer",
                             Lies::parse),
                     "How it lies, in the words of the cutting plan, in place of `turn` and"
                             + " `mirrored`; in quotation marks inside {}.",
