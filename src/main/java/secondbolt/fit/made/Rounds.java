@@ -126,13 +126,22 @@ record Rounds(Pattern pattern, Lengths drawn) {
             if (!other.piece().equals(edge.piece())) {
                 boolean isTakenTwice = seamsAt(other).stream().anyMatch(s -> !s.equals(seam));
                 boolean isNarrow =
-                        below(edge).times(2).compareTo(below(other)) < 0 && !isKnown(edge);
+                        below(edge).times(2).compareTo(below(other)) < 0
+                                && (!isKnown(edge) || isCentreBack(edge));
                 if (isTakenTwice || isNarrow) {
                     return true;
                 }
             }
         }
         return false;
+    }
+
+    /** Two backs meet there, each the other's mirror image; what else is sewn on is a facing. */
+    private boolean isCentreBack(PieceEdge edge) {
+        return pattern.meanings()
+                .edge(edge.piece(), edge.edge())
+                .filter(m -> m.serves() == Serves.CENTRE_BACK)
+                .isPresent();
     }
 
     private boolean hasAFreeSide(PieceEdge edge) {

@@ -131,6 +131,26 @@ class RoundThePiecesTest {
                         + " 102 cm");
     }
 
+    /** 2 x 17 and 2 x 18 are 70; the facings of 4 lie behind the backs at their centre. */
+    @Test
+    void aFacingAtTheCentreBackIsNotAddedAtTheUnderarm() {
+        WrittenPattern smock =
+                WrittenPattern.cm(
+                        """
+                        pattern:
+                          pieces:
+                            front: {cut: 1, fold: centre front, outline: [{start: [0, 6]}, {edge: neckline, to: [6, 0]}, {edge: shoulder, to: [13, 2]}, {edge: armhole, to: [17, 16]}, {edge: side, to: [22, 52]}, {edge: hem, to: [0, 52]}, {edge: centre front, to: start}]}
+                            back: {cut: pair, outline: [{start: [0, 2]}, {edge: neckline, to: [7, 0]}, {edge: shoulder, to: [14, 2]}, {edge: armhole, to: [18, 16]}, {edge: side, to: [23, 52]}, {edge: hem, to: [0, 52]}, {edge: centre back, to: start}]}
+                            back facing: {cut: pair, outline: [{start: [0, 2]}, {edge: neck, to: [4, 1.4]}, {edge: inner, to: [4, 52]}, {edge: lower, to: [0, 52]}, {edge: centre back, to: start}]}
+                          seams: [[front.side, back.side], [front.shoulder, back.shoulder], [back.centre back, back facing.centre back]]
+                        """);
+        tells(
+                smock,
+                Tape.CENTIMETRE,
+                "round the bust, at the underarm, of front, back, without what lies beyond the"
+                        + " centre back of the back: 70 cm");
+    }
+
     /** 2 x 20 and 2 x 22 are 84; the backs meet at an edge of which nothing is told. */
     @Test
     void aBodiceGoesRoundByItsSidesInAnyLanguage() {
