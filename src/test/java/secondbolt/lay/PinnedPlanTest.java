@@ -284,6 +284,34 @@ class PinnedPlanTest {
         return text.toString();
     }
 
+    /**
+     * Panels of 30 and 30 on 62 of cloth: pinned at 16 the first leaves 16 on either side. A larger
+     * design that fits, laid without the pin, must not be taken for this one.
+     */
+    @Test
+    void aLargerDesignThatFitsDoesNotMoveWhatIsPinned() {
+        String text =
+                HEAD
+                        + """
+                        cloth: {sheet: {size: [62, 60], prewash: done}}
+                        lay: {effort: quick, gap: 0}
+                        designs: {small: {uses: [one, two]}, large: {uses: [one, two, loop]}}
+                        make: small
+                        pattern:
+                          seam allowance: {of: 0, included: true}
+                          pieces:
+                            one: {cut: 1, rectangle: [30, 60]}
+                            two: {cut: 1, rectangle: [30, 60]}
+                            loop: {cut: 1, rectangle: [1, 10]}
+                        """;
+        PinnedWork work =
+                PinnedWork.of(text, "units: cm\npieces:\n" + entry("one", "[16, 0]", "top up"));
+        assertEquals(1, work.stock().pinned().kept().size());
+        assertEquals(160, work.stock().laid().get(0).box().leftMm(), 1e-6);
+        assertTrue(!work.stock().fits(), "the second panel has no room beside it");
+        assertTrue(PinnedWork.of(text).stock().fits());
+    }
+
     /** Her own remarks stay, letter for letter; what was cut keeps what it was altered by. */
     @Test
     void pinnedAgainTheFileKeepsWhatSheWrote() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.garment.Role;
 import secondbolt.lay.plan.Design;
+import secondbolt.lay.stock.Pinned;
 import secondbolt.lay.stock.StockLay;
 import secondbolt.measure.Length;
 
@@ -66,9 +67,12 @@ public record DesignLay(
                 crossed);
     }
 
+    /** Where places are pinned, the lay is hers, and no other is taken for it. */
     private StockLay atMost(StockLay stock, DesignLay larger) {
+        boolean isPinned = !stock.pinned().equals(Pinned.NONE);
         return larger.stocks.stream()
-                .filter(other -> other.role() == stock.role() && other.fits() && !stock.fits())
+                .filter(other -> !isPinned && !stock.fits())
+                .filter(other -> other.role() == stock.role() && other.fits())
                 .findFirst()
                 .map(other -> other.only(piece -> design.orElseThrow().needs(piece)))
                 .orElse(stock);

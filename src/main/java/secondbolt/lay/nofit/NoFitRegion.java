@@ -226,7 +226,7 @@ public final class NoFitRegion {
         return false;
     }
 
-    /** PairNoFitRegion a segment its side tells; at a corner only the parts themselves do. */
+    /** Beside a segment its side tells; at a corner only the parts themselves do. */
     private boolean isInside(int segment, boolean atItsEnd, double px, double py) {
         double qx = px - sx[segment];
         double qy = py - sy[segment];

@@ -78,6 +78,9 @@ final class PinnedPlaces {
             List<LayPiece> rest,
             List<String> wanted,
             Trial trial) {
+        if (progress.plan().pinned().isEmpty()) {
+            return Pinned.NONE;
+        }
         PinnedPlaces places = new PinnedPlaces(progress, stock, rest, trial);
         for (Placing pin : progress.plan().pinned()) {
             int cloth = places.cloth(pin);
