@@ -1,6 +1,6 @@
 /**
  * The placket a closure lies on, as the maker writes it and as it lies on the pattern: its length
- * there or by tape, the seams and hems that are bulk on it. Start at {@link
+ * there or by tape, the seams and hems that are bulk on it, what laps over there. Start at {@link
  * secondbolt.closure.placket.ClosureSection} for what is written and {@link
  * secondbolt.closure.placket.PlacketPlan} for how it lies. This room uses {@code
  * closure.fastening}, {@code hem.plan}, {@code fit.result}, {@code pattern}, {@code pattern.piece},
