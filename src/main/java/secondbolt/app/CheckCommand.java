@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import secondbolt.app.run.Progress;
 import secondbolt.file.source.Mistakes;
 import secondbolt.project.Workings;
 

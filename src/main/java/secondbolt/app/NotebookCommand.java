@@ -12,6 +12,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import secondbolt.app.kept.Standing;
+import secondbolt.app.run.Interrupt;
+import secondbolt.app.run.Progress;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.measure.Plural;

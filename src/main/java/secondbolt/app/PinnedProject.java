@@ -45,12 +45,23 @@ record PinnedProject(Workings workings, Optional<SourceFile> plan, boolean isAne
         Optional<Workings> workings =
                 source.flatMap(
                         s ->
-                                new Workshop(Topics.all(workplace.lays(true, quiet)))
-                                        .work(
-                                                s,
-                                                plan.map(p -> isAnew ? onlyCut(p) : p),
-                                                workplace.folderName(file),
-                                                mistakes));
+                                Workplace.guarded(
+                                        name,
+                                        mistakes,
+                                        () ->
+                                                new Workshop(
+                                                                Topics.all(
+                                                                        workplace.lays(
+                                                                                true, quiet)))
+                                                        .work(
+                                                                s,
+                                                                plan.map(
+                                                                        p ->
+                                                                                isAnew
+                                                                                        ? onlyCut(p)
+                                                                                        : p),
+                                                                workplace.folderName(file),
+                                                                mistakes)));
         workings.filter(w -> !isLaid(w)).ifPresent(w -> mistakes.add(notLaid(name)));
         return workings.filter(w -> mistakes.isEmpty())
                 .map(w -> new PinnedProject(w, plan, isAnew));

@@ -8,6 +8,8 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import secondbolt.app.run.Memory;
+import secondbolt.fault.Fault;
 
 /** The commands, with the folder and the streams they work on. */
 @Command(
@@ -58,7 +60,13 @@ public final class Secondbolt implements Runnable {
         line.setOut(workplace.out());
         line.setErr(workplace.err());
         line.setExecutionExceptionHandler((fault, command, parsed) -> tell(fault));
-        return line.execute(withDefault(args));
+        try {
+            return line.execute(withDefault(args));
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            // Whatever it was for, the notebook that stands is whole, and a sentence is due.
+            workplace.err().println(tooMuch(e));
+            return REFUSED;
+        }
     }
 
     /** Options alone are options of the default command. */
@@ -73,16 +81,29 @@ public final class Secondbolt implements Runnable {
         return all.toArray(String[]::new);
     }
 
+    private static String tooMuch(Error e) {
+        return "secondbolt: more to work out than "
+                + (e instanceof OutOfMemoryError
+                        ? "Java's memory holds ("
+                                + Memory.given()
+                                + "); with more, as by "
+                                + Memory.MORE
+                                + ", it may do."
+                        : "this program can follow: something in it goes too deep.")
+                + " Nothing of the last good notebook was lost.";
+    }
+
     private int tell(Exception fault) {
-        if (fault instanceof UncheckedIOException refused) {
-            workplace.err().println("secondbolt: " + refused.getMessage());
-            workplace.err().println("Nothing of the last good notebook was lost.");
-        } else {
-            workplace
-                    .err()
-                    .println("secondbolt: a fault of the program, not of your file: " + fault);
-            workplace.err().println("Nothing was written. Please report it with the project file.");
-        }
+        String told =
+                fault instanceof UncheckedIOException
+                        ? fault.getMessage()
+                        : "a fault of the program, not of your file: it failed at "
+                                + (fault instanceof Fault known
+                                        ? String.join(", ", known.at())
+                                        : "this command")
+                                + "; please report it with the project file.";
+        workplace.err().println("secondbolt: " + told);
+        workplace.err().println("Nothing of the last good notebook was lost.");
         return REFUSED;
     }
 

@@ -10,10 +10,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import secondbolt.app.kept.LayFolder;
 import secondbolt.app.kept.Standing;
+import secondbolt.app.run.LayProgress;
+import secondbolt.app.run.Memory;
+import secondbolt.fault.Fault;
 import secondbolt.file.Form;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
@@ -142,8 +146,36 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
 
     /** Reads and works out a project; nothing if it has mistakes. */
     Optional<Workings> work(Path file, Mistakes mistakes, LayDesk desk) {
-        return new Workshop(Topics.all(desk))
-                .work(folder.resolve(file), name(file), folderName(file), mistakes);
+        return guarded(
+                name(file),
+                mistakes,
+                () ->
+                        new Workshop(Topics.all(desk))
+                                .work(
+                                        folder.resolve(file),
+                                        name(file),
+                                        folderName(file),
+                                        mistakes));
+    }
+
+    /**
+     * Does the work on a project: a failure of the program and a want of memory are told with its
+     * name, and the work on others goes on.
+     */
+    static <T> Optional<T> guarded(String file, Mistakes mistakes, Supplier<Optional<T>> work) {
+        try {
+            return Fault.during("the project", work);
+        } catch (Fault e) {
+            mistakes.add(Mistake.ofProgram(Place.beginningOf(file), String.join(", ", e.at())));
+        } catch (OutOfMemoryError e) {
+            mistakes.add(
+                    new Mistake(
+                            Place.beginningOf(file),
+                            "more to work out than Java's memory holds (" + Memory.given() + ")",
+                            "fewer or simpler pieces; or more memory, as by " + Memory.MORE,
+                            ""));
+        }
+        return Optional.empty();
     }
 
     /** What of a site stands as the last run left it. */

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import secondbolt.fault.Fault;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
 import secondbolt.file.source.SourceFile;
 import secondbolt.file.value.LeftOpen;
 import secondbolt.file.value.Placed;
+import secondbolt.file.value.Trouble;
 import secondbolt.measure.Tape;
 
 /** The values read from one mapping, by key. */
@@ -37,7 +39,12 @@ public final class Fields {
             open.add(key.name());
             reading.leaveOpen(key, path, "");
         } else if (!key.isNone(value)) {
-            key.read(value, reading).ifPresent(read -> values.put(key.name(), read));
+            try {
+                Fault.during(key.name(), () -> key.read(value, reading))
+                        .ifPresent(read -> values.put(key.name(), read));
+            } catch (Fault e) {
+                reading.tell(Trouble.ofProgram(value.place(), String.join(", ", e.at())));
+            }
         }
     }
 
@@ -154,6 +161,11 @@ public final class Fields {
     /** Tells a mistake that a topic found in the value of a key. */
     public void tell(Key<?> key, String found, String right) {
         reading.tell(place(key), found, right);
+    }
+
+    /** Tells what a topic found, a mistake or a fault of its own. */
+    public void tell(Trouble trouble) {
+        reading.tell(trouble);
     }
 
     /** Tells a mistake that a topic found somewhere inside. */

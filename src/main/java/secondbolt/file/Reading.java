@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
 import secondbolt.file.source.SourceFile;
 import secondbolt.file.value.LeftOpen;
+import secondbolt.file.value.Trouble;
 import secondbolt.measure.Tape;
 
 /**
@@ -185,6 +187,16 @@ public final class Reading {
         Optional<T> value = read.apply(file, mistakes);
         told += mistakes.count() - before;
         return value;
+    }
+
+    /** Tells what was found, a mistake or a fault of the program. */
+    void tell(Trouble trouble) {
+        if (trouble.isOfProgram()) {
+            told++;
+            mistakes.add(Mistake.ofProgram(trouble.place(), trouble.found()));
+        } else {
+            tell(trouble.place(), trouble.found(), trouble.right());
+        }
     }
 
     /** Tells a mistake. */

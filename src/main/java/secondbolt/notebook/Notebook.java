@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.pdf.Faces;
+import secondbolt.fault.Fault;
 import secondbolt.file.Form;
 import secondbolt.file.ProjectFileReader;
 import secondbolt.notebook.paper.Desk;
@@ -139,7 +140,9 @@ public final class Notebook {
 
         List<SiteFile> site(List<Workings> projects, List<Kept> kept) {
             List<Supplier<Laid>> laid =
-                    projects.stream().map(p -> workers.begin(() -> laid(p))).toList();
+                    projects.stream()
+                            .map(p -> workers.begin(() -> Fault.during(p.folder(), () -> laid(p))))
+                            .toList();
             Look.files().forEach(file -> files.add(() -> file));
             List<Supplier<ProjectPage>> pages =
                     laid.stream().map(project -> begin(project.get())).toList();
@@ -173,7 +176,12 @@ public final class Notebook {
             PrintedSheet.Asked asked =
                     PrintedSheet.Asked.of(project.heading(), stops, sheet, paper);
             String place = "laid " + project.folder() + "/" + sheet.name();
-            return memory.recall(place, asked, () -> PrintedSheet.of(asked));
+            return memory.recall(
+                    place, asked, () -> Fault.during(atSheet(sheet), () -> PrintedSheet.of(asked)));
+        }
+
+        private static String atSheet(Sheet sheet) {
+            return "the sheet " + sheet.name();
         }
 
         /** Begins all files of a project. */
@@ -182,7 +190,21 @@ public final class Notebook {
             for (PrintedSheet sheet : laid.sheets()) {
                 String path = laid.folder() + sheet.file();
                 Object asked = List.of(project.heading().title(), sheet);
-                begin(path, asked, () -> SiteFile.bytes(path, sheet.pdf(project.heading())));
+                begin(
+                        path,
+                        asked,
+                        () ->
+                                Fault.during(
+                                        project.folder(),
+                                        () ->
+                                                Fault.during(
+                                                        atSheet(sheet.sheet()),
+                                                        () ->
+                                                                SiteFile.bytes(
+                                                                        path,
+                                                                        sheet.pdf(
+                                                                                project
+                                                                                        .heading())))));
             }
             PageAsked asked =
                     new PageAsked(project, laid.paper(), desk.correction(), laid.sheets());
@@ -190,7 +212,13 @@ public final class Notebook {
             begin(workings, asked, () -> SiteFile.text(workings, workings(laid)));
             Supplier<ProjectPage> page =
                     workers.begin(
-                            () -> memory.recall("page " + laid.folder(), asked, () -> shown(laid)));
+                            () ->
+                                    memory.recall(
+                                            "page " + laid.folder(),
+                                            asked,
+                                            () ->
+                                                    Fault.during(
+                                                            project.folder(), () -> shown(laid))));
             String index = laid.folder() + INDEX;
             begin(index, asked, () -> page(index, PROJECT_TEMPLATE, page.get()));
             return page;

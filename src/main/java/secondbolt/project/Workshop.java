@@ -64,7 +64,7 @@ public final class Workshop {
         List<Outcome<?>> outcomes = engine.run(project.sections());
         outcomes.stream()
                 .flatMap(outcome -> outcome.troubles().stream())
-                .forEach(t -> project.sections().tell(t.place(), t.found(), t.right()));
+                .forEach(project.sections()::tell);
         return outcomes.stream().allMatch(outcome -> outcome.troubles().isEmpty())
                 ? Optional.of(
                         new Workings(

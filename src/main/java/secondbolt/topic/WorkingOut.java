@@ -1,12 +1,17 @@
 package secondbolt.topic;
 
+import java.io.UncheckedIOException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.fault.Fault;
 import secondbolt.figure.Figure;
 import secondbolt.figure.Told;
 import secondbolt.file.Fields;
 import secondbolt.file.Key;
+import secondbolt.file.source.Place;
+import secondbolt.file.value.Trouble;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Worksheet;
 
@@ -62,7 +67,24 @@ final class WorkingOut {
         } catch (HeldBack e) {
             // What it needs has a mistake, which is told where it was found.
             return new Outcome<>(Optional.empty(), Optional.empty(), e.troubles());
+        } catch (UncheckedIOException e) {
+            throw e;
+        } catch (RuntimeException | StackOverflowError e) {
+            return failed(topic, supposed, Fault.of(topic.name().word(), e));
         }
+    }
+
+    /**
+     * A topic that failed is told as such, and those that need it are held back; what failed under
+     * a supposition is told of the topic that supposed it.
+     */
+    private Outcome<?> failed(Topic<?> topic, Supposed supposed, Fault fault) {
+        if (!supposed.values().isEmpty()) {
+            throw fault;
+        }
+        Place place =
+                topic.keys().stream().findFirst().map(sections::place).orElseGet(sections::place);
+        return Outcome.wrong(List.of(Trouble.ofProgram(place, String.join(", ", fault.at()))));
     }
 
     /** What stands under a key. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
 import secondbolt.block.Block;
+import secondbolt.fault.Fault;
 import secondbolt.figure.Figures;
 
 /**
@@ -46,27 +47,32 @@ public final class Worksheet {
      */
     public static Worksheet of(String name, String title, Supplier<Notes> notes) {
         return new Worksheet(
-                name, title, new Once<>(notes), List::of, List::of, Figures::new, Gives.NOTHING);
+                name, title, made(name, notes), List::of, List::of, Figures::new, Gives.NOTHING);
+    }
+
+    /** Made once; a failure is told with the worksheet's name. */
+    private static <T> Supplier<T> made(String name, Supplier<T> make) {
+        return new Once<>(() -> Fault.during(name, make));
     }
 
     /** The same with what its page shows. */
     public Worksheet showing(Supplier<List<Block>> shown) {
-        return new Worksheet(name, title, notes, new Once<>(shown), sheets, figures, gives);
+        return new Worksheet(name, title, notes, made(name, shown), sheets, figures, gives);
     }
 
     /** The same with its sheets. */
     public Worksheet printing(Supplier<List<Sheet>> printed) {
-        return new Worksheet(name, title, notes, blocks, new Once<>(printed), figures, gives);
+        return new Worksheet(name, title, notes, blocks, made(name, printed), figures, gives);
     }
 
     /** The same with its figures for other programs. */
     public Worksheet telling(Supplier<Figures> told) {
-        return new Worksheet(name, title, notes, blocks, sheets, new Once<>(told), gives);
+        return new Worksheet(name, title, notes, blocks, sheets, made(name, told), gives);
     }
 
     /** The same with more that stays open. */
     public Worksheet leaving(List<Open> more) {
-        Supplier<Notes> all = new Once<>(() -> notes.get().leaving(more));
+        Supplier<Notes> all = made(name, () -> notes.get().leaving(more));
         return more.isEmpty()
                 ? this
                 : new Worksheet(name, title, all, blocks, sheets, figures, gives);

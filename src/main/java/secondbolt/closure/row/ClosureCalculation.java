@@ -10,6 +10,7 @@ import secondbolt.closure.fastening.Machine;
 import secondbolt.closure.placket.Closure;
 import secondbolt.closure.placket.PlacketPlan;
 import secondbolt.closure.placket.PlacketSpot;
+import secondbolt.fault.Fault;
 import secondbolt.fit.result.FitResult;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
@@ -41,9 +42,22 @@ public final class ClosureCalculation {
         List<ClosureResult> results = new ArrayList<>();
         closures.forEach(
                 (name, closure) ->
-                        PlacketPlan.of(closure, fit, tape)
-                                .map(plan -> new ClosureInput(name, closure, plan, machine, tape))
-                                .map(input -> work(input, PlacketChange.of(input, fit)))
+                        Fault.during(
+                                        name,
+                                        () ->
+                                                PlacketPlan.of(closure, fit, tape)
+                                                        .map(
+                                                                plan ->
+                                                                        new ClosureInput(
+                                                                                name, closure, plan,
+                                                                                machine, tape))
+                                                        .map(
+                                                                input ->
+                                                                        work(
+                                                                                input,
+                                                                                PlacketChange.of(
+                                                                                        input,
+                                                                                        fit))))
                                 .ifPresent(results::add));
         return results;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.fault.Fault;
 import secondbolt.file.value.AcrossAlong;
 import secondbolt.file.value.Answer;
 import secondbolt.file.value.Placed;
@@ -39,7 +40,9 @@ public final class ClothCalculation {
 
     /** Works out each cloth, in the maker's order. */
     public static List<ClothResult> work(Map<String, Cloth> cloths) {
-        return cloths.entrySet().stream().map(e -> work(e.getKey(), e.getValue())).toList();
+        return cloths.entrySet().stream()
+                .map(e -> Fault.during(e.getKey(), () -> work(e.getKey(), e.getValue())))
+                .toList();
     }
 
     /** Works out one cloth. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.fault.Fault;
 import secondbolt.fit.cut.CutShape;
 import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
@@ -52,8 +53,10 @@ public final class CuttingCalculation {
         List<TapedCut> taped = new ArrayList<>();
         for (Piece piece : fit.pieces()) {
             Optional<PieceShape.Drawn> shape = piece.shape().asDrawn();
-            shape.ifPresent(s -> pieces.add(cut(piece, s)));
-            piece.shape().asTaped().ifPresent(s -> taped.add(taped(piece, s)));
+            shape.ifPresent(s -> pieces.add(Fault.during(piece.name(), () -> cut(piece, s))));
+            piece.shape()
+                    .asTaped()
+                    .ifPresent(s -> taped.add(Fault.during(piece.name(), () -> taped(piece, s))));
         }
         Pattern pattern = fit.pattern();
         return new CuttingResult(

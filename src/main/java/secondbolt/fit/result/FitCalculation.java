@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import secondbolt.fault.Fault;
 import secondbolt.fit.alter.Altered;
 import secondbolt.fit.alter.PieceChanges;
 import secondbolt.fit.alter.TapedGap;
@@ -161,7 +162,14 @@ public final class FitCalculation {
         List<Piece> now = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             Piece drawn = pattern.pieces().get(i);
-            now.add(asked.concern(drawn) ? all.on(drawn, pattern.meanings()) : pieces.get(i));
+            Piece before = pieces.get(i);
+            now.add(
+                    Fault.during(
+                            drawn.name(),
+                            () ->
+                                    asked.concern(drawn)
+                                            ? all.on(drawn, pattern.meanings())
+                                            : before));
         }
         return now;
     }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.fault.Fault;
 import secondbolt.fit.result.FitResult;
 import secondbolt.garment.PieceEdge;
 import secondbolt.hem.plan.Hem;
@@ -65,7 +66,7 @@ public final class HemCalculation {
     public static List<HemResult> all(FitResult fit, Map<String, Hem> hems, Tape tape) {
         HemCalculation all = new HemCalculation(fit, hems.values(), tape);
         List<HemResult> results = new ArrayList<>();
-        hems.forEach((name, hem) -> results.add(all.work(name, hem)));
+        hems.forEach((name, hem) -> results.add(Fault.during(name, () -> all.work(name, hem))));
         return List.copyOf(results);
     }
 

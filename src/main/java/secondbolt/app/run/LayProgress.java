@@ -1,4 +1,4 @@
-package secondbolt.app;
+package secondbolt.app.run;
 
 import java.io.PrintWriter;
 import java.util.Locale;
@@ -10,7 +10,7 @@ import secondbolt.lay.search.SearchObserver;
  * and ends the search when she presses Ctrl-C, so that the best lay so far is used. Of searches
  * that run side by side one is told at a time, until it ends.
  */
-final class LayProgress implements SearchObserver {
+public final class LayProgress implements SearchObserver {
     private static final int BAR = 20;
     private static final String CLEAR = "\r" + " ".repeat(60) + "\r";
 
@@ -24,7 +24,7 @@ final class LayProgress implements SearchObserver {
      * @param err where progress is told
      * @param isTold whether anybody looks on
      */
-    LayProgress(PrintWriter err, boolean isTold) {
+    public LayProgress(PrintWriter err, boolean isTold) {
         this.err = err;
         this.isTold = isTold;
     }

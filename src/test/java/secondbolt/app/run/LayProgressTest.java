@@ -1,4 +1,4 @@
-package secondbolt.app;
+package secondbolt.app.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
