@@ -16,7 +16,8 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        Interrupt.install();
+        Interrupt.install(
+                () -> err.println("\nEnding with the best so far; Ctrl-C once more ends at once."));
         int code = new Secondbolt(Path.of(""), out, err).run(args);
         out.flush();
         err.flush();

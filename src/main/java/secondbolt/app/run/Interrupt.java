@@ -6,7 +6,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * What Ctrl-C means: searches end with the best they have, what was asked for is made with it, and
- * then the program ends. A second Ctrl-C, or half a minute, ends it at once.
+ * then the program ends. A second Ctrl-C ends it at once.
  *
  * <p>The machine's signal is taken, for a hook at Java's end runs beside others that take away what
  * the work still needs. The class for that is one every Java has, but none that a program may name
@@ -19,18 +19,21 @@ public final class Interrupt {
     private static final String SIGNAL = "sun.misc.Signal";
     private static final String HANDLER = "sun.misc.SignalHandler";
     private static final AtomicBoolean ASKED = new AtomicBoolean();
-    private static final long PATIENCE_MILLIS = 30_000;
 
     private Interrupt() {}
 
-    /** Takes the signal of Ctrl-C from now on. */
-    public static void install() {
+    /**
+     * Takes the signal of Ctrl-C from now on.
+     *
+     * @param first what is done when it is pressed the first time, such as saying so
+     */
+    public static void install(Runnable first) {
         try {
             Class<?> signal = Class.forName(SIGNAL);
             Class<?> handler = Class.forName(HANDLER);
             InvocationHandler pressed =
                     (proxy, method, args) -> {
-                        pressed();
+                        pressed(first);
                         return null;
                     };
             Object own =
@@ -43,22 +46,11 @@ public final class Interrupt {
         }
     }
 
-    private static void pressed() {
+    private static void pressed(Runnable first) {
         if (ASKED.getAndSet(true)) {
             Runtime.getRuntime().halt(ENDED);
         }
-        Thread patience = new Thread(Interrupt::endInTime, "patience");
-        patience.setDaemon(true);
-        patience.start();
-    }
-
-    private static void endInTime() {
-        try {
-            Thread.sleep(PATIENCE_MILLIS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-        Runtime.getRuntime().halt(ENDED);
+        first.run();
     }
 
     /** Whether it was pressed. */
