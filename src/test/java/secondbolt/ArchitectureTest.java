@@ -97,13 +97,14 @@ class ArchitectureTest {
 
     private static Map<String, Set<String>> mayUse() {
         Map<String, Set<String>> rooms = new LinkedHashMap<>();
+        rooms.put("fault", Set.of());
         rooms.put("measure", Set.of());
         rooms.put("shape", Set.of());
         rooms.put("shape.cut", Set.of("shape"));
         rooms.put("file.source", Set.of());
         rooms.put("file.json", Set.of());
         rooms.put("file.value", Set.of("measure", "file.source"));
-        rooms.put("file", Set.of("measure", "file.source", "file.json", "file.value"));
+        rooms.put("file", Set.of("measure", "file.source", "file.json", "file.value", "fault"));
         rooms.put("file.form", Set.of("measure", "file.source", "file.value", "file"));
         rooms.put("garment", Set.of("file", "file.form"));
         rooms.put("file.svg", Set.of("measure", "shape", "file.source"));
@@ -114,7 +115,7 @@ class ArchitectureTest {
         rooms.put("draw.pdf", Set.of("measure", "shape", "draw", "draw.paper"));
         rooms.put("figure", Set.of("measure", "shape"));
         rooms.put("block", Set.of("measure", "draw"));
-        rooms.put("worksheet", Set.of("measure", "garment", "draw", "figure", "block"));
+        rooms.put("worksheet", Set.of("measure", "garment", "draw", "figure", "block", "fault"));
         rooms.put(
                 "topic",
                 Set.of(
@@ -124,7 +125,8 @@ class ArchitectureTest {
                         "file",
                         "file.form",
                         "figure",
-                        "worksheet"));
+                        "worksheet",
+                        "fault"));
         rooms.put(
                 "textile.extent",
                 Set.of(
@@ -155,7 +157,8 @@ class ArchitectureTest {
                         "garment",
                         "worksheet",
                         "textile.extent",
-                        "textile"));
+                        "textile",
+                        "fault"));
         rooms.put(
                 "cloth",
                 with(
@@ -285,8 +288,7 @@ class ArchitectureTest {
         rooms.put("fit.cut", Set.of("pattern.piece", "pattern", "fit.alter"));
         rooms.put(
                 "fit.result",
-                with(
-                        Set.of(),
+                Set.of(
                         "measure",
                         "shape",
                         "shape.cut",
@@ -298,7 +300,8 @@ class ArchitectureTest {
                         "pattern",
                         "fit.seam",
                         "fit.alter",
-                        "fit.cut"));
+                        "fit.cut",
+                        "fault"));
         rooms.put(
                 "closure.placket",
                 with(
@@ -327,7 +330,8 @@ class ArchitectureTest {
                         "closure.spacing",
                         "closure.fastening",
                         "fit.result",
-                        "closure.placket"));
+                        "closure.placket",
+                        "fault"));
         rooms.put(
                 "closure.strip",
                 Set.of(
@@ -350,7 +354,8 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern",
                         "hem.plan",
-                        "fit.result"));
+                        "fit.result",
+                        "fault"));
         rooms.put(
                 "hem.guide",
                 Set.of(
@@ -365,8 +370,7 @@ class ArchitectureTest {
                         "hem.turned"));
         rooms.put(
                 "cutting.line",
-                with(
-                        Set.of(),
+                Set.of(
                         "measure",
                         "shape",
                         "shape.cut",
@@ -377,7 +381,8 @@ class ArchitectureTest {
                         "pattern",
                         "hem.plan",
                         "fit.cut",
-                        "fit.result"));
+                        "fit.result",
+                        "fault"));
         rooms.put(
                 "cutting.sketch",
                 Set.of("measure", "shape", "shape.cut", "draw", "pattern.piece", "cutting.line"));
@@ -672,8 +677,7 @@ class ArchitectureTest {
                         "project"));
         rooms.put(
                 "notebook",
-                with(
-                        Set.of(),
+                Set.of(
                         "measure",
                         "shape",
                         "file.json",
@@ -689,7 +693,8 @@ class ArchitectureTest {
                         "notebook.site",
                         "parallel",
                         "project",
-                        "notebook.paper"));
+                        "notebook.paper",
+                        "fault"));
         rooms.put("app.kept", with(Set.of(), "disk", "notebook.site", "lay.kept"));
         rooms.put(
                 "lay.pin",
@@ -706,6 +711,7 @@ class ArchitectureTest {
                         "lay.piece",
                         "lay.stock",
                         "lay.design"));
+        rooms.put("app.run", Set.of("lay.search"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
+import secondbolt.fault.Fault;
 import secondbolt.file.Fields;
 import secondbolt.file.Key;
 import secondbolt.file.ProjectFileReader;
@@ -169,7 +170,7 @@ class EngineTest {
     @Test
     void letsNoTopicReadOneBehindIt() {
         Engine engine = new Engine(List.of(SECOND, FIRST));
-        assertThrows(IllegalStateException.class, () -> engine.run(fields("cut: a")));
+        assertTrue(engine.run(fields("cut: a")).get(0).troubles().get(0).isOfProgram());
         assertThrows(IllegalArgumentException.class, () -> new Engine(List.of(FIRST, FIRST)));
     }
 
@@ -180,5 +181,42 @@ class EngineTest {
         engine.run(fields("cloth: towel"));
         engine.run(fields("cloth: sheet"));
         assertEquals(1, engine.timesWorked("first"));
+    }
+
+    @Test
+    void aTopicThatFailsIsToldWithThePieceAndTheOthersGoOn() {
+        Reader failing =
+                reader(
+                        "first",
+                        List.of(CLOTH),
+                        b ->
+                                Fault.during(
+                                        "left sleeve", () -> Outcome.of(List.<String>of().get(7))));
+        Reader mistaken =
+                reader(
+                        "third",
+                        List.of(),
+                        b -> Outcome.wrong(List.of(new Trouble(b.place(CUT), "a net", "a cloth"))));
+        Fields fields = fields("cut: halved\ncloth: net");
+        List<Outcome<?>> outcomes = new Engine(List.of(failing, SECOND, mistaken)).run(fields);
+        Trouble fault = outcomes.get(0).troubles().get(0);
+        assertTrue(fault.isOfProgram());
+        assertEquals("first, left sleeve", fault.found());
+        assertEquals(2, fault.place().line(), "at the topic's section");
+        assertEquals(List.of(fault), outcomes.get(1).troubles(), "what needs it is held back");
+        assertEquals("a net", outcomes.get(2).troubles().get(0).found());
+    }
+
+    @Test
+    void aTopicThatGoesTooDeepIsToldLikeOneThatFails() {
+        Reader deep = reader("first", List.of(CLOTH), b -> Outcome.of(deeper("a")));
+        Trouble fault =
+                new Engine(List.of(deep)).run(fields("cloth: net")).get(0).troubles().get(0);
+        assertEquals("first", fault.found());
+    }
+
+    @SuppressWarnings("InfiniteRecursion") // on purpose
+    private static String deeper(String text) {
+        return deeper(text + "a") + "a";
     }
 }
