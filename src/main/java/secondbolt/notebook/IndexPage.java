@@ -10,8 +10,9 @@ import secondbolt.project.Workings;
  *
  * @param version of the program
  * @param projects each with a link to its page
+ * @param isPersonal whether one of them shows what is known of a body
  */
-public record IndexPage(String version, List<ProjectView> projects) {
+public record IndexPage(String version, List<ProjectView> projects, boolean isPersonal) {
     /**
      * A project.
      *
@@ -21,9 +22,16 @@ public record IndexPage(String version, List<ProjectView> projects) {
      * @param stops how many findings forbid cutting
      * @param sheets how many sheets it has
      * @param pages how many pages they print on
+     * @param isPersonal whether it shows what is known of a body
      */
     public record ProjectView(
-            String folder, String title, String summary, int stops, int sheets, int pages) {}
+            String folder,
+            String title,
+            String summary,
+            int stops,
+            int sheets,
+            int pages,
+            boolean isPersonal) {}
 
     /** Those made now and those kept, by the name of their folder if any is kept. */
     static IndexPage of(
@@ -38,12 +46,13 @@ public record IndexPage(String version, List<ProjectView> projects) {
                             page.summary(),
                             page.stops().size(),
                             page.sheets().size(),
-                            page.sheets().stream().mapToInt(ProjectPage.SheetView::pages).sum()));
+                            page.sheets().stream().mapToInt(ProjectPage.SheetView::pages).sum(),
+                            page.isPersonal()));
         }
         if (!kept.isEmpty()) {
             kept.forEach(one -> views.add(one.shown()));
             views.sort(Comparator.comparing(ProjectView::folder));
         }
-        return new IndexPage(version, views);
+        return new IndexPage(version, views, views.stream().anyMatch(ProjectView::isPersonal));
     }
 }

@@ -70,7 +70,8 @@ public record Kept(IndexPage.ProjectView shown, SortedSet<String> paths) {
                         text(workings, "summary").orElse(""),
                         stops,
                         sheets.size(),
-                        pages),
+                        pages,
+                        workings.filter(w -> w.get(WorkingsFile.PERSONAL) != null).isPresent()),
                 paths);
     }
 

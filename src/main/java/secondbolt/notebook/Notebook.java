@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
-import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.pdf.Faces;
 import secondbolt.fault.Fault;
 import secondbolt.file.Form;
@@ -82,7 +81,8 @@ public final class Notebook {
      * @param projects in the order in which the front page lists them
      * @param kept projects of earlier runs, whose files stay as they are, in the folder the site
      *     will be written to
-     * @param desk the maker's paper and printer
+     * @param desk the maker's paper; what is off with her printer is corrected on no sheet of a
+     *     site
      * @throws IllegalArgumentException if two projects' folders differ in capitals at most, or a
      *     name cannot be that of a file
      * @throws IllegalStateException if a template is missing or wrong
@@ -121,11 +121,7 @@ public final class Notebook {
     }
 
     /** All that a project's page and figures depend on. */
-    private record PageAsked(
-            Workings project,
-            PaperChoice paper,
-            PrintCorrection correction,
-            List<PrintedSheet> sheets) {}
+    private record PageAsked(Workings project, PaperChoice paper, List<PrintedSheet> sheets) {}
 
     /** One making of the site. */
     private final class Making {
@@ -134,7 +130,8 @@ public final class Notebook {
         private final List<Supplier<SiteFile>> files = new ArrayList<>();
 
         Making(Desk desk, Workers workers) {
-            this.desk = desk;
+            // Whoever the site is passed on to has a printer of his own.
+            this.desk = desk.printingTrue();
             this.workers = workers;
         }
 
@@ -206,8 +203,7 @@ public final class Notebook {
                                                                                 project
                                                                                         .heading())))));
             }
-            PageAsked asked =
-                    new PageAsked(project, laid.paper(), desk.correction(), laid.sheets());
+            PageAsked asked = new PageAsked(project, laid.paper(), laid.sheets());
             String workings = laid.folder() + WORKINGS;
             begin(workings, asked, () -> SiteFile.text(workings, workings(laid)));
             Supplier<ProjectPage> page =
@@ -233,8 +229,7 @@ public final class Notebook {
         }
 
         private ProjectPage shown(Laid laid) {
-            return ProjectPage.of(
-                    version, laid.project(), laid.sheets(), laid.paper(), desk.correction());
+            return ProjectPage.of(version, laid.project(), laid.sheets(), laid.paper());
         }
 
         private void reference() {

@@ -71,8 +71,7 @@ public record PrintedSheet(
         Sheet sheet = asked.sheet();
         Paper paper = asked.choice().of(sheet);
         PrintCorrection correction = asked.choice().correctionOf(paper);
-        SheetText text =
-                SheetBlocks.text(asked.heading(), sheet, paper, correction, asked.reasons());
+        SheetText text = SheetBlocks.text(asked.heading(), sheet, paper, asked.reasons());
         List<Page> pages =
                 sheet.size() == Sheet.Size.PICTURE
                         ? SheetPages.ofPicture(sheet.drawing(), text, paper, correction)

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import secondbolt.draw.paper.Paper;
-import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.measure.Tape;
 import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.project.Workings;
@@ -29,7 +28,7 @@ import secondbolt.worksheet.Worksheet;
  * @param stops what forbids cutting
  * @param findings all others, the gravest first, else in the order of working
  * @param paper name, size and who chose it
- * @param correction what was done for the printer; empty if nothing
+ * @param isPersonal whether it shows what is known of a body
  * @param sheets to print
  * @param sections one for each worksheet
  * @param open what is not known yet
@@ -43,7 +42,7 @@ public record ProjectPage(
         List<FoundView> stops,
         List<FoundView> findings,
         PaperView paper,
-        String correction,
+        boolean isPersonal,
         List<SheetView> sheets,
         List<SectionView> sections,
         List<Open> open,
@@ -122,11 +121,7 @@ public record ProjectPage(
     private static final Subject NAMELESS = new Subject.Whole("");
 
     static ProjectPage of(
-            String version,
-            Workings project,
-            List<PrintedSheet> sheets,
-            PaperChoice paper,
-            PrintCorrection correction) {
+            String version, Workings project, List<PrintedSheet> sheets, PaperChoice paper) {
         List<Worksheet> worksheets = project.worksheets();
         List<FoundView> stops = new ArrayList<>();
         List<FoundView> others = new ArrayList<>();
@@ -144,7 +139,7 @@ public record ProjectPage(
                 saidOnce(stops),
                 saidOnce(others),
                 view(paper, project.heading().units()),
-                correction.isNeeded() ? correction.words() : "",
+                project.isPersonal(),
                 sheets.stream().map(ProjectPage::view).toList(),
                 worksheets.stream().map(sheet -> section(project, sheet)).toList(),
                 worksheets.stream().flatMap(worksheet -> worksheet.open().stream()).toList(),

@@ -18,6 +18,9 @@ import secondbolt.worksheet.Worksheet;
 
 /** All that a project's sheets show, as JSON for other programs. */
 final class WorkingsFile {
+    /** Stands where a project holds what is known of a body. */
+    static final String PERSONAL = "personal";
+
     private WorkingsFile() {}
 
     static String write(
@@ -37,6 +40,9 @@ final class WorkingsFile {
         all.put("secondbolt", version);
         all.put("title", project.heading().title());
         all.put("summary", project.heading().summary().orElse(""));
+        if (project.isPersonal()) {
+            all.put(PERSONAL, true);
+        }
         all.put("units", project.heading().units().symbol());
         all.put("sheets", sheets.stream().<Object>map(WorkingsFile::sheet).toList());
         all.put("findings", findings);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.TopicName;
+import secondbolt.wearer.WearerTopic;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Need;
 import secondbolt.worksheet.Term;
@@ -30,6 +31,11 @@ public record Workings(String folder, Heading heading, Map<String, Outcome<?>> o
     /** The worksheets, in the order of working. */
     public List<Worksheet> worksheets() {
         return outcomes.values().stream().flatMap(outcome -> outcome.worksheet().stream()).toList();
+    }
+
+    /** Whether it holds what is known of a body, which is nobody else's affair. */
+    public boolean isPersonal() {
+        return came(WearerTopic.NAME).isPresent();
     }
 
     /** What a topic came to, if it had anything to work out. */

@@ -1,6 +1,7 @@
 package secondbolt.notebook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -57,7 +58,12 @@ class PrintedSheetTest {
 
     private static SheetCode code(
             Heading heading, Sheet sheet, PaperChoice paper, Finding... stops) {
-        return PrintedSheet.of(PrintedSheet.Asked.of(heading, List.of(stops), sheet, paper)).code();
+        return PrintedSheet.of(asked(heading, sheet, paper, stops)).code();
+    }
+
+    private static PrintedSheet.Asked asked(
+            Heading heading, Sheet sheet, PaperChoice paper, Finding... stops) {
+        return PrintedSheet.Asked.of(heading, List.of(stops), sheet, paper);
     }
 
     private static SheetCode code(Block... blocks) {
@@ -89,6 +95,25 @@ class PrintedSheetTest {
                         stop(new Subject.Closure("back"), "A stop elsewhere.")));
     }
 
+    /** Her paper, corrected for her printer, is told current by the code on the page. */
+    @Test
+    void isTheSameForEachPrinterAndEachPageSaysThatItIsCorrected() {
+        Heading shirt = heading("Shirt", Tape.CENTIMETRE);
+        Sheet band = sheet("Band", BLOCKS);
+        assertEquals(code(shirt, band, A4), code(shirt, band, correctedTo("99.4 mm")));
+        assertFalse(areAllCorrected(PrintedSheet.of(asked(shirt, band, A4))));
+        assertTrue(areAllCorrected(PrintedSheet.of(asked(shirt, band, correctedTo("99.4 mm")))));
+    }
+
+    private static boolean areAllCorrected(PrintedSheet sheet) {
+        return sheet.pages().stream()
+                .allMatch(
+                        page ->
+                                page.drawing()
+                                        .toString()
+                                        .contains("code " + sheet.code() + " · corrected"));
+    }
+
     @Test
     void isAnotherForEachThingThatIsPrintedOtherwise() {
         Heading shirt = heading("Shirt", Tape.CENTIMETRE);
@@ -100,8 +125,6 @@ class PrintedSheetTest {
         codes.add(code(shirt, band, A4, stop(FRONT, "The last hole is low.")));
         codes.add(code(shirt, band, A4, stop(FRONT, "The last hole is lower.")));
         codes.add(code(shirt, band, PaperChoice.asked(Paper.LETTER, Desk.UNKNOWN)));
-        codes.add(code(shirt, band, correctedTo("99.4 mm")));
-        codes.add(code(shirt, band, correctedTo("99.5 mm")));
         codes.add(code(heading("Shirt", Tape.INCH), band, A4));
         codes.add(code(heading("Blouse", Tape.CENTIMETRE), band, A4));
         codes.add(code(shirt, sheet("Bands", BLOCKS), A4));

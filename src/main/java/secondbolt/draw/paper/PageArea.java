@@ -19,6 +19,11 @@ public record PageArea(double widthMm, double heightMm, double scaleAcross, doub
     /** The drawing begins here; the band up to the safe edge holds bars and words. */
     static final double MARGIN_MM = 10;
 
+    /** Whether it is drawn for a printer that is off. */
+    public boolean isCorrected() {
+        return scaleAcross != 1 || scaleAlong != 1;
+    }
+
     /** Which way a page is read. */
     public enum Way {
         /** Upright, as the printer takes it in. */

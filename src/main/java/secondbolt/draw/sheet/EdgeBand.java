@@ -31,16 +31,26 @@ final class EdgeBand {
     private final Sketch sketch;
     private final Box safe;
     private final Box live;
+    private final boolean isCorrected;
 
     EdgeBand(Sketch sketch, PageArea area) {
         this.sketch = sketch;
         this.safe = area.safe();
         this.live = area.live();
+        this.isCorrected = area.isCorrected();
     }
 
-    /** Above: what sheet this is. The titles give way, the place and the code never. */
+    /**
+     * Above: what sheet this is. The titles give way; the place, the code, and whether it is drawn
+     * for a printer that is off never.
+     */
     void heading(SheetText text, String place) {
-        String rest = place + BETWEEN + "code " + text.code();
+        String rest =
+                place
+                        + BETWEEN
+                        + "code "
+                        + text.code()
+                        + (isCorrected ? BETWEEN + "corrected" : "");
         double room = live.widthMm() - WORDS.widthMm(BETWEEN + rest);
         String titles = text.projectTitle() + BETWEEN + text.sheetTitle();
         if (WORDS.widthMm(titles) > room) {

@@ -13,4 +13,9 @@ import secondbolt.draw.paper.PrintCorrection;
 public record Desk(Optional<Paper> paper, PrintCorrection correction) {
     /** A desk nothing is known of. */
     public static final Desk UNKNOWN = new Desk(Optional.empty(), PrintCorrection.NONE);
+
+    /** The same with a printer that prints true, for sheets that others may print as well. */
+    public Desk printingTrue() {
+        return new Desk(paper, PrintCorrection.NONE);
+    }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import secondbolt.draw.Drawing;
 import secondbolt.draw.SheetCode;
 import secondbolt.draw.paper.Paper;
-import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.sheet.SheetText;
 import secondbolt.worksheet.Sheet;
 
@@ -44,12 +43,14 @@ final class PrintedWords {
         return this;
     }
 
-    /** What it is printed on and how: tiles and their true size hang on it. */
-    PrintedWords on(Paper paper, PrintCorrection correction, Sheet.Size size) {
+    /**
+     * What it is laid out for. A correction for one printer is no part of it: the paper shows the
+     * same, and its code must be found on the page.
+     */
+    PrintedWords on(Paper paper, Sheet.Size size) {
         return line(paper.name())
                 .line(paper.across().toString())
                 .line(paper.along().toString())
-                .line(correction.words())
                 .line(size.name());
     }
 

@@ -7,7 +7,6 @@ import secondbolt.block.Fact;
 import secondbolt.block.Table;
 import secondbolt.draw.SheetCode;
 import secondbolt.draw.paper.Paper;
-import secondbolt.draw.paper.PrintCorrection;
 import secondbolt.draw.sheet.SheetText;
 import secondbolt.project.Heading;
 import secondbolt.worksheet.Sheet;
@@ -25,15 +24,9 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
      * The text of a sheet, with the code of all that will be printed on it.
      *
      * @param paper what it is laid out for
-     * @param correction for the printer of that paper
      * @param reasons why nothing may be cut by it, which come behind its own warnings
      */
-    public static SheetText text(
-            Heading heading,
-            Sheet sheet,
-            Paper paper,
-            PrintCorrection correction,
-            List<String> reasons) {
+    public static SheetText text(Heading heading, Sheet sheet, Paper paper, List<String> reasons) {
         SheetBlocks laid = new SheetBlocks();
         sheet.blocks().forEach(block -> block.accept(laid));
         laid.warnings.addAll(reasons);
@@ -48,7 +41,7 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
                         .lines(warnings)
                         .rows(laid.rows)
                         .items(laid.items)
-                        .on(paper, correction, sheet.size())
+                        .on(paper, sheet.size())
                         .code(sheet.drawing());
         return new SheetText(
                 heading.title(),

@@ -40,7 +40,7 @@ class InterruptTest {
         assertFalse(words.contains("Exception"), words);
         assertFalse(words.contains("fault of the program"), words);
         String contents = Files.readString(folder.resolve("site/contents.json"));
-        assertTrue(contents.contains("shirt/cutting-plan.pdf"), contents);
+        assertTrue(contents.contains("shirt/yardage-summary.pdf"), contents);
         assertFalse(Files.exists(folder.resolve("site/.unfinished.json")));
     }
 
