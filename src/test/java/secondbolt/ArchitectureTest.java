@@ -706,6 +706,7 @@ class ArchitectureTest {
                         "lay.piece",
                         "lay.stock",
                         "lay.design"));
+        rooms.put("app.terminal", Set.of("file.source"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }

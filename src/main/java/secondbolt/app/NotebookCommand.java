@@ -12,7 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import secondbolt.app.kept.Standing;
-import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.measure.Plural;
 import secondbolt.notebook.Changes;
@@ -111,12 +110,12 @@ final class NotebookCommand implements Callable<Integer> {
     }
 
     /** A project file read and worked out; no workings if it has mistakes. */
-    private record Worked(Optional<Workings> workings, List<Mistake> mistakes) {}
+    private record Worked(Optional<Workings> workings, Mistakes mistakes) {}
 
     private Worked worked(Path file) {
         Mistakes mistakes = new Mistakes();
         Optional<Workings> workings = workplace.work(file, mistakes, workplace.lays(true, quiet));
-        return new Worked(workings, mistakes.inOrder());
+        return new Worked(workings, mistakes);
     }
 
     private static boolean readAhead() {
