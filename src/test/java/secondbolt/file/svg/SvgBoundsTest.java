@@ -63,9 +63,9 @@ class SvgBoundsTest {
                         + " 2:1 an edge named `\\u001Bred`, with a letter that nobody sees",
                 "<path id='a&#x202E;b' d='M0 0H5V5Z'/>|"
                         + " 2:1 an edge named `a\\u202Eb`, with a letter that nobody sees",
-                "<path id='a' d='M0 0H&#53;.x'/>| 2:24 `.x`",
+                "<path id='a' d='M0 0H&#53;.x'/>| 2:28 `x`",
                 "<path id=\"a d='\" d='M0 0 x'/>| 2:26 `x`",
-                "<path id='a' d='M0 0H5V5Z'><title>&no;</title></path>| 2:38 text that is not well-formed XML",
+                "<path id='a' d='M0 0H5V5Z'><title>&no;</title></path>| 2:39 text that is not well-formed XML",
                 "<path id='a' d='M0 0H5V5Z'><title>&#x1;</title></path>| 2:40 text that is not well-formed XML"
             })
     void refuses(String body, String told) {
