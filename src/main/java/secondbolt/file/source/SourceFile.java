@@ -136,7 +136,7 @@ public record SourceFile(String name, String text, List<String> lines, Optional<
 
     /** Whether it begins with the mark of the order of its bytes. */
     private static boolean isUtf16(byte[] bytes) {
-        int mark = bytes.length < 2 ? 0 : (bytes[0] & 0xFF) << 8 | bytes[1] & 0xFF;
+        int mark = bytes.length < 2 ? 0 : ((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF);
         return mark == 0xFEFF || mark == 0xFFFE;
     }
 

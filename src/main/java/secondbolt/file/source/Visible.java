@@ -27,7 +27,8 @@ public final class Visible {
 
     /** The embeddings, overrides and isolates of Unicode's bidirectional algorithm. */
     private static boolean turns(int letter) {
-        return letter >= '\u202A' && letter <= '\u202E' || letter >= '\u2066' && letter <= '\u2069';
+        return (letter >= '\u202A' && letter <= '\u202E')
+                || (letter >= '\u2066' && letter <= '\u2069');
     }
 
     /** The text with each unseen letter as its number, such as {@code \u001B}; a line end as \n. */
