@@ -712,6 +712,7 @@ class ArchitectureTest {
                         "lay.stock",
                         "lay.design"));
         rooms.put("app.run", Set.of("lay.search"));
+        rooms.put("app.terminal", Set.of("file.source"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }

@@ -113,12 +113,12 @@ final class NotebookCommand implements Callable<Integer> {
     }
 
     /** A project file read and worked out; no workings if it has mistakes. */
-    private record Worked(Optional<Workings> workings, List<Mistake> mistakes) {}
+    private record Worked(Optional<Workings> workings, Mistakes mistakes) {}
 
     private Worked worked(Path file) {
         Mistakes mistakes = new Mistakes();
         Optional<Workings> workings = workplace.work(file, mistakes, workplace.lays(true, quiet));
-        return new Worked(workings, mistakes.inOrder());
+        return new Worked(workings, mistakes);
     }
 
     private static boolean readAhead() {

@@ -9,6 +9,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import secondbolt.app.run.Memory;
+import secondbolt.app.terminal.Terminal;
 import secondbolt.fault.Fault;
 
 /** The commands, with the folder and the streams they work on. */
@@ -46,7 +47,7 @@ public final class Secondbolt implements Runnable {
      * @param err for mistakes and progress
      */
     public Secondbolt(Path folder, PrintWriter out, PrintWriter err) {
-        this.workplace = new Workplace(folder, out, err);
+        this.workplace = new Workplace(folder, new Terminal(out), new Terminal(err));
     }
 
     /** Runs a command and returns its exit code; nothing is thrown. */
@@ -57,6 +58,7 @@ public final class Secondbolt implements Runnable {
         line.addSubcommand(new CheckCommand(workplace));
         line.addSubcommand(new PinCommand(workplace));
         line.addSubcommand(new KeysCommand(workplace));
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setOut(workplace.out());
         line.setErr(workplace.err());
         line.setExecutionExceptionHandler((fault, command, parsed) -> tell(fault));

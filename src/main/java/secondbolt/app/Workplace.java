@@ -1,7 +1,6 @@
 package secondbolt.app;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,11 +16,13 @@ import secondbolt.app.kept.LayFolder;
 import secondbolt.app.kept.Standing;
 import secondbolt.app.run.LayProgress;
 import secondbolt.app.run.Memory;
+import secondbolt.app.terminal.Terminal;
 import secondbolt.fault.Fault;
 import secondbolt.file.Form;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Place;
+import secondbolt.file.source.Visible;
 import secondbolt.lay.kept.LayDesk;
 import secondbolt.lay.plan.PlanFile;
 import secondbolt.measure.Plural;
@@ -41,7 +42,7 @@ import secondbolt.project.Workshop;
  * @param out for what was asked for
  * @param err for mistakes and progress
  */
-record Workplace(Path folder, PrintWriter out, PrintWriter err) {
+record Workplace(Path folder, Terminal out, Terminal err) {
     /** What file managers and editors make of its name: the other ending, a second, capitals. */
     private static final Pattern NEARLY =
             Pattern.compile("(?i)project\\.(yml|yaml|yaml\\.txt|yml\\.txt|txt)");
@@ -128,7 +129,7 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
         return new LayDesk(
                 new LayFolder(folder, isWritten),
                 Runtime.getRuntime().availableProcessors(),
-                new LayProgress(err, !quiet && System.console() != null));
+                new LayProgress(err.unguarded(), !quiet && System.console() != null));
     }
 
     /** How a project file is written. */
@@ -146,16 +147,22 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
 
     /** Reads and works out a project; nothing if it has mistakes. */
     Optional<Workings> work(Path file, Mistakes mistakes, LayDesk desk) {
+        String named = folderName(file);
+        if (named.codePoints().anyMatch(Visible::isUnseen)) {
+            mistakes.add(
+                    new Mistake(
+                            Place.beginningOf(name(file)),
+                            "a folder whose name holds a letter that nobody sees: `" + named + "`",
+                            "a name of letters, figures and spaces",
+                            ""));
+            return Optional.empty();
+        }
         return guarded(
                 name(file),
                 mistakes,
                 () ->
                         new Workshop(Topics.all(desk))
-                                .work(
-                                        folder.resolve(file),
-                                        name(file),
-                                        folderName(file),
-                                        mistakes));
+                                .work(folder.resolve(file), name(file), named, mistakes));
     }
 
     /**
@@ -202,16 +209,20 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
                 : Desk.UNKNOWN;
     }
 
-    /** Tells all mistakes, and how many there are. */
+    /** Tells the first of the mistakes, and how many there are. */
     int refuse(Mistakes mistakes) {
-        mistakes.inOrder().forEach(err::println);
+        List<Mistake> told = mistakes.inOrder();
+        told.forEach(err::println);
         int count = mistakes.count();
+        if (count > told.size()) {
+            err.println("and " + (count - told.size()) + " more");
+        }
         err.println(Plural.of(count, "mistake"));
         return Secondbolt.REFUSED;
     }
 
     /** A path as messages name it, the same on every machine. */
     static String name(Path path) {
-        return path.toString().replace('\\', '/');
+        return Visible.escaped(path.toString().replace('\\', '/'));
     }
 }

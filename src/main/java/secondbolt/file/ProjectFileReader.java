@@ -54,16 +54,19 @@ public final class ProjectFileReader {
             }
             return Optional.empty();
         }
-        Optional<Tape> tape = tapeOf.apply(node.get());
+        int beforeLetters = mistakes.count();
+        Node seen = node.get().accept(new SeenLetters(source, mistakes));
+        boolean isWhole = yaml.isWhole() && mistakes.count() == beforeLetters;
+        Optional<Tape> tape = tapeOf.apply(seen);
         Optional<T> read =
                 root.read(
-                        node.get(),
+                        seen,
                         new Reading(
                                 source,
                                 mistakes,
                                 tape.orElse(Tape.CENTIMETRE),
                                 tape.isPresent(),
-                                yaml.isWhole()));
+                                isWhole));
         return mistakes.count() == before ? read : Optional.empty();
     }
 

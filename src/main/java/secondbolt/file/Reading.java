@@ -1,13 +1,16 @@
 package secondbolt.file;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import secondbolt.file.source.Columns;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Node;
@@ -23,7 +26,10 @@ import secondbolt.measure.Tape;
  */
 public final class Reading {
     /** A # before a letter or a number; {@code # 2} is a number too. */
-    private static final Pattern CUT_OFF = Pattern.compile("\\s*#(?:[\\p{L}\\p{N}]|\\s*\\d).*");
+    private static final Pattern CUT_OFF = Pattern.compile("\\s*+#(?:[\\p{L}\\p{N}]|\\s*+\\d).*+");
+
+    /** After so many mistakes, and for more than she can see at a glance, no line is built. */
+    private static final int MOST_LINES_BUILT = 100;
 
     private final SourceFile source;
     private final Mistakes mistakes;
@@ -31,9 +37,14 @@ public final class Reading {
     private final boolean tapeTold;
     private final boolean whole;
     private final List<SourceFile> others = new ArrayList<>();
+    private final boolean silent;
+    private final Columns columns;
     private int told;
     private final List<String> path = new ArrayList<>();
-    private final Map<List<String>, LeftOpen> open = new LinkedHashMap<>();
+
+    /** What is left open under each path, by the path of what is open. */
+    private final Map<List<String>, Map<List<String>, LeftOpen>> open = new HashMap<>();
+
     private Optional<Example> example = Optional.empty();
 
     /**
@@ -45,16 +56,29 @@ public final class Reading {
      *     not told, for it may stand there
      */
     Reading(SourceFile source, Mistakes mistakes, Tape tape, boolean tapeTold, boolean whole) {
+        this(source, mistakes, tape, tapeTold, whole, false, new Columns(source));
+    }
+
+    private Reading(
+            SourceFile source,
+            Mistakes mistakes,
+            Tape tape,
+            boolean tapeTold,
+            boolean whole,
+            boolean silent,
+            Columns columns) {
         this.source = source;
         this.mistakes = mistakes;
         this.tape = tape;
         this.tapeTold = tapeTold;
         this.whole = whole;
+        this.silent = silent;
+        this.columns = columns;
     }
 
     /** A reading of the same file that tells nobody, to try what a form takes. */
     Reading silent() {
-        return new Reading(source, new Mistakes(), tape, tapeTold, true);
+        return new Reading(source, new Mistakes(), tape, tapeTold, true, true, columns);
     }
 
     /**
@@ -99,12 +123,16 @@ public final class Reading {
                 key.findOut().isEmpty()
                         ? key.meaning() + " Write it as " + key.line(tape) + "."
                         : key.findOut();
-        open.put(whole, new LeftOpen(above, key.name(), meanwhile, findOut));
+        LeftOpen one = new LeftOpen(above, key.name(), meanwhile, findOut);
+        for (int i = 0; i <= above.size(); i++) {
+            open.computeIfAbsent(List.copyOf(above.subList(0, i)), path -> new LinkedHashMap<>())
+                    .put(whole, one);
+        }
     }
 
     /** What is left open at a path and below it. */
     List<LeftOpen> leftOpen(List<String> above) {
-        return open.values().stream().filter(one -> one.isUnder(above)).toList();
+        return List.copyOf(open.getOrDefault(above, Map.of()).values());
     }
 
     /**
@@ -202,6 +230,9 @@ public final class Reading {
     /** Tells a mistake. */
     public void tell(Place place, String found, String right) {
         told++;
+        if (silent) {
+            return;
+        }
         // A maker who has read that she may write it wonders why not here.
         String unless = found.equals("`unknown`") ? "; `unknown` cannot stand here" : "";
         mistakes.add(source(place).mistake(place, found, right + unless));
@@ -212,10 +243,15 @@ public final class Reading {
      * what ails it is told already.
      */
     public void tellKind(Node node, Form<?> wanted) {
+        if (silent) {
+            told++;
+            return;
+        }
         String words = wanted.words(tape);
         tellWrong(
                 node,
-                example.flatMap(e -> e.line(node, this))
+                example.filter(e -> told < MOST_LINES_BUILT)
+                        .flatMap(e -> e.line(node, this))
                         .map(line -> line + ": " + words)
                         .orElse(words));
     }
@@ -228,7 +264,7 @@ public final class Reading {
         }
         boolean isHidden =
                 node.asText().filter(t -> t.text().isEmpty()).isPresent()
-                        && CUT_OFF.matcher(behind(node.place(), "")).matches();
+                        && cutOff(node.place(), "").isPresent();
         tell(
                 node.place(),
                 node.words() + (isHidden ? ", for what follows a # is a note of your own" : ""),
@@ -240,19 +276,19 @@ public final class Reading {
      * her own has a space after its #.
      */
     public Optional<String> cutOff(Node.Text text) {
-        return Optional.of(behind(text.place(), text.text()))
-                .filter(rest -> CUT_OFF.matcher(rest).matches())
-                .map(String::strip);
+        return cutOff(text.place(), text.text());
     }
 
-    /** What stands behind a text in its line; nothing if the text does not stand there so. */
-    private String behind(Place place, String text) {
+    private Optional<String> cutOff(Place place, String text) {
         if (place.line() > source.lines().size()) {
-            return "";
+            return Optional.empty();
         }
         String line = source.lines().get(place.line() - 1);
-        int letters = line.codePointCount(0, line.length());
-        int at = line.offsetByCodePoints(0, Math.min(place.column() - 1, letters));
-        return line.startsWith(text, at) ? line.substring(at + text.length()) : "";
+        int at = columns.offset(place.line(), place.column());
+        Matcher behind = CUT_OFF.matcher(line);
+        return line.startsWith(text, at)
+                        && behind.region(at + text.length(), line.length()).matches()
+                ? Optional.of(behind.group().strip())
+                : Optional.empty();
     }
 }

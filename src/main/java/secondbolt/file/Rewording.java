@@ -20,12 +20,14 @@ import secondbolt.file.source.Node;
 record Rewording(Form<?> form, Reading reading) {
     private static final int DEEPEST = 4;
     private static final int MOST_TRIED = 200;
+    private static final int MOST_LEAVES = 40;
+    private static final int MOST_LETTERS = 1000;
 
     /** Words that are an answer, and no part of a value. */
     private static final Set<String> SAID = Set.of("unknown", "none", "no", "yes");
 
     /** How makers part two figures: 150 x 240, 150 by 240. */
-    private static final Pattern PARTED = Pattern.compile("\\s*(?:[x×*;,]|\\bby\\b)\\s*");
+    private static final Pattern PARTED = Pattern.compile("\\s*+(?:[x×*;,]|\\bby\\b)\\s*+");
 
     /**
      * A value in other words.
@@ -37,6 +39,9 @@ record Rewording(Form<?> form, Reading reading) {
 
     /** What she typed, put like the model; the model itself if nothing of hers fits in. */
     Optional<Reworded> of(Node typed, Node model) {
+        if (!isGlance(typed)) {
+            return Optional.empty();
+        }
         boolean isSaid = typed.asText().filter(text -> SAID.contains(text.text())).isPresent();
         Stream<Node> hers = isSaid ? Stream.of() : ways(typed, model, form, 0);
         return Stream.concat(hers, Stream.of(model))
@@ -44,6 +49,12 @@ record Rewording(Form<?> form, Reading reading) {
                 .filter(way -> takes(form, way))
                 .findFirst()
                 .map(way -> new Reworded(way.flow(), note(way, typed)));
+    }
+
+    /** Whether it is no more than a person means by one value. */
+    private static boolean isGlance(Node typed) {
+        return leaves(typed).limit(MOST_LEAVES + 1L).count() <= MOST_LEAVES
+                && leaves(typed).mapToInt(String::length).sum() <= MOST_LETTERS;
     }
 
     private static String note(Node way, Node typed) {

@@ -1,13 +1,19 @@
 package secondbolt.file;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** Finds the known word nearest to a misspelt one. */
 public final class Spelling {
+    /** Among more words than a person looks through none is guessed. */
+    private static final int MOST_KNOWN = 300;
+
+    /** More names than these are not told one by one. */
+    private static final int MOST_LISTED = 80;
+
     private Spelling() {}
 
     /**
@@ -15,10 +21,21 @@ public final class Spelling {
      * be wrong, missing, too many or swapped with a neighbour.
      */
     public static Optional<String> nearest(String word, Collection<String> known) {
+        if (known.size() > MOST_KNOWN) {
+            return Optional.empty();
+        }
         String sought = word.toLowerCase(Locale.ROOT).strip();
-        return known.stream()
-                .filter(k -> distance(sought, k.toLowerCase(Locale.ROOT)) <= most(k))
-                .min(Comparator.comparingInt(k -> distance(sought, k.toLowerCase(Locale.ROOT))));
+        int best = Integer.MAX_VALUE;
+        Optional<String> nearest = Optional.empty();
+        for (String one : known) {
+            boolean isLike = Math.abs(one.length() - sought.length()) <= most(one);
+            int off = isLike ? distance(sought, one.toLowerCase(Locale.ROOT)) : Integer.MAX_VALUE;
+            if (off <= most(one) && off < best) {
+                best = off;
+                nearest = Optional.of(one);
+            }
+        }
+        return nearest;
     }
 
     private static int most(String known) {
@@ -35,7 +52,17 @@ public final class Spelling {
 
     /** Words as the maker writes them, one after the other. */
     public static String quoted(Collection<String> words) {
-        return words.stream().map(w -> "`" + w + "`").collect(Collectors.joining(", "));
+        return some(words, word -> "`" + word + "`");
+    }
+
+    /** Names as they are, one after the other. */
+    public static String listed(Collection<String> names) {
+        return some(names, name -> name);
+    }
+
+    private static String some(Collection<String> words, UnaryOperator<String> put) {
+        String some = words.stream().limit(MOST_LISTED).map(put).collect(Collectors.joining(", "));
+        return words.size() > MOST_LISTED ? some + ", …" : some;
     }
 
     /** Single-letter changes and swaps of neighbours between two words. */

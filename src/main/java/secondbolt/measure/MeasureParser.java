@@ -10,6 +10,9 @@ import java.util.Optional;
  * against the first and refused when the two differ by more than a tape shows.
  */
 final class MeasureParser {
+    /** Longer is no measure, whatever it is. */
+    private static final int LONGEST = 200;
+
     private final UnitTable table;
     private final Optional<Unit> bare;
 
@@ -25,6 +28,9 @@ final class MeasureParser {
     }
 
     Parsed<Exact> parse(String written) {
+        if (written.length() > LONGEST) {
+            return refused("`" + written + "`", form());
+        }
         String text = NumberScanner.plain(written);
         int bracket = text.indexOf('(');
         if (bracket <= 0 || !text.endsWith(")")) {

@@ -86,7 +86,7 @@ final class MeaningKeys {
                 "`" + name + "`, an edge or line that no piece has",
                 Spelling.nearest(name, there)
                         .map(near -> "`" + near + "`")
-                        .orElse("one of the pieces' edges and lines: " + String.join(", ", there)));
+                        .orElse("one of the pieces' edges and lines: " + Spelling.listed(there)));
     }
 
     private static String words(Predicate<Serves> which) {

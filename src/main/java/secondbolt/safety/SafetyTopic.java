@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import secondbolt.closure.placket.Closure;
 import secondbolt.closure.placket.ClosureSection;
 import secondbolt.file.Key;
+import secondbolt.file.Spelling;
 import secondbolt.file.value.Placed;
 import secondbolt.file.value.Trouble;
 import secondbolt.fit.FitTopic;
@@ -133,7 +134,7 @@ public final class SafetyTopic implements Topic<SafetyResult> {
                                             "`" + o.value() + "`, which is no piece",
                                             pieces.isEmpty()
                                                     ? "a cord without `of`, or `pattern` as well"
-                                                    : "one of " + String.join(", ", pieces))));
+                                                    : "one of " + Spelling.listed(pieces))));
         }
         return troubles;
     }

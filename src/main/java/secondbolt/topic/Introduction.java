@@ -13,7 +13,7 @@ public final class Introduction {
     public static final Key<String> SUMMARY =
             Key.optional(
                     "summary",
-                    Forms.text(4000),
+                    Forms.lines(4000),
                     "What becomes of what, in a few sentences; Markdown.",
                     "Two cotton curtains become a shirt.");
 

@@ -58,6 +58,33 @@ class BadInputTest {
         return SLIPS.stream().map(slip -> DynamicTest.dynamicTest(slip.slip(), () -> check(slip)));
     }
 
+    @Test
+    void tellsTheFirstOfManyMistakesAndCountsTheRest() {
+        StringBuilder text = new StringBuilder(Desktop.APRON);
+        for (int i = 0; i < 362; i++) {
+            text.append("strange ").append(i).append(": 1\n");
+        }
+        Desktop desktop = new Desktop(folder).with("projects/apron/project.yaml", text.toString());
+        assertEquals(Secondbolt.REFUSED, desktop.run("check", "projects/apron"));
+        List<String> lines = desktop.err().lines().toList();
+        assertEquals(50, lines.stream().filter(line -> line.contains(": mistake: ")).count());
+        assertEquals(
+                List.of("and 312 more", "362 mistakes"),
+                lines.subList(lines.size() - 2, lines.size()));
+    }
+
+    @Test
+    void tellsTooManyNamesAtOnce() {
+        StringBuilder text = new StringBuilder("title: a\nunits: cm\ncloth:\n");
+        for (int i = 0; i < 501; i++) {
+            text.append("  c").append(i).append(": {size: [100, 100]}\n");
+        }
+        Desktop desktop = new Desktop(folder).with("projects/apron/project.yaml", text.toString());
+        assertEquals(Secondbolt.REFUSED, desktop.run("check", "projects/apron"));
+        assertTrue(desktop.err().contains("4:3: mistake: found 501 names"), desktop.err());
+        assertTrue(desktop.err().endsWith("1 mistake\n"), desktop.err());
+    }
+
     private void check(Slip slip) {
         assertTrue(Desktop.APRON.contains(slip.sound()), slip.sound());
         String text = Desktop.APRON.replace(slip.sound(), slip.slip());

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import secondbolt.file.Form;
 import secondbolt.file.Reading;
@@ -33,10 +34,26 @@ import secondbolt.measure.Tape;
  * The forms of single values; {@link ListForm}, {@link NamedForm} and {@link MapForm} hold more.
  */
 public final class Forms {
+    private static final Pattern BLANKS = Pattern.compile("[ \\t\\n]++");
+
+    /** Longer is no phrase of ours. */
+    private static final int LONGEST_PHRASE = 2000;
+
     private Forms() {}
 
-    /** Text in any language, of so many letters at most. */
+    /** Text in any language in one line, of so many letters at most. */
     public static Form<String> text(int mostLetters) {
+        return map(lines(mostLetters), Forms::oneLine);
+    }
+
+    private static String oneLine(String text) {
+        return text.indexOf('\n') < 0 && text.indexOf('\t') < 0
+                ? text
+                : BLANKS.matcher(text).replaceAll(" ");
+    }
+
+    /** Text in any language, in lines as they are written, of so many letters at most. */
+    public static Form<String> lines(int mostLetters) {
         Map<String, Object> schema = Schemas.freeText();
         schema.put("maxLength", mostLetters);
         String words = "text of " + mostLetters + " letters at most";
@@ -200,7 +217,9 @@ public final class Forms {
                 words,
                 Schemas.ofType("string"),
                 (text, reading) ->
-                        parse.apply(text)
+                        Optional.of(text)
+                                .filter(Forms::mayBePhrase)
+                                .flatMap(parse)
                                 .<Parsed<T>>map(Parsed.Value::new)
                                 .orElseGet(() -> refuse("`" + text + "`", words)));
     }
@@ -218,8 +237,18 @@ public final class Forms {
         Map<String, Object> schema = Schemas.ofType("string");
         schema.put("pattern", "^" + letters + "$");
         return new NarrowForm<>(
-                new TextForm<>(words, schema, (text, reading) -> parse.apply(text)),
+                new TextForm<>(
+                        words,
+                        schema,
+                        (text, reading) ->
+                                mayBePhrase(text)
+                                        ? parse.apply(text)
+                                        : refuse("`" + text + "`", words)),
                 text -> text.codePoints().anyMatch(Character::isLetter));
+    }
+
+    private static boolean mayBePhrase(String text) {
+        return text.length() <= LONGEST_PHRASE;
     }
 
     /**

@@ -20,16 +20,19 @@ import secondbolt.measure.Tape;
  */
 record LengthForm(LengthRange range, String why) implements Form<Length> {
     /** What holds no unit, on whatever tape it is. */
-    private static final Pattern BARE = Pattern.compile("[\\d.,/\\s½¼¾⅓⅔⅛⅜⅝⅞-]*");
+    private static final Pattern BARE = Pattern.compile("[\\d.,/\\s½¼¾⅓⅔⅛⅜⅝⅞-]*+");
 
     /** No metric tape has quarters, eighths or sixteenths; half a centimetre is often said. */
     private static final Pattern INCH_FRACTION =
-            Pattern.compile("(\\d+[\\s-]+)?\\d+\\s?/\\s?(4|8|16|32)|\\d*\\s?[¼¾⅛⅜⅝⅞]");
+            Pattern.compile("(\\d++[\\s-]++)?\\d++\\s?/\\s?(4|8|16|32)|\\d*+\\s?[¼¾⅛⅜⅝⅞]");
 
     /** Whether a text is a number without a unit. */
     static boolean isBare(String text) {
         return BARE.matcher(text).matches();
     }
+
+    /** Longer is no length, whatever it is. */
+    private static final int LONGEST = 100;
 
     private static boolean isFigure(int letter) {
         return Character.isDigit(letter) || Character.getType(letter) == Character.OTHER_NUMBER;
@@ -47,7 +50,7 @@ record LengthForm(LengthRange range, String why) implements Form<Length> {
 
     private Optional<Length> read(String text, Node node, Reading reading) {
         Tape tape = reading.tape();
-        if (text.codePoints().noneMatch(LengthForm::isFigure)) {
+        if (text.length() > LONGEST || text.codePoints().noneMatch(LengthForm::isFigure)) {
             reading.tellKind(node, this);
             return Optional.empty();
         }

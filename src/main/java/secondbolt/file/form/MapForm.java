@@ -1,10 +1,12 @@
 package secondbolt.file.form;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
@@ -76,13 +78,14 @@ public final class MapForm<T> implements Form<T> {
 
     private Fields readKeys(Node.Mapping mapping, Reading reading) {
         Fields fields = new Fields(mapping, reading);
-        List<String> misspelt = new ArrayList<>();
+        Set<Optional<String>> meant = new HashSet<>();
         for (Node.Pair pair : mapping.pairs()) {
             Optional<Key<?>> key =
                     keys.stream().filter(k -> k.name().equals(pair.key().text())).findFirst();
             if (key.isEmpty()) {
-                misspelt.add(pair.key().text());
-                tellUnknown(mapping, pair, reading);
+                Optional<String> near = nearest(pair.key().text());
+                meant.add(near);
+                tellUnknown(mapping, pair, near, reading);
             } else if (key.get().need() == Key.Need.LATER) {
                 reading.tell(
                         pair.key().place(),
@@ -93,7 +96,7 @@ public final class MapForm<T> implements Form<T> {
             }
         }
         if (reading.isWhole()) {
-            tellMissing(mapping, misspelt, reading);
+            tellMissing(mapping, meant, reading);
         }
         return fields;
     }
@@ -102,7 +105,8 @@ public final class MapForm<T> implements Form<T> {
         return Spelling.nearest(misspelt, keys.stream().map(Key::name).toList());
     }
 
-    private void tellUnknown(Node.Mapping mapping, Node.Pair pair, Reading reading) {
+    private void tellUnknown(
+            Node.Mapping mapping, Node.Pair pair, Optional<String> near, Reading reading) {
         if (isStrange(pair.key().text())) {
             reading.tell(
                     pair.key().place(),
@@ -110,10 +114,7 @@ public final class MapForm<T> implements Form<T> {
                     "`" + Spelling.plainSpaces(pair.key().text()) + "` with plain spaces");
             return;
         }
-        String right =
-                nearest(pair.key().text())
-                        .map(near -> "`" + near + "`")
-                        .orElseGet(() -> instead(free(mapping)));
+        String right = near.map(name -> "`" + name + "`").orElseGet(() -> instead(free(mapping)));
         reading.tell(
                 pair.key().place(),
                 "`" + pair.key().text() + "`, which is not a key of " + what,
@@ -141,12 +142,16 @@ public final class MapForm<T> implements Form<T> {
         return free;
     }
 
-    private void tellMissing(Node.Mapping mapping, List<String> misspelt, Reading reading) {
+    /**
+     * Tells the keys that are missing.
+     *
+     * @param meant what misspelt ones were near to; nothing for one that may be any of them
+     */
+    private void tellMissing(Node.Mapping mapping, Set<Optional<String>> meant, Reading reading) {
         for (Key<?> key : keys) {
-            boolean meant =
-                    misspelt.stream()
-                            .anyMatch(m -> nearest(m).orElse(key.name()).equals(key.name()));
-            if (key.need() == Key.Need.REQUIRED && mapping.find(key.name()).isEmpty() && !meant) {
+            boolean isMeant =
+                    meant.contains(Optional.of(key.name())) || meant.contains(Optional.empty());
+            if (key.need() == Key.Need.REQUIRED && mapping.find(key.name()).isEmpty() && !isMeant) {
                 reading.tell(
                         mapping.place(),
                         what + " without `" + key.name() + "`",

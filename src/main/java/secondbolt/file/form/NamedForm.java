@@ -28,6 +28,9 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
 
     private static final int LONGEST_NAME = 60;
 
+    /** More than anyone sews of one kind in one project. */
+    private static final int MOST_NAMES = 500;
+
     private final String what;
     private final Form<T> form;
     private final Set<String> own;
@@ -65,6 +68,11 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
         Optional<Node.Mapping> mapping = node.asMapping().filter(m -> !m.pairs().isEmpty());
         if (mapping.isEmpty()) {
             reading.tellKind(node, this);
+            return Optional.empty();
+        }
+        int count = mapping.get().pairs().size();
+        if (count > MOST_NAMES) {
+            reading.tell(node.place(), count + " names", words() + ", at most " + MOST_NAMES);
             return Optional.empty();
         }
         if (reading.tellUnnamed(mapping.get(), this, form)) {
@@ -149,6 +157,7 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
         Map<String, Object> schema = Schemas.ofType("object");
         schema.put("additionalProperties", form.schema());
         schema.put("minProperties", 1);
+        schema.put("maxProperties", MOST_NAMES);
         Map<String, Object> names = new LinkedHashMap<>();
         names.put("minLength", 1);
         names.put("maxLength", LONGEST_NAME);

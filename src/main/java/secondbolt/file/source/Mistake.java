@@ -14,6 +14,12 @@ public record Mistake(Place place, String found, String right, String line, bool
         implements Comparable<Mistake> {
     private static final int LONGEST_LINE_SHOWN = 110;
 
+    /** Cuts short what is too long to be told, so that no mistake holds much of a file. */
+    public Mistake {
+        found = Visible.found(found);
+        right = Visible.right(right);
+    }
+
     /** One of the maker's. */
     public Mistake(Place place, String found, String right, String line) {
         this(place, found, right, line, false);
@@ -38,13 +44,13 @@ public record Mistake(Place place, String found, String right, String line, bool
     @Override
     public String toString() {
         if (isOfProgram) {
-            return place
+            return Visible.escaped(place.toString())
                     + ": a fault of the program, not of your file: it failed at "
                     + found
                     + "; please report it with the file";
         }
         StringBuilder text = new StringBuilder();
-        text.append(place).append(": mistake: found ").append(found);
+        text.append(Visible.escaped(place.toString())).append(": mistake: found ").append(found);
         if (!right.isEmpty()) {
             text.append("; right would be ").append(right);
         }
@@ -55,11 +61,31 @@ public record Mistake(Place place, String found, String right, String line, bool
     }
 
     private String shown() {
-        int from = Math.max(0, place.column() - LONGEST_LINE_SHOWN / 2);
-        int[] letters = line.codePoints().map(c -> Character.isISOControl(c) ? ' ' : c).toArray();
-        from = Math.min(from, letters.length);
-        int count = Math.min(LONGEST_LINE_SHOWN, letters.length - from);
-        String part = new String(letters, from, count);
-        return "    " + part + "\n    " + " ".repeat(Math.max(0, place.column() - 1 - from)) + "^";
+        int before = Math.max(0, place.column() - LONGEST_LINE_SHOWN / 2);
+        int from = offset(0, before);
+        String part = line.substring(from, offset(from, LONGEST_LINE_SHOWN));
+        int caret = Math.max(0, place.column() - 1 - line.codePointCount(0, from));
+        return "    " + seen(part) + "\n    " + " ".repeat(Math.min(caret, wide(part))) + "^";
+    }
+
+    /** So many letters on from a place in the line, or its end. */
+    private int offset(int from, int letters) {
+        int to = from;
+        for (int i = 0; i < letters && to < line.length(); i++) {
+            to += Character.charCount(line.codePointAt(to));
+        }
+        return to;
+    }
+
+    private static int wide(String part) {
+        return part.codePointCount(0, part.length());
+    }
+
+    /** Every letter that is not to be seen as a blank, so that the caret stands right. */
+    private static String seen(String part) {
+        return part.codePoints()
+                .map(letter -> Visible.isUnseen(letter) ? ' ' : letter)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
     }
 }

@@ -1,6 +1,8 @@
 package secondbolt.file.source;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A piece of a YAML file as it was written, before anything gives it a type. */
@@ -58,16 +60,32 @@ public sealed interface Node {
         }
     }
 
-    /**
-     * Keys and their values, in order.
-     *
-     * @param place where the first key stands
-     * @param pairs each key once
-     */
-    record Mapping(Place place, List<Pair> pairs) implements Node {
-        /** Copies the pairs. */
-        public Mapping {
-            pairs = List.copyOf(pairs);
+    /** Keys and their values, in order. */
+    final class Mapping implements Node {
+        private final Place place;
+        private final List<Pair> pairs;
+        private final Map<String, Pair> byKey = new HashMap<>();
+
+        /**
+         * Copies the pairs.
+         *
+         * @param place where the first key stands
+         * @param pairs each key once
+         */
+        public Mapping(Place place, List<Pair> pairs) {
+            this.place = place;
+            this.pairs = List.copyOf(pairs);
+            this.pairs.forEach(pair -> byKey.putIfAbsent(pair.key().text(), pair));
+        }
+
+        @Override
+        public Place place() {
+            return place;
+        }
+
+        /** The keys with their values, in order. */
+        public List<Pair> pairs() {
+            return pairs;
         }
 
         @Override
@@ -77,7 +95,7 @@ public sealed interface Node {
 
         /** The pair with this key, if there is one. */
         public Optional<Pair> find(String key) {
-            return pairs.stream().filter(pair -> pair.key().text().equals(key)).findFirst();
+            return Optional.ofNullable(byKey.get(key));
         }
     }
 

@@ -26,6 +26,8 @@ public record SourceFile(String name, String text, List<String> lines, Optional<
     /** A project file is a few pages; more is some other file. */
     private static final long LARGEST_BYTES = 1_000_000;
 
+    private static final String RIGHT = "plain text: a project file in YAML, a drawing in SVG";
+
     private static final Pattern LINE_END = Pattern.compile("\r\n|\n|\r");
 
     /** Copies the lines. */
@@ -106,7 +108,10 @@ public record SourceFile(String name, String text, List<String> lines, Optional<
         for (byte b : bytes) {
             if (b == 0) {
                 return refused(
-                        mistakes, name, "a binary file", "a project file: plain text in YAML");
+                        mistakes,
+                        name,
+                        isUtf16(bytes) ? "letters in UTF-16" : "a binary file",
+                        isUtf16(bytes) ? "the file saved as UTF-8" : RIGHT);
             }
         }
         try {
@@ -127,6 +132,12 @@ public record SourceFile(String name, String text, List<String> lines, Optional<
                             ""));
             return Optional.empty();
         }
+    }
+
+    /** Whether it begins with the mark of the order of its bytes. */
+    private static boolean isUtf16(byte[] bytes) {
+        int mark = bytes.length < 2 ? 0 : ((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF);
+        return mark == 0xFEFF || mark == 0xFFFE;
     }
 
     private static int lineOfFirstBadByte(byte[] bytes) {

@@ -13,6 +13,9 @@ import secondbolt.shape.Point;
  * <p>Source: SVG 1.1 (Second Edition), section 7.4.
  */
 record Affine(double a, double b, double c, double d, double e, double f) {
+    /** Less of an area, for the longer side of what a square becomes, is none. */
+    private static final double SQUEEZED = 1e-6;
+
     static final Affine NONE = new Affine(1, 0, 0, 1, 0, 0);
 
     /** This after the other, as a group's transform stands before that of its member. */
@@ -24,6 +27,15 @@ record Affine(double a, double b, double c, double d, double e, double f) {
                 b * inner.c + d * inner.d,
                 a * inner.e + c * inner.f + e,
                 b * inner.e + d * inner.f + f);
+    }
+
+    /**
+     * Whether an area stays one: nothing is squeezed to a line, and no figure is beyond all use.
+     */
+    boolean isSound() {
+        double square = Math.max(a * a + b * b, c * c + d * d);
+        double area = Math.abs(a * d - b * c);
+        return area > SQUEEZED * square && Double.isFinite(area + square + e + f);
     }
 
     Point of(Point p) {

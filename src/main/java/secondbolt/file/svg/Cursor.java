@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 /** Goes through an attribute's value: letters, numbers, and the commas and blanks between. */
 final class Cursor {
     private static final Pattern NUMBER =
-            Pattern.compile("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
+            Pattern.compile("[+-]?(?:[0-9]++\\.?[0-9]*+|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?+");
 
     private final String text;
     private int at;
@@ -75,8 +75,11 @@ final class Cursor {
         if (!matcher.lookingAt()) {
             throw new Slip(at, ahead(), "a number such as 12.5");
         }
+        if (matcher.end() - at > Bounds.LONGEST_NUMBER) {
+            throw new Slip(at, "a number of " + (matcher.end() - at) + " letters", "12.5");
+        }
         double value = Double.parseDouble(matcher.group());
-        if (!Double.isFinite(value)) {
+        if (!(Math.abs(value) <= Bounds.LARGEST_NUMBER)) {
             throw new Slip(at, ahead(), "a number that is not so large");
         }
         at = matcher.end();

@@ -14,6 +14,16 @@ import secondbolt.shape.Point;
 final class EllipseArc {
     private EllipseArc() {}
 
+    /** A radius so many times the distance of the ends is a straight line to a hair. */
+    private static final double FLAT = 1e7;
+
+    /**
+     * Its steps.
+     *
+     * @param across the one radius, above zero
+     * @param along the other one, above zero
+     * @return nothing if the arc cannot be told in millimetres
+     */
     static List<Path.Step> of(
             Point from,
             Point to,
@@ -27,6 +37,10 @@ final class EllipseArc {
         Point half =
                 Affine.turned(-degrees)
                         .of(new Point((from.xMm() - to.xMm()) / 2, (from.yMm() - to.yMm()) / 2));
+        double chord = from.distanceMm(to);
+        if (!large && Math.min(across, along) > FLAT * chord) {
+            return List.of(new Path.Straight(to));
+        }
         double size = Math.hypot(half.xMm() / across, half.yMm() / along);
         // Radii too small to reach are enlarged (F.6.6).
         double grown = Math.max(1, size);
@@ -46,6 +60,9 @@ final class EllipseArc {
             angle += 2 * Math.PI;
         } else if (!sweep && angle > 0) {
             angle -= 2 * Math.PI;
+        }
+        if (!Double.isFinite(angle) || angle == 0 || Math.max(rx, ry) > Bounds.LARGEST_NUMBER) {
+            return List.of();
         }
         Affine back =
                 Affine.moved((from.xMm() + to.xMm()) / 2, (from.yMm() + to.yMm()) / 2)

@@ -75,7 +75,12 @@ final class PathReader {
         }
     }
 
-    private void close() {
+    private void add(Path.Step step) throws Slip {
+        steps.add(step);
+        Bounds.checkSteps(steps.size(), cursor.at());
+    }
+
+    private void close() throws Slip {
         if (at.distanceMm(start) > 0) {
             straight(start);
         }
@@ -121,26 +126,26 @@ final class PathReader {
     }
 
     /** A step to where it begins draws nothing. */
-    private void straight(Point to) {
+    private void straight(Point to) throws Slip {
         if (at.distanceMm(to) > 0) {
-            steps.add(new Path.Straight(to));
+            add(new Path.Straight(to));
         }
         arrive(to, to, to);
     }
 
-    private void curve(Point leave, Point control, Point to) {
+    private void curve(Point leave, Point control, Point to) throws Slip {
         add(leave, control, to);
         arrive(to, control, to);
     }
 
-    private void add(Point leave, Point control, Point to) {
+    private void add(Point leave, Point control, Point to) throws Slip {
         if (at.distanceMm(leave) + at.distanceMm(control) + at.distanceMm(to) > 0) {
-            steps.add(new Path.Curve(leave, control, to));
+            add(new Path.Curve(leave, control, to));
         }
     }
 
     /** A quadratic is the cubic whose arms are two thirds of the way to its control point. */
-    private void quadratic(Point control, Point to) {
+    private void quadratic(Point control, Point to) throws Slip {
         add(between(at, control, 2.0 / 3), between(to, control, 2.0 / 3), to);
         arrive(to, to, control);
     }
@@ -151,6 +156,7 @@ final class PathReader {
     }
 
     private void arc(boolean relative) throws Slip {
+        int place = cursor.at();
         double across = Math.abs(cursor.number());
         double along = Math.abs(cursor.number());
         double degrees = cursor.number();
@@ -160,7 +166,14 @@ final class PathReader {
         if (across == 0 || along == 0) {
             straight(to);
         } else if (at.distanceMm(to) > 0) {
-            steps.addAll(EllipseArc.of(at, to, across, along, degrees, large, sweep));
+            List<Path.Step> arc = EllipseArc.of(at, to, across, along, degrees, large, sweep);
+            if (arc.isEmpty()) {
+                throw new Slip(
+                        place, "an arc that is too flat or too large", "radii near its size");
+            }
+            for (Path.Step step : arc) {
+                add(step);
+            }
             arrive(to, to, to);
         }
     }

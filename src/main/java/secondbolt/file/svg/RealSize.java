@@ -18,7 +18,8 @@ final class RealSize {
     private static final String REMEDY =
             "a real size, such as width=\"30cm\" height=\"40cm\" (mm, cm, in, pt, pc or px)";
 
-    private static final Pattern SIZE = Pattern.compile("\\s*([0-9.eE+-]+)\\s*([A-Za-z%]*)\\s*");
+    private static final Pattern SIZE =
+            Pattern.compile("\\s*+([0-9.eE+-]++)\\s*+([A-Za-z%]*+)\\s*+");
 
     /** Across and along may differ by so much of their scale: 0.1 mm on half a metre. */
     private static final double SAME_SCALE = 2e-4;
@@ -70,6 +71,10 @@ final class RealSize {
         double mm = new Cursor(matcher.group(1)).number() * unit;
         if (!(mm > 0)) {
             throw new Slip(0, "a drawing of no size: " + name + " `" + size.get() + "`", REMEDY);
+        }
+        if (mm > Bounds.FARTHEST_MM) {
+            throw new Slip(
+                    0, "a drawing of more than 5 m: " + name + " `" + size.get() + "`", REMEDY);
         }
         return mm;
     }

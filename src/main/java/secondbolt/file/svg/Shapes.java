@@ -64,6 +64,7 @@ record Shapes(Function<String, Optional<String>> attributes) {
 
     private static EdgeLine straight(List<Point> points) throws Slip {
         List<Path.Step> steps = new ArrayList<>();
+        Bounds.checkSteps(points.size(), 0);
         for (int i = 1; i < points.size(); i++) {
             if (points.get(i).distanceMm(points.get(i - 1)) > 0) {
                 steps.add(new Path.Straight(points.get(i)));

@@ -1,6 +1,5 @@
 package secondbolt.file.svg;
 
-import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -8,12 +7,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.file.source.Visible;
 import secondbolt.shape.EdgeLine;
 
 /**
@@ -28,12 +27,17 @@ public final class SvgDrawing {
     private static final Set<String> EDGES = Set.of("path", "line", "polyline", "polygon", "rect");
     private static final Set<String> GROUPS = Set.of("svg", "g", "a");
     private static final Set<String> REFUSED = Set.of("circle", "ellipse", "use");
+    private static final String NAME = "a name of " + Bounds.LONGEST_NAME + " letters at most";
+    private static final String MOST =
+            Bounds.MOST_EDGES + " edges or " + Bounds.MOST_STEPS + " steps";
     private static final String DRAWING = "an SVG drawing: an `svg` element with edges in it";
 
     private final SvgSource text;
     private final Mistakes mistakes;
     private final Deque<Level> levels = new ArrayDeque<>();
     private final List<TracedEdge> edges = new ArrayList<>();
+    private final Set<String> names = new HashSet<>();
+    private int steps;
     private final int mistakesBefore;
 
     private SvgDrawing(SourceFile source, Mistakes mistakes) {
@@ -65,19 +69,11 @@ public final class SvgDrawing {
                 : new EdgeChain(source, mistakes).closed(drawing.edges);
     }
 
-    private static XMLInputFactory factory() {
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        // A drawing may not make us fetch or unfold anything.
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        return factory;
-    }
-
     private void readAll() {
         try {
-            XMLStreamReader xml = factory().createXMLStreamReader(new StringReader(text.text()));
+            XMLStreamReader xml = Xml.open(text.text());
             while (xml.hasNext()) {
-                int event = xml.next();
+                int event = Xml.next(xml);
                 if (event == XMLStreamConstants.START_ELEMENT && !open(xml)) {
                     return;
                 }
@@ -109,8 +105,12 @@ public final class SvgDrawing {
             return openDrawing(xml, begin);
         }
         if (isHidden(xml)) {
-            passOver(xml);
+            Xml.passOver(xml);
         } else if (GROUPS.contains(name) && !name.equals("svg")) {
+            if (levels.size() > Bounds.DEEPEST) {
+                tell(begin, "groups more than " + Bounds.DEEPEST + " deep", "a few levels");
+                return false;
+            }
             levels.push(new Level(transformed(xml, begin)));
         } else if (EDGES.contains(name)) {
             edge(xml, begin, name);
@@ -118,7 +118,7 @@ public final class SvgDrawing {
             if (REFUSED.contains(name) || name.equals("svg")) {
                 tell(begin, "the element `" + name + "`", "its line as a path");
             }
-            passOver(xml);
+            Xml.passOver(xml);
         }
         return true;
     }
@@ -131,10 +131,10 @@ public final class SvgDrawing {
         try {
             Affine size =
                     RealSize.of(
-                            attribute(xml, "width"),
-                            attribute(xml, "height"),
-                            attribute(xml, "viewBox"));
-            levels.push(new Level(size.times(ownTransform(xml, begin))));
+                            Xml.attribute(xml, "width"),
+                            Xml.attribute(xml, "height"),
+                            Xml.attribute(xml, "viewBox"));
+            levels.push(new Level(transformed(size, xml, begin)));
             return true;
         } catch (Slip slip) {
             tell(begin, slip.found(), slip.right());
@@ -142,28 +142,38 @@ public final class SvgDrawing {
         }
     }
 
-    private static Optional<String> attribute(XMLStreamReader xml, String name) {
-        return Optional.ofNullable(xml.getAttributeValue(null, name))
-                .or(() -> Optional.ofNullable(xml.getAttributeValue("", name)));
-    }
-
     private static boolean isHidden(XMLStreamReader xml) {
-        String style = attribute(xml, "style").orElse("").replace(" ", "");
-        return attribute(xml, "display").orElse("").equals("none")
+        String style = Xml.attribute(xml, "style").orElse("").replace(" ", "");
+        return Xml.attribute(xml, "display").orElse("").equals("none")
                 || style.contains("display:none");
     }
 
     private Affine transformed(XMLStreamReader xml, int begin) {
-        return levels.getFirst().toMm().times(ownTransform(xml, begin));
+        return transformed(levels.getFirst().toMm(), xml, begin);
+    }
+
+    private Affine transformed(Affine toMm, XMLStreamReader xml, int begin) {
+        Affine whole = toMm.times(ownTransform(xml, begin));
+        if (whole.isSound()) {
+            return whole;
+        }
+        slipped(
+                new Slip(
+                        0,
+                        "a transform that squeezes the drawing to a line",
+                        "one that keeps its size"),
+                begin,
+                "transform");
+        return toMm;
     }
 
     private Affine ownTransform(XMLStreamReader xml, int begin) {
-        String style = attribute(xml, "style").orElse("").replace(" ", "");
+        String style = Xml.attribute(xml, "style").orElse("").replace(" ", "");
         if (style.startsWith("transform:") || style.contains(";transform:")) {
             tell(begin, "a transform in a style", "an attribute transform");
         }
         try {
-            return Affine.parse(attribute(xml, "transform").orElse(""));
+            return Affine.parse(Xml.attribute(xml, "transform").orElse(""));
         } catch (Slip slip) {
             slipped(slip, begin, "transform");
             return Affine.NONE;
@@ -179,60 +189,39 @@ public final class SvgDrawing {
                                 slip.right()));
     }
 
-    private static void passOver(XMLStreamReader xml) throws XMLStreamException {
-        for (int depth = 1; depth > 0; ) {
-            int event = xml.next();
-            depth +=
-                    event == XMLStreamConstants.START_ELEMENT
-                            ? 1
-                            : event == XMLStreamConstants.END_ELEMENT ? -1 : 0;
-        }
-    }
-
     private void edge(XMLStreamReader xml, int begin, String element) throws XMLStreamException {
         Affine toMm = transformed(xml, begin);
-        Shapes shapes = new Shapes(name -> attribute(xml, name));
-        String id = attribute(xml, "id").orElse("");
+        Shapes shapes = new Shapes(name -> Xml.attribute(xml, name));
+        String id = Xml.attribute(xml, "id").orElse("");
         String attribute = element.equals("path") ? "d" : "points";
         try {
             if (element.equals("rect")) {
                 for (Shapes.Side side : shapes.sides()) {
-                    add(side.name(), toMm.of(side.line()), begin);
+                    add(side.name(), Bounds.checked(toMm.of(side.line())), begin);
                 }
-                passOver(xml);
+                Xml.passOver(xml);
             } else {
-                EdgeLine line = toMm.of(shapes.line(element));
-                String title = title(xml);
+                EdgeLine line = Bounds.checked(toMm.of(shapes.line(element)));
+                String title = Xml.title(xml);
                 add(title.isEmpty() ? EdgeName.ofId(id) : title, line, begin);
             }
         } catch (Slip slip) {
             slipped(slip, begin, attribute);
-            passOver(xml);
+            Xml.passOver(xml);
         }
-    }
-
-    /** The title within an element, which is read to its end. */
-    private static String title(XMLStreamReader xml) throws XMLStreamException {
-        String title = "";
-        while (xml.next() != XMLStreamConstants.END_ELEMENT) {
-            if (!xml.isStartElement()) {
-                continue;
-            }
-            if (xml.getLocalName().equals("title") && title.isEmpty()) {
-                title = EdgeName.ofTitle(xml.getElementText());
-            } else {
-                passOver(xml);
-            }
-        }
-        return title;
     }
 
     private void add(String name, EdgeLine line, int begin) {
-        Set<String> names = new HashSet<>();
-        edges.forEach(edge -> names.add(edge.name()));
+        steps += line.steps().size();
         if (name.isEmpty()) {
             tell(begin, "an edge without a name", "an id, or a <title> within it");
-        } else if (names.contains(name)) {
+        } else if (name.codePointCount(0, name.length()) > Bounds.LONGEST_NAME) {
+            tell(begin, "an edge named `" + name + "`", NAME);
+        } else if (name.codePoints().anyMatch(Visible::isUnseen)) {
+            tell(begin, "an edge named `" + name + "`, with a letter that nobody sees", NAME);
+        } else if (edges.size() == Bounds.MOST_EDGES || steps > Bounds.MOST_STEPS) {
+            tell(begin, "a drawing of more than " + MOST, "one piece, drawn with fewer points");
+        } else if (!names.add(name)) {
             tell(begin, "a second edge named `" + name + "`", "a name of its own for each edge");
         } else {
             edges.add(new TracedEdge(name, line, text.place(begin)));

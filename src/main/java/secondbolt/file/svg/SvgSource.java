@@ -1,7 +1,7 @@
 package secondbolt.file.svg;
 
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Arrays;
+import java.util.List;
 import javax.xml.stream.Location;
 import secondbolt.file.source.Place;
 import secondbolt.file.source.SourceFile;
@@ -11,9 +11,23 @@ final class SvgSource {
     private final SourceFile source;
     private final String text;
 
+    /** Where each line begins. */
+    private final int[] starts;
+
+    /** The place told last, from which the next one on the same line is counted on. */
+    private int lastLine = -1;
+
+    private int lastOffset;
+    private int lastColumn;
+
     SvgSource(SourceFile source) {
         this.source = source;
-        this.text = String.join("\n", source.lines());
+        List<String> lines = source.lines();
+        this.text = String.join("\n", lines);
+        this.starts = new int[lines.size()];
+        for (int i = 1; i < starts.length; i++) {
+            starts[i] = starts[i - 1] + lines.get(i - 1).length() + 1;
+        }
     }
 
     String text() {
@@ -31,13 +45,9 @@ final class SvgSource {
     }
 
     private int offset(Location location) {
-        int line = Math.max(1, Math.min(location.getLineNumber(), source.lines().size()));
-        int offset = 0;
-        for (int i = 0; i < line - 1; i++) {
-            offset += source.lines().get(i).length() + 1;
-        }
+        int line = Math.max(1, Math.min(location.getLineNumber(), starts.length)) - 1;
         int column = Math.max(0, location.getColumnNumber() - 1);
-        return offset + Math.min(column, source.lines().get(line - 1).length());
+        return starts[line] + Math.min(column, source.lines().get(line).length());
     }
 
     Place place(Location location) {
@@ -45,27 +55,69 @@ final class SvgSource {
     }
 
     Place place(int offset) {
-        int line = 0;
-        int before = 0;
-        while (line < source.lines().size() - 1
-                && before + source.lines().get(line).length() < offset) {
-            before += source.lines().get(line).length() + 1;
-            line++;
+        int line = lineOf(offset);
+        int to = Math.min(offset, starts[line] + source.lines().get(line).length());
+        if (line != lastLine || to < lastOffset) {
+            lastLine = line;
+            lastOffset = starts[line];
+            lastColumn = 1;
         }
-        String own = source.lines().get(line);
-        int column = own.codePointCount(0, Math.min(offset - before, own.length()));
-        return new Place(source.name(), line + 1, 1 + column);
+        lastColumn += text.codePointCount(lastOffset, to);
+        lastOffset = to;
+        return new Place(source.name(), line + 1, lastColumn);
+    }
+
+    private int lineOf(int offset) {
+        int found = Arrays.binarySearch(starts, offset);
+        return found >= 0 ? found : -found - 2;
     }
 
     /** The place of a letter of an attribute's value; without such an attribute, of its element. */
     Place place(int element, String attribute, int letter) {
-        Matcher value =
-                Pattern.compile("\\s" + Pattern.quote(attribute) + "\\s*=\\s*[\"']")
-                        .matcher(text)
-                        .region(element, text.length());
-        int close = text.indexOf('>', element);
-        return value.find() && (close < 0 || value.start() < close)
-                ? place(value.end() + letter)
-                : place(element);
+        int at = passWord(element + 1);
+        while (at < text.length() && text.charAt(at) != '>' && text.charAt(at) != '/') {
+            int name = passBlanks(at);
+            int nameEnd = passWord(name);
+            int quote = passBlanks(passBlanks(nameEnd) + 1);
+            if (nameEnd == name || quote >= text.length()) {
+                break;
+            }
+            int close = text.indexOf(text.charAt(quote), quote + 1);
+            if (close < 0) {
+                break;
+            }
+            if (text.substring(name, nameEnd).equals(attribute)) {
+                return place(letterOf(quote + 1, letter, close));
+            }
+            at = passBlanks(close + 1);
+        }
+        return place(element);
+    }
+
+    /** A letter that is written as its number or its name counts once. */
+    private int letterOf(int value, int letter, int close) {
+        int at = value;
+        for (int i = 0; i < letter && at < close; i++) {
+            at = text.charAt(at) == '&' ? text.indexOf(';', at) + 1 : at + 1;
+        }
+        return at;
+    }
+
+    private int passBlanks(int from) {
+        int at = from;
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return at;
+    }
+
+    private int passWord(int from) {
+        int at = from;
+        while (at < text.length()
+                && !Character.isWhitespace(text.charAt(at))
+                && "=/>".indexOf(text.charAt(at)) < 0) {
+            at++;
+        }
+        return at;
     }
 }

@@ -24,11 +24,6 @@ public record LeftOpen(List<String> path, String what, String meanwhile, String 
         return !meanwhile.isEmpty();
     }
 
-    /** Whether it stands at this path or below it. */
-    public boolean isUnder(List<String> above) {
-        return path.size() >= above.size() && path.subList(0, above.size()).equals(above);
-    }
-
     /** All that is taken meanwhile among what is open, in one line; nothing if nothing is. */
     public static Optional<String> taken(List<LeftOpen> open) {
         return open.stream()

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import secondbolt.file.Spelling;
 import secondbolt.file.value.Placed;
 import secondbolt.file.value.Trouble;
 import secondbolt.garment.PieceEdge;
@@ -51,14 +52,13 @@ public final class HemCheck {
                     placed,
                     ", which names no piece of the pattern",
                     "one of its pieces: "
-                            + String.join(
-                                    ", ", pattern.pieces().stream().map(Piece::name).toList()));
+                            + Spelling.listed(pattern.pieces().stream().map(Piece::name).toList()));
         } else if (!piece.get().hasEdge(edge.edge())) {
             tell(
                     placed,
                     ", which is no edge of " + edge.piece(),
                     "one of its edges: "
-                            + String.join(", ", piece.get().shape().edgeLengths().keySet()));
+                            + Spelling.listed(piece.get().shape().edgeLengths().keySet()));
         } else if (piece.get().fold().filter(edge.edge()::equals).isPresent()) {
             tell(placed, ", an edge that lies on the fold", "an edge that is turned up");
         } else if (piece.get().allowances().containsKey(edge.edge())) {

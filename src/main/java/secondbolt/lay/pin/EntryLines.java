@@ -24,7 +24,7 @@ import secondbolt.lay.plan.PlanFile;
  */
 record EntryLines(PlanLines file, List<Integer> starts, List<Integer> keys, int end) {
     private static final Pattern KEY =
-            Pattern.compile("\\s*(?:-\\s+)?([a-z ]+?)\\s*:.*", Pattern.DOTALL);
+            Pattern.compile("\\s*+(?:-\\s++)?([a-z ]{1,60}):.*+", Pattern.DOTALL);
     private static final String TO_BEGIN_ANEW = "; or the file taken away, and all pinned anew";
 
     /** Copies the lists. */
@@ -142,7 +142,7 @@ record EntryLines(PlanLines file, List<Integer> starts, List<Integer> keys, int 
         Matcher key = KEY.matcher(line);
         for (int i = 0; key.matches() && i < lines.size(); i++) {
             Matcher other = KEY.matcher(lines.get(i));
-            boolean isSame = other.matches() && other.group(1).equals(key.group(1));
+            boolean isSame = other.matches() && other.group(1).strip().equals(key.group(1).strip());
             if (isSame && PlanLines.remark(lines.get(i)).isEmpty()) {
                 return i;
             }

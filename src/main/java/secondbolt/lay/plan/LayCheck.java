@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import secondbolt.file.Spelling;
 import secondbolt.file.value.Placed;
 import secondbolt.file.value.Trouble;
 import secondbolt.garment.PieceEdge;
@@ -62,7 +63,7 @@ public final class LayCheck {
     private boolean piece(Placed<String> name) {
         return known(
                 name,
-                new TreeSet<>(pieces.keySet()),
+                pieces.keySet(),
                 "which is no piece of the pattern",
                 "a piece under `pattern`");
     }
@@ -74,7 +75,7 @@ public final class LayCheck {
         tell(
                 name,
                 "`" + name.value() + "`, " + isNot,
-                all.isEmpty() ? none : "one of " + String.join(", ", all));
+                all.isEmpty() ? none : "one of " + Spelling.listed(new TreeSet<>(all)));
         return false;
     }
 

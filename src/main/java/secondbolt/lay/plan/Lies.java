@@ -99,8 +99,8 @@ public record Lies(Layer layer, Optional<Boolean> isFaceDown, int turnDegrees) {
         Optional<Layer> layer = Optional.empty();
         Optional<Boolean> face = Optional.empty();
         Optional<Integer> turn = Optional.empty();
-        for (String part : text.strip().toLowerCase(Locale.ROOT).split("\\s*,\\s*", -1)) {
-            String word = part.replaceAll("\\s+", " ");
+        for (String part : text.strip().toLowerCase(Locale.ROOT).split(",", -1)) {
+            String word = part.strip().replaceAll("\\s+", " ");
             Optional<Layer> ofLayer = layer(word);
             Optional<Boolean> ofFace = face(word);
             Optional<Integer> ofTurn = turn(word);

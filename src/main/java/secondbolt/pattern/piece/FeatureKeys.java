@@ -5,6 +5,7 @@ import java.util.Optional;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Spelling;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
@@ -142,7 +143,7 @@ final class FeatureKeys {
                 "`" + edge + "`, which is no edge of the piece",
                 shape.edgeNames().isEmpty()
                         ? "its length first, as `edges: {" + edge + ": …}`"
-                        : "one of " + String.join(", ", shape.edgeNames()));
+                        : "one of " + Spelling.listed(shape.edgeNames()));
         return false;
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
+import secondbolt.file.Spelling;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
@@ -94,7 +95,7 @@ final class LineKeys {
                             "`" + edge + "`, which is no taped edge of the piece",
                             shape.edgeNames().isEmpty()
                                     ? "an edge first measured under `edges`"
-                                    : "one of " + String.join(", ", shape.edgeNames()));
+                                    : "one of " + Spelling.listed(shape.edgeNames()));
                     return false;
                 }
             }

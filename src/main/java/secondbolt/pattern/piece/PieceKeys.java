@@ -10,6 +10,7 @@ import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
 import secondbolt.file.Rule;
+import secondbolt.file.Spelling;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.form.NamedForm;
@@ -170,7 +171,7 @@ public final class PieceKeys {
                             "`" + name + "`, which is no edge of the piece",
                             shape.edgeNames().isEmpty()
                                     ? "its length as well, as `edges: {" + name + ": …}`"
-                                    : "one of " + String.join(", ", shape.edgeNames()));
+                                    : "one of " + Spelling.listed(shape.edgeNames()));
                     return false;
                 }
             }
