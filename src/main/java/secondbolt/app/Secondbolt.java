@@ -2,6 +2,7 @@ package secondbolt.app;
 
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,6 +77,15 @@ public final class Secondbolt implements Runnable {
     private int tell(Exception fault) {
         if (fault instanceof UncheckedIOException refused) {
             workplace.err().println("secondbolt: " + refused.getMessage());
+            workplace.err().println("Nothing of the last good notebook was lost.");
+        } else if (fault instanceof InvalidPathException unspelt) {
+            workplace
+                    .err()
+                    .println(
+                            "secondbolt: `"
+                                    + unspelt.getInput()
+                                    + "` has letters that cannot stand in a file's name with this"
+                                    + " machine's settings; run the program with LC_ALL=C.UTF-8");
             workplace.err().println("Nothing of the last good notebook was lost.");
         } else {
             workplace
