@@ -9,6 +9,7 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.TypeConversionException;
 
 /** The commands, with the folder and the streams they work on. */
 @Command(
@@ -56,10 +57,26 @@ public final class Secondbolt implements Runnable {
         line.addSubcommand(new CheckCommand(workplace));
         line.addSubcommand(new PinCommand(workplace));
         line.addSubcommand(new KeysCommand(workplace));
+        line.registerConverter(Path.class, Secondbolt::path);
         line.setOut(workplace.out());
         line.setErr(workplace.err());
         line.setExecutionExceptionHandler((fault, command, parsed) -> tell(fault));
         return line.execute(withDefault(args));
+    }
+
+    private static Path path(String typed) {
+        try {
+            return Path.of(typed);
+        } catch (InvalidPathException e) {
+            throw new TypeConversionException(unspelt(e));
+        }
+    }
+
+    private static String unspelt(InvalidPathException e) {
+        return "`"
+                + e.getInput()
+                + "` has letters that cannot stand in a file's name with this machine's settings;"
+                + " run the program with LC_ALL=C.UTF-8";
     }
 
     /** Options alone are options of the default command. */
@@ -78,14 +95,8 @@ public final class Secondbolt implements Runnable {
         if (fault instanceof UncheckedIOException refused) {
             workplace.err().println("secondbolt: " + refused.getMessage());
             workplace.err().println("Nothing of the last good notebook was lost.");
-        } else if (fault instanceof InvalidPathException unspelt) {
-            workplace
-                    .err()
-                    .println(
-                            "secondbolt: `"
-                                    + unspelt.getInput()
-                                    + "` has letters that cannot stand in a file's name with this"
-                                    + " machine's settings; run the program with LC_ALL=C.UTF-8");
+        } else if (fault instanceof InvalidPathException invalid) {
+            workplace.err().println("secondbolt: " + unspelt(invalid));
             workplace.err().println("Nothing of the last good notebook was lost.");
         } else {
             workplace

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import secondbolt.disk.AtomicFile;
+import secondbolt.disk.Home;
 
 /**
  * Puts a site into a folder. Only files whose bytes changed are written; each is first written in
@@ -57,6 +58,7 @@ public final class SiteWriter {
     private final SortedSet<String> own;
     private final List<Path> parts = new ArrayList<>();
     private final List<Path> newFolders = new ArrayList<>();
+    private boolean isJournalWritten;
     private boolean isJournalNeeded;
 
     private SiteWriter(Path root, List<SiteFile> files, Set<String> sealed) {
@@ -205,6 +207,7 @@ public final class SiteWriter {
         writePart(journal, Contents.write("", all).getBytes(StandardCharsets.UTF_8));
         new AtomicFile(journal).awaitDisk();
         move(journal);
+        isJournalWritten = true;
     }
 
     private void writeParts(List<SiteFile> changed) throws IOException {
@@ -221,6 +224,9 @@ public final class SiteWriter {
 
     private void writePart(Path target, byte[] content) throws IOException {
         Path part = part(target);
+        if (Home.isTaken(part)) {
+            throw SiteFolder.someoneElses(part);
+        }
         parts.add(part);
         new AtomicFile(target).stage(content);
     }
@@ -277,7 +283,7 @@ public final class SiteWriter {
     /** What cannot be undone is told with the failure itself; the next run clears it away. */
     private void undo(Exception failure) {
         List<Path> leftovers = new ArrayList<>(parts);
-        if (!isJournalNeeded) {
+        if (isJournalWritten && !isJournalNeeded) {
             leftovers.add(root.resolve(JOURNAL));
         }
         newFolders.sort(Comparator.comparingInt(Path::getNameCount).reversed());
