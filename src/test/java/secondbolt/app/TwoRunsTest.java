@@ -152,8 +152,7 @@ class TwoRunsTest {
         Files.createSymbolicLink(link, folder.resolve("hers"));
         AtomicFile.write(target, "whole".getBytes(StandardCharsets.UTF_8));
         try (Stream<Path> all = Files.list(folder)) {
-            assertEquals(
-                    List.of(link), all.filter(f -> f.toString().endsWith("~")).toList());
+            assertEquals(List.of(link), all.filter(f -> f.toString().endsWith("~")).toList());
         }
         assertFalse(Files.exists(folder.resolve("hers")));
     }

@@ -113,7 +113,8 @@ public final class Standing {
 
     /** Whether everything stands, if these are all projects. */
     public boolean holdsWhole(List<String> projects) {
-        return standing.keySet().equals(new TreeSet<>(projects))
+        return !SiteWriter.isUnfinished(site)
+                && standing.keySet().equals(new TreeSet<>(projects))
                 && seals.unbroken(WHOLE, whole(standing), rest(standing.keySet())).isPresent();
     }
 

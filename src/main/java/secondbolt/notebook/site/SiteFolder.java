@@ -2,6 +2,7 @@ package secondbolt.notebook.site;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -152,6 +153,17 @@ record SiteFolder(Path root) {
         if (bar.isPresent()) {
             String words = bar.get().words();
             throw refused(target, words + " stands where a file of the site belongs");
+        }
+    }
+
+    /** Deletes the folders from one upwards that hold nothing. */
+    void removeEmptyFolders(Path from) throws IOException {
+        for (Path up = from; !up.equals(root); up = up.getParent()) {
+            try {
+                Files.delete(up);
+            } catch (DirectoryNotEmptyException e) {
+                return;
+            }
         }
     }
 

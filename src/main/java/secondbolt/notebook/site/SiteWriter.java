@@ -3,7 +3,6 @@ package secondbolt.notebook.site;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
@@ -118,6 +117,11 @@ public final class SiteWriter {
         } catch (IOException e) {
             throw new UncheckedIOException(SiteFolder.words(e, root), e);
         }
+    }
+
+    /** Whether a run that was killed left its journal. */
+    public static boolean isUnfinished(Path out) {
+        return Home.isTaken(out.resolve(JOURNAL));
     }
 
     private static void check(List<SiteFile> files) {
@@ -252,22 +256,12 @@ public final class SiteWriter {
             if (folder.isMarked(path)) {
                 Files.deleteIfExists(file);
                 deleted.add(path);
-                removeEmptyFolders(file.getParent());
+                folder.removeEmptyFolders(file.getParent());
             } else if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
                 left.add(path);
             }
         }
         return deleted;
-    }
-
-    private void removeEmptyFolders(Path from) throws IOException {
-        for (Path up = from; !up.equals(root); up = up.getParent()) {
-            try {
-                Files.delete(up);
-            } catch (DirectoryNotEmptyException e) {
-                return;
-            }
-        }
     }
 
     private void makeFolder(Path made) throws IOException {
