@@ -90,9 +90,8 @@ final class NotebookCommand implements Callable<Integer> {
         if (!mistakes.isEmpty()) {
             return workplace.refuse(mistakes);
         }
-        try (SiteLock lock = SiteLock.take(site, MOST_TRIES, this::tellWaiting)) {
-            return written(lock, files, made, standing);
-        }
+        return SiteLock.during(
+                site, MOST_TRIES, this::tellWaiting, () -> written(files, made, standing));
     }
 
     private void tellWaiting() {
@@ -110,8 +109,7 @@ final class NotebookCommand implements Callable<Integer> {
     }
 
     /** What another run may have written meanwhile is looked at again, now that none can. */
-    private int written(
-            SiteLock lock, List<Path> files, Map<Path, Workings> made, Optional<Standing> before) {
+    private int written(List<Path> files, Map<Path, Workings> made, Optional<Standing> before) {
         Mistakes mistakes = new Mistakes();
         Optional<Standing> standing = standing();
         List<Path> changed =

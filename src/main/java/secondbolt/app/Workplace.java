@@ -181,7 +181,7 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
         boolean isAmong =
                 ProjectFiles.isIn(site)
                         || site.equals(read)
-                        || site.startsWith(read) && !home.startsWith(read);
+                        || (site.startsWith(read) && !home.startsWith(read));
         if (isAmong) {
             throw refused(out, "it lies among the projects, which are only read", right);
         }

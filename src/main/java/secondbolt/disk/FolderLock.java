@@ -104,7 +104,6 @@ public final class FolderLock implements AutoCloseable {
         }
     }
 
-    @SuppressWarnings("PMD.CloseResource") // Closing the channel lets go the lock.
     private static boolean isLocked(FileChannel channel, Path file, String opened)
             throws IOException {
         try {

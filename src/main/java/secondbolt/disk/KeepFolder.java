@@ -42,7 +42,7 @@ public record KeepFolder(Path folder, int most) {
     /** Whether the folder, or the one it lies in, is a link and so leads to someone else's. */
     private boolean isLink() {
         Path above = folder.getParent();
-        return Files.isSymbolicLink(folder) || above != null && Files.isSymbolicLink(above);
+        return Files.isSymbolicLink(folder) || (above != null && Files.isSymbolicLink(above));
     }
 
     /** Keeps a text under a name, if that can be. */

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import secondbolt.disk.Home;
@@ -163,18 +162,17 @@ public record ProjectFiles(Path folder) {
     }
 
     /** The names in a folder. */
-    private SortedSet<String> names(Path path, Mistakes mistakes) {
+    private List<String> names(Path path, Mistakes mistakes) {
         Path at = folder.resolve(path);
-        SortedSet<String> names = new TreeSet<>();
         if (!Files.isDirectory(at)) {
-            return names;
+            return List.of();
         }
         try (Stream<Path> children = Files.list(at)) {
-            children.map(child -> child.getFileName().toString()).forEach(names::add);
+            return children.map(child -> child.getFileName().toString()).sorted().toList();
         } catch (IOException e) {
             mistakes.add(mistake(path, "a folder that cannot be read", "one you may read"));
+            return List.of();
         }
-        return names;
     }
 
     private void tellUnspelt(Path path, Mistakes mistakes) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import secondbolt.disk.FolderLock;
 
 /**
@@ -48,6 +49,16 @@ public final class SiteLock implements AutoCloseable {
         } catch (IOException e) {
             takeAway(made);
             throw new UncheckedIOException(SiteFolder.words(e, folder), e);
+        }
+    }
+
+    /** Does work while no other run is writing a site, as {@link #take} waits for. */
+    public static <T> T during(Path out, int tries, Runnable waiting, Supplier<T> work) {
+        SiteLock lock = take(out, tries, waiting);
+        try {
+            return work.get();
+        } finally {
+            lock.close();
         }
     }
 
