@@ -101,7 +101,8 @@ class ArchitectureTest {
         rooms.put("measure", Set.of());
         rooms.put("shape", Set.of());
         rooms.put("shape.cut", Set.of("shape"));
-        rooms.put("file.source", Set.of());
+        rooms.put("disk", Set.of());
+        rooms.put("file.source", Set.of("disk"));
         rooms.put("file.json", Set.of());
         rooms.put("file.value", Set.of("measure", "file.source"));
         rooms.put("file", Set.of("measure", "file.source", "file.json", "file.value", "fault"));
@@ -283,7 +284,6 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern",
                         "lay.placement"));
-        rooms.put("disk", Set.of());
         rooms.put("notebook.site", Set.of("file.json", "disk"));
         rooms.put("fit.cut", Set.of("pattern.piece", "pattern", "fit.alter"));
         rooms.put(
@@ -643,6 +643,7 @@ class ArchitectureTest {
                 "project",
                 with(
                         Set.of(),
+                        "disk",
                         "measure",
                         "file.source",
                         "file.value",

@@ -2,10 +2,13 @@ package secondbolt.app;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
@@ -14,7 +17,6 @@ import picocli.CommandLine.Parameters;
 import secondbolt.app.kept.Standing;
 import secondbolt.app.run.Interrupt;
 import secondbolt.app.run.Progress;
-import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.measure.Plural;
 import secondbolt.notebook.Changes;
@@ -23,6 +25,7 @@ import secondbolt.notebook.Notebook;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.site.Seal;
 import secondbolt.notebook.site.SiteFile;
+import secondbolt.notebook.site.SiteLock;
 import secondbolt.notebook.site.SiteWriter;
 import secondbolt.parallel.Workers;
 import secondbolt.project.Workings;
@@ -39,6 +42,11 @@ import secondbolt.project.Workings;
             ""
         })
 final class NotebookCommand implements Callable<Integer> {
+    /** Two minutes. */
+    private static final int MOST_TRIES = 1200;
+
+    private static final String NOT_OURS = ": not made by Secondbolt, so it stays";
+
     private final Workplace workplace;
 
     @Parameters(
@@ -65,28 +73,62 @@ final class NotebookCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Mistakes mistakes = new Mistakes();
-        List<Path> files = workplace.projectFiles(projects, mistakes);
-        Optional<Standing> standing =
-                workplace.isOneProject(projects) ? Optional.empty() : workplace.standing(out);
+        Path site = workplace.site(out, projects);
+        List<Path> files = workplace.projectFiles(projects, out, mistakes);
+        Optional<Standing> standing = standing();
         List<Path> changed = files.stream().filter(file -> !holds(standing, file)).toList();
-        if (standing.isPresent() && changed.isEmpty() && mistakes.isEmpty()) {
-            List<String> names = files.stream().map(workplace::folderName).toList();
-            if (standing.get().holdsWhole(names)) {
-                int all = standing.get().files() + standing.get().others();
-                tell(
-                        new Told(files.size(), 0, all, 0),
-                        List.of(),
-                        standing.get().projects(),
-                        Map.of());
-                return Secondbolt.DONE;
-            }
+        if (changed.isEmpty() && mistakes.isEmpty() && isWhole(standing, files)) {
+            Standing all = standing.orElseThrow();
+            tell(
+                    new Told(files.size(), 0, all.files() + all.others(), 0),
+                    List.of(),
+                    all.projects(),
+                    Map.of());
+            return Secondbolt.DONE;
         }
-        List<Workings> made = workedOut(changed, mistakes);
+        Map<Path, Workings> made = workedOut(changed, mistakes);
+        workplace.desk(mistakes);
+        if (!mistakes.isEmpty()) {
+            return workplace.refuse(mistakes);
+        }
+        return SiteLock.during(
+                site, MOST_TRIES, this::tellWaiting, () -> written(files, made, standing));
+    }
+
+    private void tellWaiting() {
+        workplace.err().println("another run is writing into " + Workplace.name(out) + "; waiting");
+        workplace.err().flush();
+    }
+
+    private Optional<Standing> standing() {
+        return workplace.isOneProject(projects) ? Optional.empty() : workplace.standing(out);
+    }
+
+    private boolean isWhole(Optional<Standing> standing, List<Path> files) {
+        List<String> names = files.stream().map(workplace::folderName).toList();
+        return standing.filter(s -> s.holdsWhole(names)).isPresent();
+    }
+
+    /** What another run may have written meanwhile is looked at again, now that none can. */
+    private int written(List<Path> files, Map<Path, Workings> made, Optional<Standing> before) {
+        Mistakes mistakes = new Mistakes();
+        Optional<Standing> standing = standing();
+        List<Path> changed =
+                files.stream()
+                        .filter(file -> !holds(standing, file) && !made.containsKey(file))
+                        .toList();
+        List<String> read = made.keySet().stream().map(workplace::folderName).toList();
+        standing.ifPresent(now -> before.ifPresent(then -> now.noteAsIn(then, read)));
+        Map<Path, Workings> all = new HashMap<>(made);
+        all.putAll(workedOut(changed, mistakes));
         Desk desk = workplace.desk(mistakes);
         if (!mistakes.isEmpty()) {
             return workplace.refuse(mistakes);
         }
-        write(made, standing, desk);
+        Map<String, Seal> left = new TreeMap<>(standing.map(Standing::projects).orElse(Map.of()));
+        all.keySet().forEach(file -> left.remove(workplace.folderName(file)));
+        List<Workings> inOrder = files.stream().filter(all::containsKey).map(all::get).toList();
+        write(inOrder, left, standing, desk);
         return Secondbolt.DONE;
     }
 
@@ -95,18 +137,19 @@ final class NotebookCommand implements Callable<Integer> {
         return standing.filter(s -> s.holds(workplace.folderName(file), folder)).isPresent();
     }
 
-    private List<Workings> workedOut(List<Path> files, Mistakes mistakes) {
+    private Map<Path, Workings> workedOut(List<Path> files, Mistakes mistakes) {
         Progress progress = new Progress(workplace.err(), quiet);
-        List<Workings> all = new ArrayList<>();
+        Map<Path, Workings> all = new HashMap<>();
         try (Workers workers = new Workers()) {
             List<Supplier<Worked>> begun =
                     files.stream().map(file -> workers.begin(() -> worked(file))).toList();
             workers.begin(NotebookCommand::readAhead);
             for (int i = 0; i < begun.size(); i++) {
-                progress.step("working out " + Workplace.name(files.get(i)), i + 1, begun.size());
+                Path file = files.get(i);
+                progress.step("working out " + Workplace.name(file), i + 1, begun.size());
                 Worked worked = begun.get(i).get();
                 mistakes.addAll(worked.mistakes());
-                worked.workings().ifPresent(all::add);
+                worked.workings().ifPresent(workings -> all.put(file, workings));
             }
         }
         return all;
@@ -126,9 +169,9 @@ final class NotebookCommand implements Callable<Integer> {
         return true;
     }
 
-    private void write(List<Workings> made, Optional<Standing> standing, Desk desk) {
+    private void write(
+            List<Workings> made, Map<String, Seal> left, Optional<Standing> standing, Desk desk) {
         Path folder = workplace.folder().resolve(out);
-        Map<String, Seal> left = standing.map(Standing::projects).orElse(Map.of());
         List<Kept> kept =
                 Kept.in(folder, made).stream()
                         .filter(
@@ -145,7 +188,14 @@ final class NotebookCommand implements Callable<Integer> {
             changes(workings, site, folder).forEach(line -> changes.add("  " + line));
             told.put(workings.folder(), FindingLines.of(workings));
         }
-        SiteWriter.Written written = SiteWriter.write(folder, site);
+        SortedSet<String> sealed = standing.map(Standing::sealed).orElseGet(TreeSet::new);
+        SiteWriter.Written written = SiteWriter.write(folder, site, sealed);
+        written.left()
+                .forEach(
+                        path ->
+                                workplace
+                                        .err()
+                                        .println(Workplace.name(out) + "/" + path + NOT_OURS));
         if (!Interrupt.isAsked()) {
             standing.ifPresent(s -> s.keep(told));
         }
@@ -153,7 +203,8 @@ final class NotebookCommand implements Callable<Integer> {
                 new Told(
                         made.size() + left.size(),
                         written.written().size(),
-                        written.unchanged() + standing.map(Standing::files).orElse(0),
+                        written.unchanged()
+                                + left.values().stream().mapToInt(s -> s.files().size()).sum(),
                         written.deleted().size());
         tell(done, changes, left, told);
     }

@@ -3,7 +3,6 @@ package secondbolt.app;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +14,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import secondbolt.disk.AtomicFile;
+import secondbolt.disk.BarredException.Bar;
+import secondbolt.disk.Home;
+import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
+import secondbolt.file.source.Place;
 import secondbolt.lay.pin.PlanText;
 import secondbolt.lay.plan.PlanFile;
 import secondbolt.measure.Plural;
@@ -58,8 +61,10 @@ final class PinCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "`" + Workplace.name(project) + "` holds several projects; name one");
         }
+        files.forEach(file -> checkPlan(file, mistakes));
         Optional<PinnedProject> pinned =
                 files.stream()
+                        .filter(file -> mistakes.isEmpty())
                         .findFirst()
                         .flatMap(file -> PinnedProject.of(workplace, file, anew, quiet, mistakes));
         if (pinned.isEmpty()) {
@@ -74,12 +79,25 @@ final class PinCommand implements Callable<Integer> {
         return mistakes.isEmpty() ? Secondbolt.DONE : workplace.refuse(mistakes);
     }
 
+    /** What is read may be a link to a file beside it; what is written may not. */
+    private void checkPlan(Path file, Mistakes mistakes) {
+        Path plan = file.resolveSibling(PlanFile.NAME);
+        Home.barAt(workplace.folder().resolve(plan))
+                .filter(bar -> bar == Bar.LINK)
+                .ifPresent(
+                        bar ->
+                                mistakes.add(
+                                        new Mistake(
+                                                Place.beginningOf(Workplace.name(plan)),
+                                                bar.words(),
+                                                "the plan itself, which is written here",
+                                                "")));
+    }
+
     private void write(Path plan, PlanText.Written written) {
         Path target = workplace.folder().resolve(plan).toAbsolutePath();
         try {
-            // Where a link stands, what it leads to is the plan.
-            Path file = Files.exists(target) ? target.toRealPath() : target;
-            new AtomicFile(file).write(written.text().getBytes(StandardCharsets.UTF_8));
+            AtomicFile.write(target, written.text().getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new UncheckedIOException(Workplace.name(plan) + " cannot be written", e);
         }

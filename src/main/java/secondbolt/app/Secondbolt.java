@@ -2,12 +2,14 @@ package secondbolt.app;
 
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.TypeConversionException;
 import secondbolt.app.run.Memory;
 import secondbolt.app.terminal.Terminal;
 import secondbolt.fault.Fault;
@@ -59,6 +61,7 @@ public final class Secondbolt implements Runnable {
         line.addSubcommand(new PinCommand(workplace));
         line.addSubcommand(new KeysCommand(workplace));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.registerConverter(Path.class, Secondbolt::path);
         line.setOut(workplace.out());
         line.setErr(workplace.err());
         line.setExecutionExceptionHandler((fault, command, parsed) -> tell(fault));
@@ -69,6 +72,21 @@ public final class Secondbolt implements Runnable {
             workplace.err().println(tooMuch(e));
             return REFUSED;
         }
+    }
+
+    private static Path path(String typed) {
+        try {
+            return Path.of(typed);
+        } catch (InvalidPathException e) {
+            throw new TypeConversionException(unspelt(e));
+        }
+    }
+
+    private static String unspelt(InvalidPathException e) {
+        return "`"
+                + e.getInput()
+                + "` has letters that cannot stand in a file's name with this machine's settings;"
+                + " run the program with LC_ALL=C.UTF-8";
     }
 
     /** Options alone are options of the default command. */
@@ -95,15 +113,19 @@ public final class Secondbolt implements Runnable {
                 + " Nothing of the last good notebook was lost.";
     }
 
+    private static String failed(Exception fault) {
+        return "a fault of the program, not of your file: it failed at "
+                + (fault instanceof Fault known ? String.join(", ", known.at()) : "this command")
+                + "; please report it with the project file.";
+    }
+
     private int tell(Exception fault) {
         String told =
                 fault instanceof UncheckedIOException
                         ? fault.getMessage()
-                        : "a fault of the program, not of your file: it failed at "
-                                + (fault instanceof Fault known
-                                        ? String.join(", ", known.at())
-                                        : "this command")
-                                + "; please report it with the project file.";
+                        : fault instanceof InvalidPathException invalid
+                                ? unspelt(invalid)
+                                : failed(fault);
         workplace.err().println("secondbolt: " + told);
         workplace.err().println("Nothing of the last good notebook was lost.");
         return REFUSED;

@@ -21,6 +21,7 @@ import secondbolt.measure.Plural;
 import secondbolt.notebook.PrintedSheet;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.paper.PaperChoice;
+import secondbolt.notebook.site.MadeMark;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Sheet;
 
@@ -123,9 +124,11 @@ final class SheetCommand implements Callable<Integer> {
 
     private void write(Workings workings, PrintedSheet sheet) {
         Path asked = out == null ? Path.of(sheet.file()) : out;
-        Path target = workplace.folder().resolve(asked).toAbsolutePath();
+        Path target =
+                workplace.target(
+                        asked, MadeMark::isOnSheet, "name the file of the sheet with --out");
         try {
-            new AtomicFile(target).write(sheet.pdf(workings.heading()));
+            AtomicFile.write(target, sheet.pdf(workings.heading()));
         } catch (IOException e) {
             throw new UncheckedIOException(Workplace.name(asked) + " cannot be written", e);
         }

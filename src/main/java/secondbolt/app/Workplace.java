@@ -4,19 +4,21 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import secondbolt.app.kept.LayFolder;
 import secondbolt.app.kept.Standing;
 import secondbolt.app.run.LayProgress;
 import secondbolt.app.run.Memory;
 import secondbolt.app.terminal.Terminal;
+import secondbolt.disk.BarredException.Bar;
+import secondbolt.disk.Home;
 import secondbolt.fault.Fault;
 import secondbolt.file.Form;
 import secondbolt.file.source.Mistake;
@@ -27,8 +29,9 @@ import secondbolt.lay.kept.LayDesk;
 import secondbolt.lay.plan.PlanFile;
 import secondbolt.measure.Plural;
 import secondbolt.notebook.paper.Desk;
+import secondbolt.notebook.site.SiteWriter;
 import secondbolt.project.Project;
-import secondbolt.project.ProjectReader;
+import secondbolt.project.ProjectFiles;
 import secondbolt.project.ProjectSection;
 import secondbolt.project.Topics;
 import secondbolt.project.Workings;
@@ -43,79 +46,31 @@ import secondbolt.project.Workshop;
  * @param err for mistakes and progress
  */
 record Workplace(Path folder, Terminal out, Terminal err) {
-    /** What file managers and editors make of its name: the other ending, a second, capitals. */
-    private static final Pattern NEARLY =
-            Pattern.compile("(?i)project\\.(yml|yaml|yaml\\.txt|yml\\.txt|txt)");
+    private static final long LARGEST_BYTES = 200_000_000;
 
     private static final String DESK_FILE = "local.yaml";
 
     /** The project files of a folder that holds one, or of folders that each hold one, by name. */
     List<Path> projectFiles(Path path, Mistakes mistakes) {
-        Path at = folder.resolve(path);
-        if (Files.isRegularFile(at)) {
-            return List.of(path);
-        }
-        if (Files.isRegularFile(at.resolve(ProjectReader.FILE))) {
-            return List.of(path.resolve(ProjectReader.FILE));
-        }
-        if (tellNearly(path, mistakes)) {
-            return List.of();
-        }
-        List<Path> found = new ArrayList<>();
-        boolean isNearly = false;
-        for (String name : folderNames(at)) {
-            isNearly |= tellNearly(path.resolve(name), mistakes);
-            if (Files.isRegularFile(at.resolve(name).resolve(ProjectReader.FILE))) {
-                found.add(path.resolve(name).resolve(ProjectReader.FILE));
-            }
-        }
-        if (found.isEmpty() && !isNearly) {
-            String right =
-                    "a folder with a " + ProjectReader.FILE + ", or a folder of such folders";
-            mistakes.add(
-                    new Mistake(
-                            Place.beginningOf(name(path)),
-                            Files.exists(at) ? "no project file" : "no such file or folder",
-                            right,
-                            ""));
-        }
-        return found;
+        return new ProjectFiles(folder).in(path, new TreeSet<>(), mistakes);
     }
 
-    /** Asks about a file that was meant to be the project file and is not named so. */
-    private boolean tellNearly(Path path, Mistakes mistakes) {
-        Path at = folder.resolve(path);
-        if (Files.isRegularFile(at.resolve(ProjectReader.FILE))) {
-            return false;
+    /**
+     * The same, and a folder of which there are pages is told if it has lost its project file.
+     *
+     * @param site where the pages are
+     */
+    List<Path> projectFiles(Path path, Path site, Mistakes mistakes) {
+        SortedSet<String> shown = new TreeSet<>();
+        for (String page : SiteWriter.pathsIn(folder.resolve(site))) {
+            shown.add(page.substring(0, Math.max(0, page.indexOf('/'))));
         }
-        List<String> nearly =
-                folderNames(at).stream().filter(n -> NEARLY.matcher(n).matches()).toList();
-        nearly.forEach(
-                name ->
-                        mistakes.add(
-                                new Mistake(
-                                        Place.beginningOf(name(path.resolve(name))),
-                                        "`" + name + "`, which is not read",
-                                        "the same file named `" + ProjectReader.FILE + "`",
-                                        "")));
-        return !nearly.isEmpty();
+        return new ProjectFiles(folder).in(path, shown, mistakes);
     }
 
     /** Whether a path names one project, not a folder of projects. */
     boolean isOneProject(Path path) {
-        Path at = folder.resolve(path);
-        return Files.isRegularFile(at) || Files.isRegularFile(at.resolve(ProjectReader.FILE));
-    }
-
-    private static List<String> folderNames(Path at) {
-        if (!Files.isDirectory(at)) {
-            return List.of();
-        }
-        try (Stream<Path> children = Files.list(at)) {
-            return children.map(child -> child.getFileName().toString()).sorted().toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(at + " cannot be listed", e);
-        }
+        return new ProjectFiles(folder).isOne(path);
     }
 
     /**
@@ -204,9 +159,74 @@ record Workplace(Path folder, Terminal out, Terminal err) {
     /** What lies on the maker's desk: {@code local.yaml} of the working folder, if there is one. */
     Desk desk(Mistakes mistakes) {
         Path file = folder.resolve(DESK_FILE);
-        return Files.exists(file)
+        return Home.isTaken(file)
                 ? DeskSection.read(file, DESK_FILE, mistakes).orElse(Desk.UNKNOWN)
                 : Desk.UNKNOWN;
+    }
+
+    /**
+     * Where a file that was asked for is to be written.
+     *
+     * @param ours whether a file that stands there may be replaced
+     * @throws UncheckedIOException with its name, if what stands there is no such file
+     */
+    Path target(Path asked, Predicate<byte[]> ours, String right) {
+        Path target = folder.resolve(asked).toAbsolutePath().normalize();
+        try {
+            if (target.getParent() == null || !Files.isDirectory(target.getParent())) {
+                throw refused(asked, "the folder it would lie in is not there", right);
+            }
+            Path home = folder.toAbsolutePath().normalize();
+            Optional<Bar> bar =
+                    target.startsWith(home) ? new Home(home).bar(target) : Home.barAt(target);
+            if (bar.isPresent()) {
+                throw refused(asked, bar.get().words(), right);
+            }
+            if (Home.isTaken(target)
+                    && !ours.test(new Home(target.getParent()).read(target, LARGEST_BYTES))) {
+                throw refused(asked, "not made by Secondbolt, so it is left alone", right);
+            }
+            return target;
+        } catch (IOException e) {
+            throw refused(asked, "a file that cannot be read", right);
+        }
+    }
+
+    private static UncheckedIOException refused(Path asked, String found, String right) {
+        String words = name(asked) + " cannot be written: " + found + "; " + right;
+        return new UncheckedIOException(words, new IOException(words));
+    }
+
+    /**
+     * The folder of a site.
+     *
+     * @param projects which are read; the site does not lie among them
+     * @throws UncheckedIOException with its name, if it cannot be one
+     */
+    Path site(Path out, Path projects) {
+        Path home = folder.toAbsolutePath().normalize();
+        Path site = folder.resolve(out).toAbsolutePath().normalize();
+        String right = "name another folder with --out";
+        if (site.getParent() == null) {
+            throw refused(out, "the whole disk", right);
+        }
+        if (Home.isTaken(site) && !Files.isDirectory(site)) {
+            Optional<Bar> bar = Home.barAt(site);
+            String found = bar.map(Bar::words).orElse("a file");
+            throw refused(out, found + " stands where the folder of the site belongs", right);
+        }
+        if (site.startsWith(home) && new Home(home).leadsOut(site)) {
+            throw refused(out, "a link that leads out of the working folder", right);
+        }
+        Path read = folder.resolve(projects).toAbsolutePath().normalize();
+        boolean isAmong =
+                ProjectFiles.isIn(site)
+                        || site.equals(read)
+                        || (site.startsWith(read) && !home.startsWith(read));
+        if (isAmong) {
+            throw refused(out, "it lies among the projects, which are only read", right);
+        }
+        return site;
     }
 
     /** Tells the first of the mistakes, and how many there are. */

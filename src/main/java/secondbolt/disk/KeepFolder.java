@@ -27,23 +27,33 @@ public record KeepFolder(Path folder, int most) {
     public Optional<String> read(String name) {
         Path file = folder.resolve(name);
         try {
-            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                            && Files.size(file) <= LARGEST_BYTES
-                    ? Optional.of(Files.readString(file))
-                    : Optional.empty();
+            return isLink() || Home.barAt(file).isPresent()
+                    ? Optional.empty()
+                    : Optional.of(text(file));
         } catch (IOException e) {
             return Optional.empty();
         }
     }
 
+    private String text(Path file) throws IOException {
+        return new String(new Home(folder).read(file, LARGEST_BYTES), StandardCharsets.UTF_8);
+    }
+
+    /** Whether the folder, or the one it lies in, is a link and so leads to someone else's. */
+    private boolean isLink() {
+        Path above = folder.getParent();
+        return Files.isSymbolicLink(folder) || (above != null && Files.isSymbolicLink(above));
+    }
+
     /** Keeps a text under a name, if that can be. */
     public void write(String name, String text) {
+        Path file = folder.resolve(name);
         try {
-            Files.createDirectories(folder);
-            if (Files.isSymbolicLink(folder) || Files.isSymbolicLink(folder.getParent())) {
+            if (isLink() || Home.barAt(file).isPresent()) {
                 return;
             }
-            new AtomicFile(folder.resolve(name)).write(text.getBytes(StandardCharsets.UTF_8));
+            Files.createDirectories(folder);
+            AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
             throwAway();
         } catch (IOException | UncheckedIOException e) {
             // What cannot be kept is worked out again; nothing depends on it.
@@ -53,7 +63,8 @@ public record KeepFolder(Path folder, int most) {
     private void throwAway() throws IOException {
         List<Path> all = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
-            files.forEach(all::add);
+            files.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
+                    .forEach(all::add);
         }
         if (all.size() > most) {
             all.sort(Comparator.comparing(KeepFolder::age));

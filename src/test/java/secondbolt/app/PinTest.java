@@ -166,15 +166,20 @@ class PinTest {
         }
     }
 
-    /** Where a link stands, what it leads to is the plan, and the link stays. */
+    /** A link to a plan in the folder is read; nothing is written through one. */
     @Test
-    void aPlanThatIsALinkIsWrittenWhereItLeads() throws IOException {
-        Path real = folder.resolve("elsewhere.yaml");
+    void aPlanThatIsALinkIsReadAndNotPinned() throws IOException {
+        Path real = plan.resolveSibling("mine.yaml");
         Files.writeString(real, "units: cm\npieces: []\n");
         Files.createSymbolicLink(plan, real);
-        assertEquals(0, desktop.run("pin", "projects/kissen"));
+        assertEquals(0, desktop.run("check", "projects/kissen"), desktop.err());
+        assertEquals(1, desktop.run("pin", "projects/kissen"));
+        assertEquals(
+                "projects/kissen/plan.yaml:1:1: mistake: found a link; right would be the plan itself,"
+                        + " which is written here\n1 mistake\n",
+                desktop.err());
         assertTrue(Files.isSymbolicLink(plan));
-        assertTrue(Files.readString(real).contains("piece: Vorderseite"));
+        assertEquals("units: cm\npieces: []\n", Files.readString(real));
     }
 
     @Test

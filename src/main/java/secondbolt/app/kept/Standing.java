@@ -1,8 +1,9 @@
 package secondbolt.app.kept;
 
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import secondbolt.disk.Home;
 import secondbolt.notebook.site.Seal;
 import secondbolt.notebook.site.Seals;
 import secondbolt.notebook.site.SiteWriter;
@@ -21,6 +23,8 @@ import secondbolt.notebook.site.SiteWriter;
 public final class Standing {
     /** The seal of what is not of one project: the front page, the reference, the look. */
     private static final String WHOLE = "";
+
+    private static final long LARGEST_BYTES = 1_000_000;
 
     private final Path site;
     private final Seals seals;
@@ -51,11 +55,23 @@ public final class Standing {
 
     private static String deskMark(Path desk) {
         try {
-            return Files.exists(desk) ? Seals.hash(Files.readString(desk)) : "none";
+            return Home.isTaken(desk)
+                    ? Seals.hash(new String(read(desk), StandardCharsets.UTF_8))
+                    : "none";
         } catch (IOException e) {
             // What cannot be read here is told where the desk is read.
             return "unknown";
         }
+    }
+
+    private static byte[] read(Path desk) throws IOException {
+        Path file = desk.toAbsolutePath();
+        return new Home(file.getParent()).read(file, LARGEST_BYTES);
+    }
+
+    /** The paths of the files that the last run made, whatever became of them since. */
+    public SortedSet<String> sealed() {
+        return seals.files();
     }
 
     /**
@@ -78,9 +94,27 @@ public final class Standing {
         return seal.isPresent();
     }
 
+    /**
+     * Of projects that were made already, notes what they were made from then; what was saved since
+     * is made the next time.
+     *
+     * @param before the state in which they were read
+     * @param made the names of their folders
+     */
+    public void noteAsIn(Standing before, Collection<String> made) {
+        for (String name : made) {
+            sources.remove(name);
+            Map<String, String> from = before.sources.get(name);
+            if (from != null) {
+                sources.put(name, from);
+            }
+        }
+    }
+
     /** Whether everything stands, if these are all projects. */
     public boolean holdsWhole(List<String> projects) {
-        return standing.keySet().equals(new TreeSet<>(projects))
+        return !SiteWriter.isUnfinished(site)
+                && standing.keySet().equals(new TreeSet<>(projects))
                 && seals.unbroken(WHOLE, whole(standing), rest(standing.keySet())).isPresent();
     }
 

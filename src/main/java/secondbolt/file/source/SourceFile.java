@@ -5,14 +5,15 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import secondbolt.disk.BarredException;
+import secondbolt.disk.BarredException.Bar;
+import secondbolt.disk.Home;
 
 /**
  * A maker's file as text.
@@ -27,6 +28,7 @@ public record SourceFile(String name, String text, List<String> lines, Optional<
     private static final long LARGEST_BYTES = 1_000_000;
 
     private static final String RIGHT = "plain text: a project file in YAML, a drawing in SVG";
+    private static final String NO_SIBLING = "which is no file beside the project";
 
     private static final Pattern LINE_END = Pattern.compile("\r\n|\n|\r");
 
@@ -51,57 +53,79 @@ public record SourceFile(String name, String text, List<String> lines, Optional<
             return Optional.empty();
         }
         Path home = folder.get().toAbsolutePath().normalize();
-        Path path;
         try {
-            path = home.resolve(relative).normalize();
-        } catch (InvalidPathException e) {
-            path = home;
+            Path path = home.resolve(relative).normalize();
+            if (!path.startsWith(home)) {
+                throw new NoSuchFileException(relative);
+            }
+            byte[] bytes = new Home(home).read(path, LARGEST_BYTES);
+            return decode(besideName(relative), bytes, mistakes).map(f -> f.in(path));
+        } catch (BarredException e) {
+            boolean isMissing = e.bar() == Bar.MISSING;
+            return noSibling(
+                    "`" + relative + "`, " + (isMissing ? NO_SIBLING : "which is " + words(e)),
+                    place,
+                    mistakes);
+        } catch (IOException | InvalidPathException e) {
+            return noSibling("`" + relative + "`, " + NO_SIBLING, place, mistakes);
         }
-        if (!path.startsWith(home) || !Files.isRegularFile(path)) {
-            mistakes.add(
-                    mistake(
-                            place,
-                            "`" + relative + "`, which is no file beside the project",
-                            "the path of a file in the project's folder, such as"
-                                    + " pieces/pocket.svg"));
-            return Optional.empty();
-        }
-        int slash = name.lastIndexOf('/');
-        return read(path, name.substring(0, slash + 1) + relative, mistakes);
     }
 
-    /** Reads a file of this name beside this one, if there is one, be it a link to one. */
+    private Optional<SourceFile> noSibling(String found, Place place, Mistakes mistakes) {
+        mistakes.add(
+                mistake(
+                        place,
+                        found,
+                        "the path of a file in the project's folder, such as pieces/pocket.svg"));
+        return Optional.empty();
+    }
+
+    private String besideName(String other) {
+        return name.substring(0, name.lastIndexOf('/') + 1) + other;
+    }
+
+    private SourceFile in(Path path) {
+        return new SourceFile(name, text, lines, Optional.of(path.toAbsolutePath().getParent()));
+    }
+
+    /** Reads a file of this name beside this one, if there is one or something else of its name. */
     public Optional<SourceFile> beside(String other, Mistakes mistakes) {
-        int slash = name.lastIndexOf('/');
         return folder.map(home -> home.resolve(other))
-                .filter(path -> Files.exists(path, LinkOption.NOFOLLOW_LINKS))
-                .flatMap(path -> read(path, name.substring(0, slash + 1) + other, mistakes));
+                .filter(Home::isTaken)
+                .flatMap(path -> read(path, besideName(other), mistakes));
     }
 
     /**
-     * Reads a file.
+     * Reads a file. No link is followed out of the folder it lies in.
      *
      * @param path where it lies
      * @param name the file as messages shall name it
      * @param mistakes told what keeps it from being read
      */
     public static Optional<SourceFile> read(Path path, String name, Mistakes mistakes) {
+        Path file = path.toAbsolutePath();
         try {
-            if (Files.isDirectory(path)) {
-                return refused(mistakes, name, "a folder", "a project file (YAML)");
-            }
-            if (Files.size(path) > LARGEST_BYTES) {
-                return refused(
-                        mistakes, name, "a file of more than 1 MB", "a project file of some pages");
-            }
-            Path folder = path.toAbsolutePath().getParent();
-            return decode(name, Files.readAllBytes(path), mistakes)
-                    .map(f -> new SourceFile(f.name, f.text, f.lines, Optional.of(folder)));
-        } catch (NoSuchFileException e) {
-            return refused(mistakes, name, "no such file", "the path of a project file");
+            byte[] bytes = new Home(file.getParent()).read(file, LARGEST_BYTES);
+            return decode(name, bytes, mistakes).map(f -> f.in(file));
+        } catch (BarredException e) {
+            return refused(mistakes, name, words(e), right(e.bar()));
         } catch (IOException e) {
-            return refused(mistakes, name, "a file that cannot be read", "one you may read");
+            return refused(mistakes, name, Bar.CLOSED.words(), right(Bar.CLOSED));
         }
+    }
+
+    private static String words(BarredException e) {
+        return e.bar() == Bar.LARGE ? "a file of more than 1 MB" : e.bar().words();
+    }
+
+    private static String right(Bar bar) {
+        return switch (bar) {
+            case MISSING -> "the path of a project file";
+            case FOLDER, DEVICE -> "a project file (YAML)";
+            case LARGE -> "a project file of some pages";
+            case LINK, BROKEN_LINK, LEADS_OUT -> "the file itself, in the project's folder";
+            case CLOSED -> "one you may read";
+        };
     }
 
     private static Optional<SourceFile> decode(String name, byte[] bytes, Mistakes mistakes) {

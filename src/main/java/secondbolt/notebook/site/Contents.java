@@ -12,7 +12,8 @@ import secondbolt.file.json.JsonReader;
 
 /**
  * The list of all files a run made, kept in the site, so that the next run knows which files are
- * its own. What is not on it was made by someone else and is never touched.
+ * its own. What is not on it was made by someone else and is never touched; what is on it is
+ * touched only if it looks like a file of this program, too.
  */
 public final class Contents {
     /** Where it lies in the site. */
@@ -59,11 +60,20 @@ public final class Contents {
     static SortedSet<String> paths(String text) {
         SortedSet<String> paths = new TreeSet<>();
         JsonReader.readObject(text)
-                .filter(object -> object.get(VERSION) instanceof String)
+                .filter(Contents::isVersioned)
                 .map(object -> object.get(FILES))
                 .ifPresent(files -> paths.addAll(texts(files)));
         paths.removeIf(path -> !SiteFile.isSafe(path));
         return paths;
+    }
+
+    /** Whether a text is an object of JSON that this program wrote, in whatever version. */
+    static boolean isVersioned(String text) {
+        return JsonReader.readObject(text).filter(Contents::isVersioned).isPresent();
+    }
+
+    private static boolean isVersioned(Map<String, Object> object) {
+        return object.get(VERSION) instanceof String;
     }
 
     private static List<String> texts(Object files) {

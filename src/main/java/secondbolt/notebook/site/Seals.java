@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import secondbolt.disk.KeepFolder;
 import secondbolt.file.json.Json;
@@ -126,6 +127,13 @@ public final class Seals {
             // What cannot be read here is told where the project is read.
             return Optional.empty();
         }
+    }
+
+    /** The paths of all files that the last run made. */
+    public SortedSet<String> files() {
+        SortedSet<String> files = new TreeSet<>();
+        seals.values().forEach(seal -> files.addAll(seal.files().keySet()));
+        return files;
     }
 
     /** The hash of one text. */

@@ -3,9 +3,6 @@ package secondbolt.notebook.site;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryNotEmptyException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
@@ -19,6 +16,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import secondbolt.disk.AtomicFile;
+import secondbolt.disk.Home;
 
 /**
  * Puts a site into a folder. Only files whose bytes changed are written; each is first written in
@@ -38,27 +36,41 @@ public final class SiteWriter {
      *
      * @param written the paths of files written, in that order
      * @param deleted the paths of files deleted
+     * @param left the paths of files that stay, although the list of an earlier run names them and
+     *     this one does not make them, since the program did not make them
      * @param unchanged how many files were right already
      */
-    public record Written(List<String> written, List<String> deleted, int unchanged) {
+    public record Written(
+            List<String> written, List<String> deleted, List<String> left, int unchanged) {
         /** Copies the lists. */
         public Written {
             written = List.copyOf(written);
             deleted = List.copyOf(deleted);
+            left = List.copyOf(left);
         }
     }
 
     private final Path root;
+    private final SiteFolder folder;
+    private final Set<String> sealed;
     private final List<SiteFile> files;
     private final SortedSet<String> own;
     private final List<Path> parts = new ArrayList<>();
     private final List<Path> newFolders = new ArrayList<>();
+    private boolean isJournalWritten;
     private boolean isJournalNeeded;
 
-    private SiteWriter(Path root, List<SiteFile> files) {
+    private SiteWriter(Path root, List<SiteFile> files, Set<String> sealed) {
         this.root = root;
+        this.folder = new SiteFolder(root);
+        this.sealed = Set.copyOf(sealed);
         this.files = files;
         this.own = new TreeSet<>();
+    }
+
+    /** Writes a site of which nothing is known but what stands in it. */
+    public static Written write(Path out, List<SiteFile> files) {
+        return write(out, files, Set.of());
     }
 
     /**
@@ -67,39 +79,49 @@ public final class SiteWriter {
      * @param out its folder; made if it is not there
      * @param files in the order in which they are put in place, so that a page stands behind what
      *     it links to; the last is the list of {@link Contents}
+     * @param sealed the paths of files that the last run from this working folder made, whatever
+     *     became of them since
      * @throws UncheckedIOException with the path, if the machine refuses or a file of someone else
      *     is in the way; every file of the old site is then whole
      * @throws IllegalArgumentException if two files share a path or the list of contents is missing
      */
-    public static Written write(Path out, List<SiteFile> files) {
+    public static Written write(Path out, List<SiteFile> files, Set<String> sealed) {
         check(files);
         Path folder = out.toAbsolutePath().normalize();
-        SiteWriter writer = new SiteWriter(folder, files);
+        SiteWriter writer = new SiteWriter(folder, files, sealed);
         try {
             return writer.write();
         } catch (IOException e) {
-            throw new UncheckedIOException(words(e, folder), e);
+            throw new UncheckedIOException(SiteFolder.words(e, folder), e);
         } catch (InvalidPathException e) {
-            String words = e.getInput() + ": a name that this machine cannot give a file";
+            String words = SiteFolder.words(e);
             throw new UncheckedIOException(words, new IOException(words, e));
         }
     }
 
     /** The text of a file of the site as it now stands, if it is there. */
     public static Optional<String> textIn(Path out, String path) {
-        Path file = out.resolve(path);
+        Path root = out.toAbsolutePath().normalize();
         try {
-            return SiteFile.isSafe(path) && Files.isRegularFile(file)
-                    ? Optional.of(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
-                    : Optional.empty();
+            return new SiteFolder(root).text(path);
         } catch (IOException e) {
-            throw new UncheckedIOException(words(e, file), e);
+            throw new UncheckedIOException(SiteFolder.words(e, root), e);
         }
     }
 
     /** The paths of all files that earlier runs made and left in the site. */
     public static SortedSet<String> pathsIn(Path out) {
-        return Contents.paths(textIn(out, Contents.PATH).orElse(""));
+        Path root = out.toAbsolutePath().normalize();
+        try {
+            return new SiteFolder(root).listed();
+        } catch (IOException e) {
+            throw new UncheckedIOException(SiteFolder.words(e, root), e);
+        }
+    }
+
+    /** Whether a run that was killed left its journal. */
+    public static boolean isUnfinished(Path out) {
+        return Home.isTaken(out.resolve(JOURNAL));
     }
 
     private static void check(List<SiteFile> files) {
@@ -114,21 +136,12 @@ public final class SiteWriter {
         }
     }
 
-    /** The message of an exception of files is often the bare path; this says what it is about. */
-    private static String words(IOException e, Path at) {
-        if (e instanceof FileSystemException refused) {
-            String where = refused.getFile() == null ? at.toString() : refused.getFile();
-            String why = refused.getReason();
-            return where + ": " + (why == null ? e.getClass().getSimpleName() : why);
-        }
-        return at + ": " + e.getMessage();
-    }
-
     private Written write() throws IOException {
         try {
             makeFolder(root);
-            own.addAll(Contents.paths(textIn(root, Contents.PATH).orElse("")));
-            Optional<String> journal = textIn(root, JOURNAL);
+            folder.refuseWhatIsInTheWay(root.resolve(JOURNAL));
+            own.addAll(folder.listed());
+            Optional<String> journal = folder.text(JOURNAL);
             isJournalNeeded = journal.isPresent();
             own.addAll(Contents.paths(journal.orElse("")));
             removeLeftovers();
@@ -139,10 +152,11 @@ public final class SiteWriter {
                 writeParts(changed);
             }
             moveIntoPlace(changed);
-            List<String> deleted = delete(stale);
+            List<String> left = new ArrayList<>();
+            List<String> deleted = delete(stale, left);
             Files.deleteIfExists(root.resolve(JOURNAL));
             List<String> written = changed.stream().map(SiteFile::path).toList();
-            return new Written(written, deleted, files.size() - changed.size());
+            return new Written(written, deleted, left, files.size() - changed.size());
         } catch (IOException | RuntimeException e) {
             undo(e);
             throw e;
@@ -152,52 +166,35 @@ public final class SiteWriter {
     /** A killed run leaves temporaries of listed files only, for its journal was written first. */
     private void removeLeftovers() throws IOException {
         for (String path : own) {
-            Path part = part(root.resolve(path));
-            if (isInside(part)) {
-                Files.deleteIfExists(part);
+            if (!folder.isBehindLink(root.resolve(path))) {
+                new AtomicFile(root.resolve(path)).deleteLeftover();
             }
         }
-        Files.deleteIfExists(part(root.resolve(JOURNAL)));
+        new AtomicFile(root.resolve(JOURNAL)).deleteLeftover();
     }
 
     private List<SiteFile> changed() throws IOException {
         List<SiteFile> changed = new ArrayList<>();
         for (SiteFile file : files) {
-            Path target = root.resolve(file.path());
-            refuseWhatIsInTheWay(target);
-            if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-                changed.add(file);
-            } else if (!Files.isRegularFile(target) || !file.holds(Files.readAllBytes(target))) {
-                refuseSomeoneElses(file, target);
+            folder.refuseWhatIsInTheWay(root.resolve(file.path()));
+            Optional<byte[]> stands = folder.bytes(file.path());
+            if (stands.isEmpty() || !file.holds(stands.get())) {
+                if (stands.isPresent() && !isOurs(file.path(), stands.get())) {
+                    throw SiteFolder.someoneElses(root.resolve(file.path()));
+                }
                 changed.add(file);
             }
         }
         return changed;
     }
 
-    private void refuseWhatIsInTheWay(Path target) throws IOException {
-        if (Files.isDirectory(target)) {
-            throw refused(target, "a folder stands where a file of the site belongs");
+    /** Whether a file that stands where one is made may be replaced. */
+    private boolean isOurs(String path, byte[] stands) throws IOException {
+        if (path.equals(Contents.PATH)) {
+            return folder.isContentsOurs();
         }
-        for (Path up = target.getParent(); !up.equals(root); up = up.getParent()) {
-            if (Files.exists(up) && !Files.isDirectory(up)) {
-                throw refused(up, "a file stands where a folder of the site belongs");
-            }
-        }
-        if (!isInside(target)) {
-            throw refused(target.getParent(), "a link that leads out of the site's folder");
-        }
-    }
-
-    private void refuseSomeoneElses(SiteFile file, Path target) throws IOException {
-        if (!own.contains(file.path())) {
-            throw refused(
-                    target, "not made by Secondbolt, so it is left alone; move it away first");
-        }
-    }
-
-    private static FileSystemException refused(Path path, String reason) {
-        return new FileAlreadyExistsException(path.toString(), null, reason);
+        boolean isKnown = own.contains(path) && (sealed.contains(path) || stands.length == 0);
+        return isKnown || MadeMark.isOn(path, stands);
     }
 
     private SortedSet<String> stale() {
@@ -214,6 +211,7 @@ public final class SiteWriter {
         writePart(journal, Contents.write("", all).getBytes(StandardCharsets.UTF_8));
         new AtomicFile(journal).awaitDisk();
         move(journal);
+        isJournalWritten = true;
     }
 
     private void writeParts(List<SiteFile> changed) throws IOException {
@@ -230,6 +228,9 @@ public final class SiteWriter {
 
     private void writePart(Path target, byte[] content) throws IOException {
         Path part = part(target);
+        if (Home.isTaken(part)) {
+            throw SiteFolder.someoneElses(part);
+        }
         parts.add(part);
         new AtomicFile(target).stage(content);
     }
@@ -248,43 +249,35 @@ public final class SiteWriter {
         parts.remove(part(target));
     }
 
-    private List<String> delete(SortedSet<String> stale) throws IOException {
+    private List<String> delete(SortedSet<String> stale, List<String> left) throws IOException {
         List<String> deleted = new ArrayList<>();
         for (String path : stale) {
             Path file = root.resolve(path);
-            boolean isOurs = isInside(file) && !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS);
-            if (isOurs && Files.deleteIfExists(file)) {
+            if (folder.isMarked(path)) {
+                Files.deleteIfExists(file);
                 deleted.add(path);
-                removeEmptyFolders(file.getParent());
+                folder.removeEmptyFolders(file.getParent());
+            } else if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+                left.add(path);
             }
         }
         return deleted;
     }
 
-    private void removeEmptyFolders(Path folder) throws IOException {
-        for (Path up = folder; !up.equals(root); up = up.getParent()) {
-            try {
-                Files.delete(up);
-            } catch (DirectoryNotEmptyException e) {
-                return;
-            }
+    private void makeFolder(Path made) throws IOException {
+        if (Files.exists(made) && !Files.isDirectory(made)) {
+            throw SiteFolder.refused(made, "a file stands where the folder of the site belongs");
         }
-    }
-
-    private void makeFolder(Path folder) throws IOException {
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw refused(folder, "a file stands where the folder of the site belongs");
-        }
-        for (Path up = folder; up != null && !Files.exists(up); up = up.getParent()) {
+        for (Path up = made; up != null && !Files.exists(up); up = up.getParent()) {
             newFolders.add(up);
         }
-        Files.createDirectories(folder);
+        Files.createDirectories(made);
     }
 
     /** What cannot be undone is told with the failure itself; the next run clears it away. */
     private void undo(Exception failure) {
         List<Path> leftovers = new ArrayList<>(parts);
-        if (!isJournalNeeded) {
+        if (isJournalWritten && !isJournalNeeded) {
             leftovers.add(root.resolve(JOURNAL));
         }
         newFolders.sort(Comparator.comparingInt(Path::getNameCount).reversed());
@@ -300,14 +293,5 @@ public final class SiteWriter {
 
     private static Path part(Path target) {
         return new AtomicFile(target).part();
-    }
-
-    /** Whether a file, or the nearest folder above it that exists, lies in the site's folder. */
-    private boolean isInside(Path file) throws IOException {
-        Path up = file.getParent();
-        while (!Files.exists(up)) {
-            up = up.getParent();
-        }
-        return up.toRealPath().startsWith(root.toRealPath());
     }
 }

@@ -36,6 +36,11 @@ class SiteWriterTest {
         return files;
     }
 
+    /** A page that bears the program's mark. */
+    private static String page(String words) {
+        return words + "<footer>\n<p>Made by Secondbolt 1</p>\n</footer>\n</body>\n</html>\n";
+    }
+
     private Path out() {
         return folder.resolve("site");
     }
@@ -54,20 +59,21 @@ class SiteWriterTest {
 
     @Test
     void writesOnlyWhatChanged() throws IOException {
-        SiteWriter.write(out(), site("p/index.html", "one", "index.html", "front"));
+        SiteWriter.write(out(), site("p/index.html", page("one"), "index.html", page("front")));
         FileTime long_ago = FileTime.fromMillis(0);
         Files.setLastModifiedTime(out().resolve("index.html"), long_ago);
         SiteWriter.Written written =
-                SiteWriter.write(out(), site("p/index.html", "two", "index.html", "front"));
+                SiteWriter.write(
+                        out(), site("p/index.html", page("two"), "index.html", page("front")));
         assertEquals(List.of("p/index.html"), written.written());
         assertEquals(2, written.unchanged());
         assertEquals(long_ago, Files.getLastModifiedTime(out().resolve("index.html")));
-        assertEquals("two", SiteWriter.textIn(out(), "p/index.html").orElseThrow());
+        assertEquals(page("two"), SiteWriter.textIn(out(), "p/index.html").orElseThrow());
     }
 
     @Test
     void leavesNothingBehindButTheSite() throws IOException {
-        SiteWriter.write(out(), site("p/index.html", "one"));
+        SiteWriter.write(out(), site("p/index.html", page("one")));
         assertEquals(
                 List.of("", "contents.json", "p", "p/index.html"),
                 List.copyOf(tree(out()).keySet()));
@@ -75,10 +81,12 @@ class SiteWriterTest {
 
     @Test
     void deletesWhatIsNoLongerMadeAndNothingElse() throws IOException {
-        SiteWriter.write(out(), site("a/one.pdf", "1", "b/two.pdf", "2", "index.html", "i"));
+        SiteWriter.write(
+                out(),
+                site("a/index.html", page("1"), "b/index.html", page("2"), "index.html", "i"));
         Files.writeString(out().resolve("a/hers.txt"), "hers");
         SiteWriter.Written written = SiteWriter.write(out(), site("index.html", "i"));
-        assertEquals(List.of("a/one.pdf", "b/two.pdf"), written.deleted());
+        assertEquals(List.of("a/index.html", "b/index.html"), written.deleted());
         assertEquals(
                 List.of("", "a", "a/hers.txt", "contents.json", "index.html"),
                 List.copyOf(tree(out()).keySet()));
@@ -131,7 +139,7 @@ class SiteWriterTest {
 
     @Test
     void leavesTheOldSiteAsItWasWhenTheDiskFailsHalfWay() throws IOException {
-        SiteWriter.write(out(), site("p/index.html", "old", "index.html", "old"));
+        SiteWriter.write(out(), site("p/index.html", page("old"), "index.html", page("old")));
         Map<String, String> before = tree(out());
         UncheckedIOException e =
                 assertThrows(
@@ -141,7 +149,7 @@ class SiteWriterTest {
                                         out(),
                                         site(
                                                 "p/index.html",
-                                                "new",
+                                                page("new"),
                                                 "q/deep/index.html",
                                                 "new",
                                                 "r/" + LONGEST_NAME,
@@ -190,17 +198,17 @@ class SiteWriterTest {
 
     @Test
     void clearsAwayWhatAKilledRunLeft() throws IOException {
-        SiteWriter.write(out(), site("index.html", "old"));
+        SiteWriter.write(out(), site("index.html", page("old")));
         // As after a kill between the first and the second move: one new page, one temporary.
         Files.createDirectories(out().resolve("gone"));
-        Files.writeString(out().resolve("gone/index.html"), "new");
+        Files.writeString(out().resolve("gone/index.html"), page("new"));
         Files.writeString(out().resolve("gone/sheet.pdf" + AtomicFile.PART), "half");
         Files.writeString(
                 out().resolve(SiteWriter.JOURNAL),
                 Contents.write("", List.of("gone/index.html", "gone/sheet.pdf", "index.html")));
-        SiteWriter.write(out(), site("index.html", "newest"));
+        SiteWriter.write(out(), site("index.html", page("newest")));
         assertEquals(List.of("", "contents.json", "index.html"), List.copyOf(tree(out()).keySet()));
-        assertEquals("newest", SiteWriter.textIn(out(), "index.html").orElseThrow());
+        assertEquals(page("newest"), SiteWriter.textIn(out(), "index.html").orElseThrow());
     }
 
     @Test
