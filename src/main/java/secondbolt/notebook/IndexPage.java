@@ -41,7 +41,7 @@ public record IndexPage(String version, List<ProjectView> projects) {
                             page.sheets().stream().mapToInt(ProjectPage.SheetView::pages).sum()));
         }
         if (!kept.isEmpty()) {
-            kept.forEach(one -> views.add(one.shown()));
+            kept.stream().filter(Kept::hasPage).forEach(one -> views.add(one.shown()));
             views.sort(Comparator.comparing(ProjectView::folder));
         }
         return new IndexPage(version, views);

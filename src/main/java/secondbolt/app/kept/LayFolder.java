@@ -15,8 +15,8 @@ import secondbolt.notebook.site.Seals;
  * memory. The folder can be deleted at any time; where it cannot be read or written, the lays are
  * searched again. Of too many, those not looked at for longest are thrown away.
  *
- * <p>Beside each lay, in {@code .secondbolt/marks}, stands what its file system knows its file by. A
- * file that came with a download, was copied or was changed is another one, and is not read: what
+ * <p>Beside each lay, in {@code .secondbolt/marks}, stands what its file system knows its file by.
+ * A file that came with a download, was copied or was changed is another one, and is not read: what
  * is given back is what this program wrote here, and so a run never comes to a worse lay than
  * without the folder. Who can change files behind the file system's back can change the pages too.
  *

@@ -114,8 +114,7 @@ public final class RemnantCache {
 
     /** Nothing if the text is not whole. */
     private static Optional<Box> read(String text) {
-        List<String> words =
-                text.length() > LONGEST ? List.of() : List.of(text.split("[ \n]", -1));
+        List<String> words = text.length() > LONGEST ? List.of() : List.of(text.split("[ \n]", -1));
         if (words.size() != 6 || !words.get(4).equals(END)) {
             return Optional.empty();
         }

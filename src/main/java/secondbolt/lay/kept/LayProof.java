@@ -95,8 +95,7 @@ final class LayProof {
     }
 
     private boolean areClear(Lying one, Lying other) {
-        if (one.container() != other.container()
-                || !one.box().grown(gapMm).overlaps(other.box())) {
+        if (one.container() != other.container() || !one.box().grown(gapMm).overlaps(other.box())) {
             return true;
         }
         double apartMm = one.region().distanceMm(other.region());

@@ -48,8 +48,8 @@ public final class FileMark {
      * What a file's file system knows it by, and when that changed it last; no text, written to the
      * file or beside it by somebody else, can say it beforehand.
      *
-     * <p>Where a file system tells neither a number nor when a file was changed, it is when the file
-     * was made and written, which someone who unpacks it may set.
+     * <p>Where a file system tells neither a number nor when a file was changed, it is when the
+     * file was made and written, which someone who unpacks it may set.
      *
      * @return nothing if it is no file of its own or cannot be read
      */

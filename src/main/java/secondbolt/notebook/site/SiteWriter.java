@@ -33,6 +33,8 @@ public final class SiteWriter {
     /** Lists what a run is about to write; it lies in the site only while one is at work. */
     static final String JOURNAL = ".unfinished.json";
 
+    private static final long LARGEST_TEXT_BYTES = 50_000_000;
+
     /**
      * What a run did.
      *
@@ -85,11 +87,13 @@ public final class SiteWriter {
         }
     }
 
-    /** The text of a file of the site as it now stands, if it is there. */
+    /** The text of a file of the site as it now stands, if it is there and not absurdly large. */
     public static Optional<String> textIn(Path out, String path) {
         Path file = out.resolve(path);
         try {
-            return SiteFile.isSafe(path) && Files.isRegularFile(file)
+            return SiteFile.isSafe(path)
+                            && Files.isRegularFile(file)
+                            && Files.size(file) <= LARGEST_TEXT_BYTES
                     ? Optional.of(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
                     : Optional.empty();
         } catch (IOException e) {
