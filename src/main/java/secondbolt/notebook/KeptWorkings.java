@@ -45,7 +45,8 @@ record KeptWorkings(Map<String, Object> all) {
             return Math.abs(number.doubleValue()) <= LARGEST;
         }
         return !(value instanceof String text)
-                || text.length() <= LONGEST_TEXT && text.chars().noneMatch(KeptWorkings::isUnseen);
+                || (text.length() <= LONGEST_TEXT
+                        && text.chars().noneMatch(KeptWorkings::isUnseen));
     }
 
     private static boolean arePlain(Collection<?> values) {
@@ -63,17 +64,17 @@ record KeptWorkings(Map<String, Object> all) {
 
     private static boolean isLineOrNothing(Object value) {
         return value == null
-                || value instanceof String text
+                || (value instanceof String text
                         && text.length() <= LONGEST_LINE
-                        && text.indexOf('\n') < 0;
+                        && text.indexOf('\n') < 0);
     }
 
     private boolean areSheets() {
         Object sheets = all.get(SHEETS);
         return sheets == null
-                || sheets instanceof List<?> list
+                || (sheets instanceof List<?> list
                         && list.size() <= MOST_SHEETS
-                        && list.stream().allMatch(KeptWorkings::isSheet);
+                        && list.stream().allMatch(KeptWorkings::isSheet));
     }
 
     private static boolean isSheet(Object value) {
