@@ -10,7 +10,6 @@ import secondbolt.figure.Differences;
 import secondbolt.figure.FigureWords;
 import secondbolt.figure.Figures;
 import secondbolt.figure.ReadFigures;
-import secondbolt.file.json.JsonReader;
 import secondbolt.measure.Tape;
 
 /**
@@ -21,6 +20,8 @@ public final class Changes {
     /** More would not be read; the sheets' codes stand above them in any case. */
     private static final int MOST_VALUES = 30;
 
+    private static final int LONGEST_LINE = 2_000;
+
     private static final String ARROW = " -> ";
     private static final String SHEETS = "sheets";
 
@@ -29,26 +30,36 @@ public final class Changes {
     /**
      * One line for each change, sheets first; none if nothing changed or nothing was made before.
      *
-     * @param before the text that the last run wrote, if there was one
+     * @param before the text that the last run wrote, if there was one; anyone may have changed it
      * @param now the text that this run writes
-     * @throws IllegalArgumentException if there was one and the new text is not a {@code
-     *     workings.json}
      */
     public static List<String> between(Optional<String> before, String now) {
         if (before.isEmpty() || before.get().equals(now)) {
             return List.of();
         }
-        Map<String, Object> after =
-                JsonReader.readObject(now)
-                        .orElseThrow(() -> new IllegalArgumentException("not JSON: " + now));
-        Optional<Map<String, Object>> old = JsonReader.readObject(before.get());
+        Optional<KeptWorkings> old = KeptWorkings.read(before.get());
         if (old.isEmpty()) {
             return List.of(
                     "the last " + Notebook.WORKINGS + " cannot be read, so nothing was compared");
         }
-        List<String> lines = new ArrayList<>(sheets(codes(old.get()), codes(after)));
-        lines.addAll(values(figures(old.get()), figures(after), tape(after)));
-        return List.copyOf(lines);
+        Optional<KeptWorkings> after = KeptWorkings.read(now);
+        if (after.isEmpty()) {
+            return List.of(
+                    "the new " + Notebook.WORKINGS + " is too large, so nothing was compared");
+        }
+        List<String> lines = new ArrayList<>(sheets(codes(old.get()), codes(after.get())));
+        Figures is = figures(after.get().all());
+        lines.addAll(values(figures(old.get().all()), is, tape(after.get().all())));
+        return lines.stream().map(Changes::line).toList();
+    }
+
+    /** A text of several lines is told in one, of bounded length. */
+    private static String line(String text) {
+        String line = text.replaceAll("[\\n\\t]+", " ");
+        int letters = line.codePointCount(0, line.length());
+        return letters <= LONGEST_LINE
+                ? line
+                : line.substring(0, line.offsetByCodePoints(0, LONGEST_LINE)) + "…";
     }
 
     private static List<String> sheets(Map<String, String> before, Map<String, String> now) {
@@ -85,14 +96,10 @@ public final class Changes {
         return lines;
     }
 
-    private static Map<String, String> codes(Map<String, Object> workings) {
+    private static Map<String, String> codes(KeptWorkings workings) {
         Map<String, String> codes = new LinkedHashMap<>();
-        if (workings.get(SHEETS) instanceof List<?> sheets) {
-            for (Object item : sheets) {
-                if (item instanceof Map<?, ?> sheet) {
-                    codes.put(String.valueOf(sheet.get("name")), String.valueOf(sheet.get("code")));
-                }
-            }
+        for (Map<?, ?> sheet : workings.sheets()) {
+            codes.put(String.valueOf(sheet.get("name")), String.valueOf(sheet.get("code")));
         }
         return codes;
     }

@@ -50,7 +50,7 @@ public record IndexPage(String version, List<ProjectView> projects, boolean isPe
                             page.isPersonal()));
         }
         if (!kept.isEmpty()) {
-            kept.forEach(one -> views.add(one.shown()));
+            kept.stream().filter(Kept::hasPage).forEach(one -> views.add(one.shown()));
             views.sort(Comparator.comparing(ProjectView::folder));
         }
         return new IndexPage(version, views, views.stream().anyMatch(ProjectView::isPersonal));

@@ -4,13 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import secondbolt.file.json.JsonReader;
 import secondbolt.notebook.site.SiteWriter;
 import secondbolt.project.Workings;
 
@@ -21,6 +19,8 @@ import secondbolt.project.Workings;
  * @param paths its files
  */
 public record Kept(IndexPage.ProjectView shown, SortedSet<String> paths) {
+    private static final String PAGE = "index.html";
+
     /** Copies the paths. */
     public Kept {
         paths = new TreeSet<>(paths);
@@ -48,46 +48,25 @@ public record Kept(IndexPage.ProjectView shown, SortedSet<String> paths) {
         return List.copyOf(kept);
     }
 
+    /** Whether there is a page to show. */
+    boolean hasPage() {
+        return paths.contains(shown.folder() + "/" + PAGE);
+    }
+
     private static Kept of(Path out, String folder, SortedSet<String> paths) {
-        Optional<Map<String, Object>> workings =
+        KeptWorkings workings =
                 SiteWriter.textIn(out, folder + "/" + Notebook.WORKINGS)
-                        .flatMap(JsonReader::readObject);
-        List<Map<?, ?>> sheets = maps(workings, "sheets");
-        int pages =
-                sheets.stream()
-                        .map(sheet -> sheet.get("pages"))
-                        .mapToInt(count -> count instanceof Number n ? n.intValue() : 0)
-                        .sum();
-        int stops =
-                (int)
-                        maps(workings, "findings").stream()
-                                .filter(finding -> "stop".equals(finding.get("level")))
-                                .count();
+                        .flatMap(KeptWorkings::read)
+                        .orElse(new KeptWorkings(Map.of()));
         return new Kept(
                 new IndexPage.ProjectView(
                         folder,
-                        text(workings, "title").orElse(folder),
-                        text(workings, "summary").orElse(""),
-                        stops,
-                        sheets.size(),
-                        pages,
-                        workings.filter(w -> w.get(WorkingsFile.PERSONAL) != null).isPresent()),
+                        workings.text("title").orElse(folder),
+                        workings.text("summary").orElse(""),
+                        workings.stops(),
+                        workings.sheets().size(),
+                        workings.pages(),
+                        workings.isPersonal()),
                 paths);
-    }
-
-    private static Optional<String> text(Optional<Map<String, Object>> workings, String key) {
-        return workings.map(w -> w.get(key)).filter(String.class::isInstance).map(String::valueOf);
-    }
-
-    private static List<Map<?, ?>> maps(Optional<Map<String, Object>> workings, String key) {
-        List<Map<?, ?>> maps = new ArrayList<>();
-        if (workings.map(w -> w.get(key)).orElse(null) instanceof List<?> list) {
-            for (Object item : list) {
-                if (item instanceof Map<?, ?> map) {
-                    maps.add(map);
-                }
-            }
-        }
-        return maps;
     }
 }

@@ -65,6 +65,14 @@ public record Box(double leftMm, double topMm, double widthMm, double heightMm) 
                 Math.max(bottomMm(), other.bottomMm()) - top);
     }
 
+    /** Whether another lies wholly inside, but for so much along its sides. */
+    public boolean contains(Box other, double toleranceMm) {
+        return other.leftMm >= leftMm - toleranceMm
+                && other.topMm >= topMm - toleranceMm
+                && other.rightMm() <= rightMm() + toleranceMm
+                && other.bottomMm() <= bottomMm() + toleranceMm;
+    }
+
     /** Whether both share more than a side. */
     public boolean overlaps(Box other) {
         return leftMm < other.rightMm()

@@ -1,12 +1,17 @@
 package secondbolt.notebook;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;
 
@@ -139,6 +144,81 @@ class ChangesTest {
         assertEquals(
                 List.of("the last workings.json cannot be read, so nothing was compared"),
                 between("{\"sheets\": [", "{}"));
+    }
+
+    /** What stands for what is turned round: each is compared, or is as if it were not there. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{\"x\": 1e999}",
+                "{\"x_mm\": -1e999, \"x_mm2\": 1e12}",
+                "{\"sheets\": {\"name\": 1}}",
+                "{\"sheets\": [1, [2]]}",
+                "{\"sheets\": [{\"name\": [], \"code\": {}}]}",
+                "{\"title\": [\"a\"]}",
+                "{\"title\": \"a\\nb\"}",
+                "{\"a\": {\"b\\u001b[2J\": 1}}",
+                "{\"a\": \"\\u009b\"}"
+            })
+    void comparesNothingWithWhatNoRunWrote(String before) {
+        assertEquals(
+                List.of("the last workings.json cannot be read, so nothing was compared"),
+                between(before, "{}"));
+    }
+
+    @Test
+    void comparesNothingWithAMillionSheets() {
+        String sheets = "{\"name\": \"a\"},".repeat(100_000) + "{}";
+        assertEquals(1, between("{\"sheets\": [" + sheets + "]}", "{}").size());
+        assertEquals(1, between("{\"a\": \"" + "x".repeat(30_000) + "\"}", "{}").size());
+    }
+
+    /** A line that is told is one line. */
+    @Test
+    void tellsATextOfSeveralLinesInOne() {
+        assertEquals(
+                List.of("no longer: a: one shirt: fits"),
+                between("{\"a\": \"one\\nshirt: fits\"}", "{}"));
+        String told = between("{\"a\": \"" + "x".repeat(9_000) + "\"}", "{}").get(0);
+        assertEquals(2_001, told.length());
+    }
+
+    /** Each value of sound workings put in another's place, seen from either side. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3})
+    void endsWithWhateverStandsInAValuesPlace(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<String> values =
+                List.of(
+                        "1",
+                        "-0",
+                        "1e9",
+                        "\"\"",
+                        "null",
+                        "true",
+                        "[]",
+                        "{}",
+                        "[1, 2]",
+                        "[[1, 2]]",
+                        "[{}]",
+                        "[null]",
+                        "[[1, null]]",
+                        "{\"x_mm\": [1]}",
+                        "[{\"name\": null}]");
+        List<String> keys =
+                List.of("a", "a_mm", "a_mm2", "a_g", "_mm", "_", "sheets", "units", "name");
+        for (int i = 0; i < 3_000; i++) {
+            String before = any(random, keys, values);
+            String now = any(random, keys, values);
+            assertDoesNotThrow(() -> between(before, now), before + " and " + now);
+        }
+    }
+
+    private static String any(SplittableRandom random, List<String> keys, List<String> values) {
+        return keys.stream()
+                .filter(key -> random.nextBoolean())
+                .map(key -> "\"" + key + "\": " + values.get(random.nextInt(values.size())))
+                .collect(Collectors.joining(", ", "{", "}"));
     }
 
     private static Finding fullness(String text) {

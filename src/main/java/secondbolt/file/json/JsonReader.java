@@ -13,14 +13,22 @@ import java.util.Optional;
  * values and nulls.
  *
  * <p>What a maker writes is YAML and is read with its places; this is for files she does not write.
+ * Whoever wrote the text, reading ends in time and memory that grow with its length alone: what is
+ * nested too deeply, holds too many values, or says a key twice, is not JSON of this program.
  *
  * <p>Source: RFC 8259.
  */
 public final class JsonReader {
     private static final int DEEPEST = 100;
 
+    /** Largest lists of figures are a hundredth of this. */
+    private static final int MOST_VALUES = 500_000;
+
+    private static final int LONGEST_NUMBER = 70;
+
     private final String text;
     private int at;
+    private int values;
 
     private JsonReader(String text) {
         this.text = text;
@@ -49,7 +57,7 @@ public final class JsonReader {
 
     private Object value(int depth) throws BrokenJson {
         skipSpace();
-        if (depth > DEEPEST || at >= text.length()) {
+        if (depth > DEEPEST || at >= text.length() || ++values > MOST_VALUES) {
             throw new BrokenJson();
         }
         if (next('{')) {
@@ -72,6 +80,9 @@ public final class JsonReader {
             String key = string();
             skipSpace();
             require(':');
+            if (object.containsKey(key)) {
+                throw new BrokenJson();
+            }
             object.put(key, value(depth + 1));
             skipSpace();
         } while (next(','));
@@ -98,6 +109,9 @@ public final class JsonReader {
         StringBuilder out = new StringBuilder();
         while (!next('"')) {
             char c = take();
+            if (c < ' ') {
+                throw new BrokenJson();
+            }
             out.append(c == '\\' ? escaped() : c);
         }
         return out.toString();
@@ -132,7 +146,9 @@ public final class JsonReader {
     /** A number, {@code true}, {@code false} or {@code null}. */
     private Object word() throws BrokenJson {
         int start = at;
-        while (at < text.length() && ",]} \n\r\t".indexOf(text.charAt(at)) < 0) {
+        while (at < text.length()
+                && at - start <= LONGEST_NUMBER
+                && ",]} \n\r\t".indexOf(text.charAt(at)) < 0) {
             at++;
         }
         String word = text.substring(start, at);

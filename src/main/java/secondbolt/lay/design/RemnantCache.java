@@ -20,7 +20,8 @@ import secondbolt.shape.Region;
 /**
  * A cache of remnants: works them out, or takes them from the store. The key is a hash of the sound
  * cloth and of what is laid on it, every coordinate to its last bit, so that a stored remnant is
- * what would be worked out. One that does not lie on free cloth is not taken.
+ * what would be worked out. One that does not lie on free cloth is not taken; that it is the
+ * largest is for the store to see to, which gives back only what was kept in it.
  */
 public final class RemnantCache {
     /** Changed whenever another remnant may be found beside the same pieces. */
@@ -28,6 +29,9 @@ public final class RemnantCache {
 
     /** The last word of a remnant that was written to its end. */
     private static final String END = "end";
+
+    /** Four numbers and a word are shorter, however they are written. */
+    private static final int LONGEST = 200;
 
     /** How far a remnant may reach over the edge of what is free, for its sides are rounded. */
     private static final double ROUNDED_MM = 1e-4;
@@ -73,9 +77,13 @@ public final class RemnantCache {
         return found;
     }
 
+    /** Nothing is overlaid that lies far off. */
     private static boolean isFree(Box box, Region free) {
         boolean isWide = Math.min(box.widthMm(), box.heightMm()) > 2 * ROUNDED_MM;
-        return isWide && free.contains(box, ROUNDED_MM);
+        return isWide
+                && !free.isEmpty()
+                && free.box().contains(box, ROUNDED_MM)
+                && free.contains(box, ROUNDED_MM);
     }
 
     private static String key(Region sound, List<Outline> laid) {
@@ -106,7 +114,7 @@ public final class RemnantCache {
 
     /** Nothing if the text is not whole. */
     private static Optional<Box> read(String text) {
-        List<String> words = List.of(text.split("[ \n]", -1));
+        List<String> words = text.length() > LONGEST ? List.of() : List.of(text.split("[ \n]", -1));
         if (words.size() != 6 || !words.get(4).equals(END)) {
             return Optional.empty();
         }

@@ -1,12 +1,9 @@
 package secondbolt.lay.kept;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import secondbolt.lay.nofit.NoFitCache;
 import secondbolt.lay.placement.AllowedPositions;
 import secondbolt.lay.placement.Container;
@@ -15,7 +12,6 @@ import secondbolt.lay.placement.Goal;
 import secondbolt.lay.placement.Lay;
 import secondbolt.lay.placement.Orientation;
 import secondbolt.lay.placement.PackingItem;
-import secondbolt.lay.placement.Placement;
 import secondbolt.lay.placement.PlacementRule;
 import secondbolt.lay.search.LaySearch;
 import secondbolt.shape.Outline;
@@ -26,13 +22,15 @@ import secondbolt.shape.Region;
  * A cache of lays: searches a lay, or takes it from the store. The key is a hash of all that a lay
  * depends on, coordinates rounded to a millionth of a millimetre, since the last bits of a double
  * differ between machines. Interrupted searches are not stored.
+ *
+ * <p>What the store gives back is taken only if it could be cut, by the same rules as a lay that is
+ * searched; else it is searched anew. Whether a lay that could be cut is as good as the one that
+ * would be found cannot be told without searching: that nobody but this program wrote it is for the
+ * store to see to.
  */
 public final class LayCache {
     /** Changed whenever the search may come to another lay for the same input. */
     private static final String SEARCH = "lay 9";
-
-    /** The last line of a lay that was written to its end. */
-    private static final String END = "end";
 
     private static final double PARTS_A_MM = 1e6;
 
@@ -63,7 +61,12 @@ public final class LayCache {
             Effort effort,
             Goal goal) {
         String key = key(items, containers, gapMm, effort, goal);
-        Optional<Lay> stored = desk.store().find(key).flatMap(text -> read(text, items.size()));
+        LayProof proof = new LayProof(items, containers, gapMm);
+        Optional<Lay> stored =
+                desk.store()
+                        .find(key)
+                        .flatMap(text -> WrittenLay.read(text, items.size()))
+                        .filter(proof::holds);
         if (stored.isPresent()) {
             return stored.get();
         }
@@ -77,11 +80,11 @@ public final class LayCache {
                         desk.cores(),
                         desk.observer());
         // Read back, so that a lay is the same whether it was stored or not.
-        String text = write(found);
+        String text = WrittenLay.of(found);
         if (found.isFinished()) {
             desk.store().keep(key, text);
         }
-        Lay same = read(text, items.size()).orElseThrow();
+        Lay same = WrittenLay.read(text, items.size()).orElseThrow();
         return new Lay(same.placements(), same.leftOver(), found.isFinished());
     }
 
@@ -92,10 +95,10 @@ public final class LayCache {
             Effort effort,
             Goal goal) {
         StringBuilder all = new StringBuilder(SEARCH).append('\n').append(goal.word());
-        all.append('\n').append(effort.word()).append('\n').append(number(gapMm));
+        all.append('\n').append(effort.word()).append('\n').append(WrittenLay.number(gapMm));
         for (PackingItem item : items) {
             all.append("\nfigure ").append(item.grade());
-            all.append(' ').append(number(item.worth()));
+            all.append(' ').append(WrittenLay.number(item.worth()));
             item.rules().forEach(rule -> append(all, rule));
             append(all, item.outline());
         }
@@ -124,7 +127,7 @@ public final class LayCache {
                         positions.mostMm(),
                         positions.fromMm(),
                         positions.everyMm())) {
-            all.append(' ').append(number(mm));
+            all.append(' ').append(WrittenLay.number(mm));
         }
     }
 
@@ -133,62 +136,5 @@ public final class LayCache {
             all.append(' ').append(Math.round(corner.xMm() * PARTS_A_MM));
             all.append(',').append(Math.round(corner.yMm() * PARTS_A_MM));
         }
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.7f", value + 0.0);
-    }
-
-    private static String write(Lay lay) {
-        StringBuilder text = new StringBuilder();
-        for (Placement placement : lay.placements()) {
-            text.append(write(placement)).append('\n');
-        }
-        return text.append(END).append('\n').toString();
-    }
-
-    private static String write(Placement placement) {
-        Orientation orientation = placement.orientation();
-        return placement.item()
-                + " "
-                + placement.container()
-                + " "
-                + orientation.isMirrored()
-                + " "
-                + orientation.turnDegrees()
-                + " "
-                + number(placement.acrossMm())
-                + " "
-                + number(placement.alongMm());
-    }
-
-    /** Nothing if the text is not whole. */
-    private static Optional<Lay> read(String text, int items) {
-        if (!text.endsWith(END + "\n")) {
-            return Optional.empty();
-        }
-        List<Placement> placements = new ArrayList<>();
-        List<Integer> left = new ArrayList<>(IntStream.range(0, items).boxed().toList());
-        try {
-            for (String line : text.lines().takeWhile(line -> !line.equals(END)).toList()) {
-                Placement one = placement(List.of(line.split(" ", -1)));
-                placements.add(one);
-                if (!left.remove(Integer.valueOf(one.item()))) {
-                    return Optional.empty();
-                }
-            }
-        } catch (NumberFormatException | IndexOutOfBoundsException e) {
-            return Optional.empty();
-        }
-        return Optional.of(new Lay(placements, left, true));
-    }
-
-    private static Placement placement(List<String> words) {
-        return new Placement(
-                Integer.parseInt(words.get(0)),
-                Integer.parseInt(words.get(1)),
-                new Orientation(Integer.parseInt(words.get(3)), Boolean.parseBoolean(words.get(2))),
-                Double.parseDouble(words.get(4)),
-                Double.parseDouble(words.get(5)));
     }
 }

@@ -70,6 +70,19 @@ public record AllowedPositions(double leastMm, double mostMm, double fromMm, dou
     }
 
     /**
+     * Whether a position is one of these, steps heeded; one that is not finite never is.
+     *
+     * @param toleranceMm how far off it may be, zero or more
+     */
+    public boolean holds(double positionMm, double toleranceMm) {
+        double steps = everyMm > 0 ? (positionMm - fromMm) / everyMm : 0;
+        return Double.isFinite(positionMm)
+                && positionMm >= leastMm - toleranceMm
+                && positionMm <= mostMm + toleranceMm
+                && Math.abs(steps - Math.rint(steps)) * everyMm <= toleranceMm;
+    }
+
+    /**
      * How far outside of the interval a position is, zero or more; steps are not heeded.
      *
      * @param lastMm the interval is cut off there; what is then missing of it counts as well

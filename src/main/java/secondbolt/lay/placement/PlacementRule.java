@@ -50,4 +50,16 @@ public record PlacementRule(
     public boolean allows(int number) {
         return container.isEmpty() || container.getAsInt() == number;
     }
+
+    /**
+     * Whether it allows a placement.
+     *
+     * @param toleranceMm how far off an allowed position it may be, zero or more
+     */
+    public boolean allows(Placement placement, double toleranceMm) {
+        return allows(placement.container())
+                && orientation.equals(placement.orientation())
+                && across.holds(placement.acrossMm(), toleranceMm)
+                && along.holds(placement.alongMm(), toleranceMm);
+    }
 }

@@ -1,5 +1,7 @@
 package secondbolt.notebook.site;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -18,6 +20,8 @@ import secondbolt.file.json.JsonReader;
 public final class Contents {
     /** Where it lies in the site. */
     public static final String PATH = "contents.json";
+
+    private static final int LONGEST_PATH = 1_000;
 
     private static final String VERSION = "secondbolt";
     private static final String FILES = "files";
@@ -54,8 +58,8 @@ public final class Contents {
     }
 
     /**
-     * The paths on a list, but for those that could lead out of the site; none if the text is not a
-     * list of this program.
+     * The paths on a list, but for those that could lead out of the site or name no file; none if
+     * the text is not a list of this program.
      */
     static SortedSet<String> paths(String text) {
         SortedSet<String> paths = new TreeSet<>();
@@ -63,7 +67,7 @@ public final class Contents {
                 .filter(Contents::isVersioned)
                 .map(object -> object.get(FILES))
                 .ifPresent(files -> paths.addAll(texts(files)));
-        paths.removeIf(path -> !SiteFile.isSafe(path));
+        paths.removeIf(path -> !SiteFile.isSafe(path) || !isName(path));
         return paths;
     }
 
@@ -74,6 +78,17 @@ public final class Contents {
 
     private static boolean isVersioned(Map<String, Object> object) {
         return object.get(VERSION) instanceof String;
+    }
+
+    /** Whether this machine can look for it, and a page or a terminal show it. */
+    private static boolean isName(String path) {
+        try {
+            return path.length() <= LONGEST_PATH
+                    && path.chars().noneMatch(Character::isISOControl)
+                    && !Path.of(path).isAbsolute();
+        } catch (InvalidPathException e) {
+            return false;
+        }
     }
 
     private static List<String> texts(Object files) {

@@ -12,7 +12,10 @@ import java.util.HexFormat;
 import java.util.Optional;
 
 /** What tells whether a file is still the one it was. */
-final class FileMark {
+public final class FileMark {
+    /** No file that is made is nearly as large. */
+    private static final long LARGEST_BYTES = 200_000_000;
+
     private FileMark() {}
 
     /** The SHA-256 of bytes, in hexadecimal figures. */
@@ -33,9 +36,27 @@ final class FileMark {
     static Optional<String> ofMade(Path file) {
         try {
             BasicFileAttributes basic = attributes(file);
-            return basic.isRegularFile()
+            return basic.isRegularFile() && basic.size() <= LARGEST_BYTES
                     ? Optional.of(hash(Files.readAllBytes(file)) + " " + identity(file, basic))
                     : Optional.empty();
+        } catch (IOException | UncheckedIOException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * What a file's file system knows it by, and when that changed it last; no text, written to the
+     * file or beside it by somebody else, can say it beforehand.
+     *
+     * <p>Where a file system tells neither a number nor when a file was changed, it is when the
+     * file was made and written, which someone who unpacks it may set.
+     *
+     * @return nothing if it is no file of its own or cannot be read
+     */
+    public static Optional<String> identity(Path file) {
+        try {
+            BasicFileAttributes basic = attributes(file);
+            return basic.isRegularFile() ? Optional.of(identity(file, basic)) : Optional.empty();
         } catch (IOException | UncheckedIOException e) {
             return Optional.empty();
         }

@@ -31,6 +31,8 @@ public final class Seals {
 
     private static final long LARGEST_BYTES = 50_000_000;
     private static final int MOST_SITES = 50;
+    private static final int MOST_LINES = 1_000;
+    private static final int LONGEST_LINE = 5_000;
     private static final int NAME_LETTERS = 16;
     private static final String PROGRAM = "program";
     private static final String SITE = "site";
@@ -152,10 +154,21 @@ public final class Seals {
     public Optional<Seal> unbroken(
             String name, Map<String, String> from, SortedSet<String> listed) {
         return Optional.ofNullable(seals.get(name))
+                .filter(Seals::isPlain)
                 .filter(seal -> seal.from().equals(from))
                 .filter(seal -> seal.files().keySet().equals(listed))
                 .filter(seal -> seal.files().keySet().stream().allMatch(SiteFile::isSafe))
                 .filter(seal -> seal.files().equals(marks(listed)));
+    }
+
+    /** What was told is told again: one line each, and no more of them than any project has. */
+    private static boolean isPlain(Seal seal) {
+        return seal.told().size() <= MOST_LINES
+                && seal.told().stream()
+                        .allMatch(
+                                line ->
+                                        line.length() <= LONGEST_LINE
+                                                && line.chars().noneMatch(Character::isISOControl));
     }
 
     private SortedMap<String, String> marks(SortedSet<String> paths) {

@@ -99,7 +99,7 @@ public final class SiteWriter {
         }
     }
 
-    /** The text of a file of the site as it now stands, if it is there. */
+    /** The text of a file of the site as it now stands, if it is there and not absurdly large. */
     public static Optional<String> textIn(Path out, String path) {
         Path root = out.toAbsolutePath().normalize();
         try {

@@ -1,5 +1,6 @@
 package secondbolt.file.json;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +10,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -74,5 +76,44 @@ class JsonReaderTest {
     void doesNotOverflowOnDeepNesting() {
         String deep = "{\"a\": " + "[".repeat(100_000) + "]".repeat(100_000) + "}";
         assertFalse(JsonReader.readObject(deep).isPresent());
+    }
+
+    /** A key said twice, a line end inside a text, a number with more figures than any has. */
+    @Test
+    void readsNothingThatNoRunWrites() {
+        assertTrue(JsonReader.readObject("{\"a\": 1, \"a\": 2}").isEmpty());
+        assertTrue(JsonReader.readObject("{\"a\": \"\n\"}").isEmpty());
+        assertTrue(JsonReader.readObject("{\"a\": " + "9".repeat(10_000_000) + "}").isEmpty());
+        assertTrue(JsonReader.readObject("{\"a\": 1e9999999999}").isEmpty());
+        assertTrue(JsonReader.readObject("{\"a\": [" + "[],".repeat(2_000_000) + "1]}").isEmpty());
+    }
+
+    @Test
+    void readsALongTextInOneGo() {
+        String text = "x".repeat(10_000_000);
+        assertEquals(
+                Map.of("a", text),
+                JsonReader.readObject("{\"a\": \"" + text + "\"}").orElseThrow());
+    }
+
+    /** Whatever stands there, it is JSON or it is not: nothing else comes of it. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4})
+    void nothingElseComesOfAnyText(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        String letters = "{}[]\",:\\u0019eE+-.truefalsn \n\t\u0000\ud800é";
+        String sound = "{\"a\": [1, 2.5e3, {\"b\": \"x\\u00e9\"}], \"c\": null, \"d\": true}";
+        for (int i = 0; i < 20_000; i++) {
+            StringBuilder text = new StringBuilder(random.nextBoolean() ? sound : "{");
+            for (int j = random.nextInt(1, 12); j > 0; j--) {
+                char letter = letters.charAt(random.nextInt(letters.length()));
+                text.insert(random.nextInt(text.length() + 1), letter);
+                if (random.nextInt(3) == 0) {
+                    text.deleteCharAt(random.nextInt(text.length()));
+                }
+            }
+            String all = text.toString();
+            assertDoesNotThrow(() -> JsonReader.readObject(all), all);
+        }
     }
 }

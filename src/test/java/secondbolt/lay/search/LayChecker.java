@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import secondbolt.lay.kept.KeptLays;
 import secondbolt.lay.placement.AllowedPositions;
 import secondbolt.lay.placement.Container;
 import secondbolt.lay.placement.Lay;
@@ -75,6 +76,9 @@ public final class LayChecker {
                             faults);
                 }
             }
+        }
+        if (!KeptLays.isTaken(items, containers, gapMm, lay)) {
+            faults.add("it would not be taken if it were kept");
         }
         return faults;
     }
