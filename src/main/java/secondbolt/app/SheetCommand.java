@@ -23,6 +23,7 @@ import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.SheetName;
 
 /** Makes one sheet. */
 @Command(
@@ -98,10 +99,9 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private PrintedSheet sheet(Workings workings, PaperChoice choice) {
-        List<Sheet> sheets =
-                workings.worksheets().stream().flatMap(w -> w.sheets().stream()).toList();
+        List<Sheet> sheets = workings.sheets();
         return sheets.stream()
-                .filter(sheet -> sheet.name().equals(name))
+                .filter(this::isAsked)
                 .findFirst()
                 .map(
                         sheet ->
@@ -109,6 +109,11 @@ final class SheetCommand implements Callable<Integer> {
                                         workings.heading(), workings.stops(), sheet, choice))
                 .map(PrintedSheet::of)
                 .orElseThrow(() -> usage("no sheet `" + name + "`; " + there(sheets)));
+    }
+
+    /** A shell may put accents together in another way than the name does. */
+    private boolean isAsked(Sheet sheet) {
+        return SheetName.folded(sheet.name()).equals(SheetName.folded(name));
     }
 
     private static String there(List<Sheet> sheets) {

@@ -21,6 +21,7 @@ import secondbolt.file.source.Place;
 import secondbolt.lay.kept.LayDesk;
 import secondbolt.lay.plan.PlanFile;
 import secondbolt.measure.Plural;
+import secondbolt.notebook.FolderName;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.project.Project;
 import secondbolt.project.ProjectReader;
@@ -44,8 +45,45 @@ record Workplace(Path folder, PrintWriter out, PrintWriter err) {
 
     private static final String DESK_FILE = "local.yaml";
 
-    /** The project files of a folder that holds one, or of folders that each hold one, by name. */
+    /**
+     * The project files of a folder that holds one, or of folders that each hold one, by name. What
+     * their folders may not be called is told.
+     */
     List<Path> projectFiles(Path path, Mistakes mistakes) {
+        return projectFiles(List.of(path), mistakes);
+    }
+
+    /** The same of several folders. */
+    List<Path> projectFiles(List<Path> paths, Mistakes mistakes) {
+        List<Path> files = new ArrayList<>();
+        paths.forEach(path -> files.addAll(found(path, mistakes)));
+        Map<Path, List<Path>> beside = new LinkedHashMap<>();
+        for (Path file : files) {
+            FolderName.fault(folderName(file)).ifPresent(f -> tell(file, f, mistakes));
+            Path above = folder.resolve(file).toAbsolutePath().normalize().resolve("../..");
+            List<Path> there = beside.computeIfAbsent(above.normalize(), same -> new ArrayList<>());
+            if (there.stream().noneMatch(f -> folderName(f).equals(folderName(file)))) {
+                there.add(file);
+            }
+        }
+        beside.values().forEach(there -> tellClashes(there, mistakes));
+        return files;
+    }
+
+    private void tellClashes(List<Path> beside, Mistakes mistakes) {
+        Map<String, FolderName.Fault> clashes =
+                FolderName.clashes(beside.stream().map(this::folderName).toList());
+        for (Path file : beside) {
+            Optional.ofNullable(clashes.get(folderName(file)))
+                    .ifPresent(clash -> tell(file, clash, mistakes));
+        }
+    }
+
+    private static void tell(Path file, FolderName.Fault fault, Mistakes mistakes) {
+        mistakes.add(new Mistake(Place.beginningOf(name(file)), fault.found(), fault.right(), ""));
+    }
+
+    private List<Path> found(Path path, Mistakes mistakes) {
         Path at = folder.resolve(path);
         if (Files.isRegularFile(at)) {
             return List.of(path);

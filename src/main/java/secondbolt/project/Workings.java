@@ -1,5 +1,6 @@
 package secondbolt.project;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -10,6 +11,8 @@ import secondbolt.topic.Outcome;
 import secondbolt.topic.TopicName;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Need;
+import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Term;
 import secondbolt.worksheet.WorkStep;
 import secondbolt.worksheet.Worksheet;
@@ -30,6 +33,17 @@ public record Workings(String folder, Heading heading, Map<String, Outcome<?>> o
     /** The worksheets, in the order of working. */
     public List<Worksheet> worksheets() {
         return outcomes.values().stream().flatMap(outcome -> outcome.worksheet().stream()).toList();
+    }
+
+    /** Their sheets, in order, each with a name that no other has. */
+    public List<Sheet> sheets() {
+        List<Sheet> sheets = worksheets().stream().flatMap(w -> w.sheets().stream()).toList();
+        List<String> names = SheetName.forEach(sheets.stream().map(Sheet::name).toList());
+        List<Sheet> named = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++) {
+            named.add(sheets.get(i).named(names.get(i)));
+        }
+        return named;
     }
 
     /** What a topic came to, if it had anything to work out. */
