@@ -127,6 +127,9 @@ record SewnPiece(Piece piece, Pattern pattern) {
 
     private boolean isAcross(String edge) {
         List<Point> line = line(edge);
+        if (line.isEmpty()) {
+            return false;
+        }
         Point a = line.get(0);
         Point b = line.get(line.size() - 1);
         return Math.abs(a.xMm() - b.xMm()) >= Math.abs(a.yMm() - b.yMm());
