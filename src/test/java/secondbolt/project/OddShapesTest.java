@@ -3,6 +3,8 @@ package secondbolt.project;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -124,5 +126,16 @@ class OddShapesTest {
                   - {%s: %s, by: 0.8}
                 """
                         .formatted(how, edge));
+    }
+
+    /** Where the outline is the cutting line and a hem takes the whole front, nothing is sewn. */
+    @Test
+    void measuresAnEdgeOfWhichNothingIsLeftToSew() throws IOException {
+        String coat;
+        try (var in = getClass().getResourceAsStream("/examples/strangers/quilted-coat.yaml")) {
+            coat = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        String deep = "hems: {x: {on: [forstykke.midt foran], depth: 30 cm, turned: narrow}}\n";
+        sound(coat + "\n" + deep);
     }
 }
