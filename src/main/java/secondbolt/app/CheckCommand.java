@@ -40,8 +40,7 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         Mistakes mistakes = new Mistakes();
         Progress progress = new Progress(workplace.err(), quiet);
-        List<Path> files = new ArrayList<>();
-        projects.forEach(path -> files.addAll(workplace.projectFiles(path, mistakes)));
+        List<Path> files = workplace.projectFiles(projects, mistakes);
         List<Workings> sound = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             progress.step("checking " + Workplace.name(files.get(i)), i + 1, files.size());

@@ -73,7 +73,7 @@ final class NotebookCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Mistakes mistakes = new Mistakes();
-        Path site = workplace.site(out, projects);
+        Path site = new Targets(workplace.folder()).site(out, projects);
         List<Path> files = workplace.projectFiles(projects, out, mistakes);
         Optional<Standing> standing = standing();
         List<Path> changed = files.stream().filter(file -> !holds(standing, file)).toList();

@@ -24,6 +24,7 @@ import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.notebook.site.MadeMark;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.SheetName;
 
 /** Makes one sheet. */
 @Command(
@@ -99,10 +100,9 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private PrintedSheet sheet(Workings workings, PaperChoice choice) {
-        List<Sheet> sheets =
-                workings.worksheets().stream().flatMap(w -> w.sheets().stream()).toList();
+        List<Sheet> sheets = workings.sheets();
         return sheets.stream()
-                .filter(sheet -> sheet.name().equals(name))
+                .filter(this::isAsked)
                 .findFirst()
                 .map(
                         sheet ->
@@ -110,6 +110,11 @@ final class SheetCommand implements Callable<Integer> {
                                         workings.heading(), workings.stops(), sheet, choice))
                 .map(PrintedSheet::of)
                 .orElseThrow(() -> usage("no sheet `" + name + "`; " + there(sheets)));
+    }
+
+    /** A shell may put accents together in another way than the name does. */
+    private boolean isAsked(Sheet sheet) {
+        return SheetName.folded(sheet.name()).equals(SheetName.folded(name));
     }
 
     private static String there(List<Sheet> sheets) {
@@ -125,8 +130,11 @@ final class SheetCommand implements Callable<Integer> {
     private void write(Workings workings, PrintedSheet sheet) {
         Path asked = out == null ? Path.of(sheet.file()) : out;
         Path target =
-                workplace.target(
-                        asked, MadeMark::isOnSheet, "name the file of the sheet with --out");
+                new Targets(workplace.folder())
+                        .target(
+                                asked,
+                                MadeMark::isOnSheet,
+                                "name the file of the sheet with --out");
         try {
             AtomicFile.write(target, sheet.pdf(workings.heading()));
         } catch (IOException e) {

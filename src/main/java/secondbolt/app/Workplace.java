@@ -1,23 +1,19 @@
 package secondbolt.app;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
 import secondbolt.app.kept.LayFolder;
 import secondbolt.app.kept.Standing;
 import secondbolt.app.run.LayProgress;
 import secondbolt.app.run.Memory;
 import secondbolt.app.terminal.Terminal;
-import secondbolt.disk.BarredException.Bar;
 import secondbolt.disk.Home;
 import secondbolt.fault.Fault;
 import secondbolt.file.Form;
@@ -46,13 +42,28 @@ import secondbolt.project.Workshop;
  * @param err for mistakes and progress
  */
 record Workplace(Path folder, Terminal out, Terminal err) {
-    private static final long LARGEST_BYTES = 200_000_000;
-
     private static final String DESK_FILE = "local.yaml";
 
-    /** The project files of a folder that holds one, or of folders that each hold one, by name. */
+    /**
+     * The project files of a folder that holds one, or of folders that each hold one, by name. What
+     * their folders may not be called is told.
+     */
     List<Path> projectFiles(Path path, Mistakes mistakes) {
-        return new ProjectFiles(folder).in(path, new TreeSet<>(), mistakes);
+        return projectFiles(List.of(path), mistakes);
+    }
+
+    /** The same of several folders. */
+    List<Path> projectFiles(List<Path> paths, Mistakes mistakes) {
+        List<Path> files = new ArrayList<>();
+        for (Path path : paths) {
+            files.addAll(new ProjectFiles(folder).in(path, new TreeSet<>(), mistakes));
+        }
+        return named(files, mistakes);
+    }
+
+    private List<Path> named(List<Path> files, Mistakes mistakes) {
+        new ProjectFolders(folder).check(files, mistakes);
+        return files;
     }
 
     /**
@@ -65,7 +76,7 @@ record Workplace(Path folder, Terminal out, Terminal err) {
         for (String page : SiteWriter.pathsIn(folder.resolve(site))) {
             shown.add(page.substring(0, Math.max(0, page.indexOf('/'))));
         }
-        return new ProjectFiles(folder).in(path, shown, mistakes);
+        return named(new ProjectFiles(folder).in(path, shown, mistakes), mistakes);
     }
 
     /** Whether a path names one project, not a folder of projects. */
@@ -151,9 +162,7 @@ record Workplace(Path folder, Terminal out, Terminal err) {
 
     /** The name of the folder a project file lies in, which names its pages. */
     String folderName(Path file) {
-        Path absolute = folder.resolve(file).toAbsolutePath().normalize();
-        Path parent = absolute.getParent().getFileName();
-        return parent == null ? "project" : parent.toString();
+        return new ProjectFolders(folder).name(file);
     }
 
     /** What lies on the maker's desk: {@code local.yaml} of the working folder, if there is one. */
@@ -162,71 +171,6 @@ record Workplace(Path folder, Terminal out, Terminal err) {
         return Home.isTaken(file)
                 ? DeskSection.read(file, DESK_FILE, mistakes).orElse(Desk.UNKNOWN)
                 : Desk.UNKNOWN;
-    }
-
-    /**
-     * Where a file that was asked for is to be written.
-     *
-     * @param ours whether a file that stands there may be replaced
-     * @throws UncheckedIOException with its name, if what stands there is no such file
-     */
-    Path target(Path asked, Predicate<byte[]> ours, String right) {
-        Path target = folder.resolve(asked).toAbsolutePath().normalize();
-        try {
-            if (target.getParent() == null || !Files.isDirectory(target.getParent())) {
-                throw refused(asked, "the folder it would lie in is not there", right);
-            }
-            Path home = folder.toAbsolutePath().normalize();
-            Optional<Bar> bar =
-                    target.startsWith(home) ? new Home(home).bar(target) : Home.barAt(target);
-            if (bar.isPresent()) {
-                throw refused(asked, bar.get().words(), right);
-            }
-            if (Home.isTaken(target)
-                    && !ours.test(new Home(target.getParent()).read(target, LARGEST_BYTES))) {
-                throw refused(asked, "not made by Secondbolt, so it is left alone", right);
-            }
-            return target;
-        } catch (IOException e) {
-            throw refused(asked, "a file that cannot be read", right);
-        }
-    }
-
-    private static UncheckedIOException refused(Path asked, String found, String right) {
-        String words = name(asked) + " cannot be written: " + found + "; " + right;
-        return new UncheckedIOException(words, new IOException(words));
-    }
-
-    /**
-     * The folder of a site.
-     *
-     * @param projects which are read; the site does not lie among them
-     * @throws UncheckedIOException with its name, if it cannot be one
-     */
-    Path site(Path out, Path projects) {
-        Path home = folder.toAbsolutePath().normalize();
-        Path site = folder.resolve(out).toAbsolutePath().normalize();
-        String right = "name another folder with --out";
-        if (site.getParent() == null) {
-            throw refused(out, "the whole disk", right);
-        }
-        if (Home.isTaken(site) && !Files.isDirectory(site)) {
-            Optional<Bar> bar = Home.barAt(site);
-            String found = bar.map(Bar::words).orElse("a file");
-            throw refused(out, found + " stands where the folder of the site belongs", right);
-        }
-        if (site.startsWith(home) && new Home(home).leadsOut(site)) {
-            throw refused(out, "a link that leads out of the working folder", right);
-        }
-        Path read = folder.resolve(projects).toAbsolutePath().normalize();
-        boolean isAmong =
-                ProjectFiles.isIn(site)
-                        || site.equals(read)
-                        || (site.startsWith(read) && !home.startsWith(read));
-        if (isAmong) {
-            throw refused(out, "it lies among the projects, which are only read", right);
-        }
-        return site;
     }
 
     /** Tells the first of the mistakes, and how many there are. */

@@ -27,18 +27,17 @@ import secondbolt.worksheet.Subject;
  */
 record ClosureSheets(List<ClosureResult> results, List<Finding> findings) {
     List<Sheet> sheets() {
-        List<String> names = SheetName.forEach(results.stream().map(ClosureResult::name).toList());
         List<Sheet> sheets = new ArrayList<>();
-        for (int i = 0; i < results.size(); i++) {
-            sheets.add(strips(names.get(i), results.get(i)));
-            if (results.get(i).closure().fastening().hasHoles()) {
-                sheets.add(card(names.get(i), results.get(i)));
+        for (ClosureResult result : results) {
+            sheets.add(strips(result));
+            if (result.closure().fastening().hasHoles()) {
+                sheets.add(card(result));
             }
         }
         return sheets;
     }
 
-    private Sheet strips(String name, ClosureResult result) {
+    private Sheet strips(ClosureResult result) {
         List<String> warnings =
                 findings.stream()
                         .filter(f -> f.about().equals(new Subject.Closure(result.name())))
@@ -47,7 +46,7 @@ record ClosureSheets(List<ClosureResult> results, List<Finding> findings) {
                         .toList();
         boolean hasHoles = result.closure().fastening().hasHoles();
         return new Sheet(
-                name,
+                SheetName.of(result.name()),
                 (hasHoles ? "Buttonhole strips: " : "Strips: ") + result.name(),
                 shown(result),
                 StripDrawing.of(result),
@@ -137,14 +136,14 @@ record ClosureSheets(List<ClosureResult> results, List<Finding> findings) {
         return laps == Overlap.Laps.FRONT_OVER_BACK || laps == Overlap.Laps.BACK_OVER_FRONT;
     }
 
-    private Sheet card(String name, ClosureResult result) {
+    private Sheet card(ClosureResult result) {
         Tape tape = result.tape();
         List<List<String>> rows =
                 TestCard.holes(result.hole(), tape).stream()
                         .map(hole -> List.of(tape.printSmall(hole), tape.other().printSmall(hole)))
                         .toList();
         return new Sheet(
-                name + "-test",
+                SheetName.of(result.name() + " test"),
                 "Test card: " + result.name(),
                 Set.of(new Subject.Closure(result.name())),
                 TestCard.of(result),

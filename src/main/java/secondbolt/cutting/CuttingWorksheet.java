@@ -53,7 +53,9 @@ public record CuttingWorksheet(CuttingResult result, Tape tape) {
                 "cutting-line-crosses",
                 new Subject.Piece(piece.name()),
                 Finding.Level.STOP,
-                "The cutting line crosses itself near "
+                (piece.pastFold().isPresent()
+                                ? "The cutting line reaches past the fold near "
+                                : "The cutting line crosses itself near ")
                         + tape.print(Length.ofComputedMillimetres(at.xMm()))
                         + " across, "
                         + tape.print(Length.ofComputedMillimetres(at.yMm()))

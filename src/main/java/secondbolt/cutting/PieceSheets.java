@@ -51,17 +51,15 @@ final class PieceSheets {
     }
 
     private List<Sheet> sheets() {
-        List<String> names =
-                SheetName.forEach(result.pieces().stream().map(p -> "piece " + p.name()).toList());
         List<Sheet> sheets = new ArrayList<>();
         List<CutPiece> small = new ArrayList<>();
-        for (int i = 0; i < result.pieces().size(); i++) {
-            CutPiece piece = result.pieces().get(i);
+        for (CutPiece piece : result.pieces()) {
             if (PagePacking.fits(PieceSketch.frame(piece, SketchStyle.FULL_SIZE))) {
                 small.add(piece);
             } else {
                 String title = "Piece: " + piece.name();
-                sheets.add(sheet(names.get(i), title, drawings.get(piece.name()), List.of(piece)));
+                String name = SheetName.of("piece " + piece.name());
+                sheets.add(sheet(name, title, drawings.get(piece.name()), List.of(piece)));
             }
         }
         sheets.addAll(shared(small));

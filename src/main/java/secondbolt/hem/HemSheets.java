@@ -26,14 +26,7 @@ import secondbolt.worksheet.Subject;
 record HemSheets(ShownHem hem, Tape tape) {
     /** The sheets of all hems, in the maker's order. */
     static List<Sheet> of(List<ShownHem> hems, Tape tape) {
-        List<Sheet> made =
-                hems.stream().flatMap(hem -> new HemSheets(hem, tape).all().stream()).toList();
-        List<String> names = SheetName.forEach(made.stream().map(Sheet::name).toList());
-        List<Sheet> sheets = new ArrayList<>();
-        for (int i = 0; i < made.size(); i++) {
-            sheets.add(made.get(i).named(names.get(i)));
-        }
-        return sheets;
+        return hems.stream().flatMap(hem -> new HemSheets(hem, tape).all().stream()).toList();
     }
 
     private List<Sheet> all() {
@@ -91,7 +84,7 @@ record HemSheets(ShownHem hem, Tape tape) {
     }
 
     private Sheet sheet(String name, String title, Drawing drawing, List<Block> blocks) {
-        return new Sheet(name, title, subjects(), drawing, blocks, Sheet.Size.HOME);
+        return new Sheet(SheetName.of(name), title, subjects(), drawing, blocks, Sheet.Size.HOME);
     }
 
     /** The hem and the edges it turns. */

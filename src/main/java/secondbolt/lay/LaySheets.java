@@ -28,19 +28,16 @@ import secondbolt.worksheet.Subject;
 record LaySheets(LayResult result, List<CuttingPlan> plans, Tape tape) {
     List<Sheet> sheets() {
         List<Sheet> all = new ArrayList<>();
-        List<String> names = SheetName.forEach(plans.stream().map(CuttingPlan::name).toList());
-        for (int i = 0; i < plans.size(); i++) {
-            all.add(sheet(plans.get(i), names.get(i)));
-        }
+        plans.forEach(plan -> all.add(sheet(plan)));
         if (!result.made().bolts().isEmpty()) {
             all.add(YardageSheet.of(result, tape));
         }
         return all;
     }
 
-    private Sheet sheet(CuttingPlan plan, String name) {
+    private Sheet sheet(CuttingPlan plan) {
         return new Sheet(
-                "cutting-plan-" + name,
+                SheetName.of("cutting plan " + plan.name()),
                 "Cutting plan of " + plan.name(),
                 shown(plan),
                 plan.drawing(),

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import secondbolt.notebook.site.SiteWriter;
 import secondbolt.project.Workings;
+import secondbolt.worksheet.SheetName;
 
 /**
  * A project that an earlier run put into the site and this one leaves as it is.
@@ -33,13 +34,13 @@ public record Kept(IndexPage.ProjectView shown, SortedSet<String> paths) {
      * @param made what is made now
      */
     public static List<Kept> in(Path out, List<Workings> made) {
-        Set<String> now = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        now.add(Look.FOLDER);
-        made.forEach(project -> now.add(project.folder()));
+        Set<String> now = new TreeSet<>();
+        now.add(SheetName.folded(Look.FOLDER));
+        made.forEach(project -> now.add(SheetName.folded(project.folder())));
         SortedMap<String, SortedSet<String>> folders = new TreeMap<>();
         for (String path : SiteWriter.pathsIn(out)) {
             int end = path.indexOf('/');
-            if (end > 0 && !now.contains(path.substring(0, end))) {
+            if (end > 0 && !now.contains(SheetName.folded(path.substring(0, end)))) {
                 folders.computeIfAbsent(path.substring(0, end), f -> new TreeSet<>()).add(path);
             }
         }

@@ -2,12 +2,9 @@ package secondbolt.notebook;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Supplier;
 import secondbolt.draw.pdf.Faces;
 import secondbolt.fault.Fault;
@@ -41,7 +38,7 @@ public final class Notebook {
     /** Beside each project's page: what its sheets show, for other programs. */
     public static final String WORKINGS = "workings.json";
 
-    private static final String INDEX = "index.html";
+    static final String INDEX = "index.html";
     private static final String INDEX_TEMPLATE = "index";
     private static final String PROJECT_TEMPLATE = "project";
     private static final String REFERENCE_TEMPLATE = "reference";
@@ -83,8 +80,8 @@ public final class Notebook {
      *     will be written to
      * @param desk the maker's paper; what is off with her printer is corrected on no sheet of a
      *     site
-     * @throws IllegalArgumentException if two projects' folders differ in capitals at most, or a
-     *     name cannot be that of a file
+     * @throws IllegalArgumentException if a folder cannot be that of pages, or two are taken for
+     *     one by some machines; {@link FolderName} tells a maker
      * @throws IllegalStateException if a template is missing or wrong
      */
     public List<SiteFile> make(List<Workings> projects, List<Kept> kept, Desk desk) {
@@ -97,15 +94,14 @@ public final class Notebook {
         }
     }
 
-    /** Some file systems keep two names that differ in capitals apart, others do not. */
     private static void checkFolders(List<Workings> projects) {
-        Set<String> seen = new HashSet<>();
-        seen.addAll(List.of(Look.FOLDER, INDEX, REFERENCE, SCHEMA, Contents.PATH));
-        for (Workings project : projects) {
-            String folder = project.folder();
-            if (folder.contains("/") || !seen.add(folder.toLowerCase(Locale.ROOT))) {
-                throw new IllegalArgumentException("not a folder of its own: " + folder);
-            }
+        List<String> folders = projects.stream().map(Workings::folder).toList();
+        List<FolderName.Fault> faults =
+                new ArrayList<>(
+                        folders.stream().flatMap(f -> FolderName.fault(f).stream()).toList());
+        faults.addAll(FolderName.clashes(folders).values());
+        if (!faults.isEmpty()) {
+            throw new IllegalArgumentException(faults.get(0).found());
         }
     }
 
@@ -161,8 +157,7 @@ public final class Notebook {
             PaperChoice paper = PaperChoice.of(desk, project.heading());
             List<Finding> stops = project.stops();
             List<PrintedSheet> sheets =
-                    project.worksheets().stream()
-                            .flatMap(worksheet -> worksheet.sheets().stream())
+                    project.sheets().stream()
                             .map(sheet -> laid(project, stops, sheet, paper))
                             .toList();
             return new Laid(project, paper, sheets);

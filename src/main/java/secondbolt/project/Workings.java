@@ -1,5 +1,6 @@
 package secondbolt.project;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -11,6 +12,8 @@ import secondbolt.topic.TopicName;
 import secondbolt.wearer.WearerTopic;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Need;
+import secondbolt.worksheet.Sheet;
+import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Term;
 import secondbolt.worksheet.WorkStep;
 import secondbolt.worksheet.Worksheet;
@@ -36,6 +39,17 @@ public record Workings(String folder, Heading heading, Map<String, Outcome<?>> o
     /** Whether it holds what is known of a body, which is nobody else's affair. */
     public boolean isPersonal() {
         return came(WearerTopic.NAME).isPresent();
+    }
+
+    /** Their sheets, in order, each with a name that no other has. */
+    public List<Sheet> sheets() {
+        List<Sheet> sheets = worksheets().stream().flatMap(w -> w.sheets().stream()).toList();
+        List<String> names = SheetName.forEach(sheets.stream().map(Sheet::name).toList());
+        List<Sheet> named = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++) {
+            named.add(sheets.get(i).named(names.get(i)));
+        }
+        return named;
     }
 
     /** What a topic came to, if it had anything to work out. */

@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
@@ -45,18 +46,22 @@ public final class Region {
     }
 
     /**
-     * What an outline encloses.
+     * What an outline encloses. Where it only seems to cross itself, because two of its parts that
+     * nearly touch were moved and rounded, it is as it was before.
      *
      * @throws IllegalArgumentException if it crosses itself
      */
     public static Region of(Outline outline) {
-        outline.crossing()
-                .ifPresent(
-                        point -> {
-                            throw new IllegalArgumentException(
-                                    "outline crosses itself at " + point);
-                        });
-        return new Region(polygon(outline));
+        Polygon polygon = polygon(outline);
+        Optional<Point> crossing = outline.crossing();
+        if (crossing.isEmpty()) {
+            return new Region(polygon);
+        }
+        Region mended = areas(GeometryFixer.fix(polygon));
+        if (Math.abs(mended.areaMm2() - outline.areaMm2()) > COVERED_MM2) {
+            throw new IllegalArgumentException("outline crosses itself at " + crossing.get());
+        }
+        return mended;
     }
 
     /** A box; nothing if it has no width or no height. */

@@ -8,7 +8,8 @@ import secondbolt.draw.Drawing;
 /**
  * A sheet that is printed true to scale.
  *
- * @param name lower-case words with hyphens; it names the file and is what the maker asks for
+ * @param name lower-case words with hyphens, as {@link SheetName} makes them; it names the file and
+ *     is what the maker asks for, once no other sheet of the project has it
  * @param title its heading
  * @param shows everything on it that a finding can be about
  * @param drawing in millimetres of true size; of a picture, as large as it is printed

@@ -30,6 +30,9 @@ public record CutPiece(
         List<EdgeAllowance> edges,
         boolean isIncluded,
         CuttingLine line) {
+    /** A fold and what lies on it are drawn and flattened as closely. */
+    private static final double ON_FOLD_MM = 0.1;
+
     /** Copies the allowances. */
     public CutPiece {
         edges = List.copyOf(edges);
@@ -49,9 +52,30 @@ public record CutPiece(
         return line.outline();
     }
 
-    /** Where the cutting line crosses itself, if it does. */
+    /**
+     * Where the cutting line crosses itself, if it does; of a half piece also where it reaches past
+     * its fold, and so would cross its other half.
+     */
     public Optional<Point> crossing() {
-        return line.crossing();
+        return line.crossing().or(this::pastFold);
+    }
+
+    /** Where it reaches past the fold of a half piece, if it does. */
+    public Optional<Point> pastFold() {
+        return piece.fold()
+                .flatMap(shape::find)
+                .flatMap(
+                        fold ->
+                                cut().corners().stream()
+                                        .filter(corner -> pastMm(fold, corner) > ON_FOLD_MM)
+                                        .findFirst());
+    }
+
+    private double pastMm(EdgeLine fold, Point corner) {
+        Point along = fold.directionAt(fold.lengthMm() / 2);
+        double x = corner.xMm() - fold.start().xMm();
+        double y = corner.yMm() - fold.start().yMm();
+        return line.way() * (x * along.yMm() - y * along.xMm());
     }
 
     /** The number of an edge, from 0; it must be one of the piece. */

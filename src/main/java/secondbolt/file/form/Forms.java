@@ -23,6 +23,7 @@ import secondbolt.file.value.AcrossAlong;
 import secondbolt.file.value.Answer;
 import secondbolt.file.value.LengthRange;
 import secondbolt.file.value.Placed;
+import secondbolt.file.value.Trouble;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
@@ -437,6 +438,17 @@ public final class Forms {
      */
     public static <T> Form<T> either(Form<T> general, Form<T> special) {
         return EitherForm.of(general, special);
+    }
+
+    /** The same form; what is wrong with its value is told where it stands. */
+    public static <T> Form<T> untroubled(Form<T> form, Function<T, Optional<Trouble>> trouble) {
+        return new AdaptedForm<>(
+                form,
+                (value, node, reading) -> {
+                    Optional<Trouble> found = trouble.apply(value);
+                    found.ifPresent(t -> reading.tell(t.place(), t.found(), t.right()));
+                    return found.isPresent() ? Optional.empty() : Optional.of(value);
+                });
     }
 
     /**

@@ -141,7 +141,9 @@ final class WidenedOutline {
         Point startBy = isAlong(edge.reversed(), start) ? Point.ORIGIN : start.by();
         Point endBy = isAlong(edge, end) ? Point.ORIGIN : end.by();
         if (startBy.equals(Point.ORIGIN) && endBy.equals(Point.ORIGIN)) {
-            return both.steps().equals(edge.steps()) ? edge : both;
+            boolean isAsItWas =
+                    both.start().equals(edge.start()) && both.steps().equals(edge.steps());
+            return isAsItWas ? edge : both;
         }
         double lengthMm = both.lengthMm();
         return both.moved(

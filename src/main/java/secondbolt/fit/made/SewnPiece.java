@@ -132,11 +132,15 @@ record SewnPiece(Piece piece, Pattern pattern) {
         return Math.abs(a.xMm() - b.xMm()) >= Math.abs(a.yMm() - b.yMm());
     }
 
-    /** Points of an edge as it is sewn, close together. */
+    /**
+     * Points of an edge as it is sewn, close together; as it is drawn where the allowance beside it
+     * leaves nothing of it to sew.
+     */
     List<Point> line(String edge) {
         return new SewnLengths(pattern.allowance())
                 .sewn(piece, edge)
                 .map(SewnEdges.Sewn::line)
+                .filter(line -> line.size() > 1)
                 .orElseGet(
                         () ->
                                 piece.shape()

@@ -37,7 +37,7 @@ public record LayPieces(CuttingResult cutting) {
     public List<LayPiece> of(Role role, Predicate<String> isWanted) {
         List<LayPiece> all = new ArrayList<>();
         for (CutPiece cut : cutting.pieces()) {
-            if (isWanted.test(cut.name()) && cut.crossing().isEmpty()) {
+            if (isWanted.test(cut.name()) && isWhole(cut)) {
                 Optional<LayPiece.Opened> opened =
                         fold(cut).map(f -> new LayPiece.Opened(f, half(cut)));
                 LayPiece one =
@@ -76,19 +76,21 @@ public record LayPieces(CuttingResult cutting) {
     public Optional<Outline> of(EarlierPiece earlier) {
         return earlier.taped()
                 .map(taped -> Outline.of(taped.whole()))
-                .or(
-                        () ->
-                                earlier.cut()
-                                        .filter(c -> c.crossing().isEmpty())
-                                        .map(LayPieces::outline));
+                .or(() -> earlier.cut().filter(LayPieces::isWhole).map(LayPieces::outline));
     }
 
     /** Those of these pieces that cannot be laid: their cutting line crosses itself. */
     public List<String> crossed(Predicate<String> isWanted) {
         return cutting.pieces().stream()
-                .filter(cut -> isWanted.test(cut.name()) && cut.crossing().isPresent())
+                .filter(cut -> isWanted.test(cut.name()) && !isWhole(cut))
                 .map(CutPiece::name)
                 .toList();
+    }
+
+    /** Whether its cutting line goes round it once, also where it is opened out at a fold. */
+    private static boolean isWhole(CutPiece cut) {
+        return cut.crossing().isEmpty()
+                && (cut.piece().fold().isEmpty() || outline(cut).crossing().isEmpty());
     }
 
     /** A piece as if one of it were cut. */

@@ -29,7 +29,7 @@ import secondbolt.disk.Home;
  */
 public final class SiteWriter {
     /** Lists what a run is about to write; it lies in the site only while one is at work. */
-    static final String JOURNAL = ".unfinished.json";
+    public static final String JOURNAL = ".unfinished.json";
 
     /**
      * What a run did.

@@ -12,8 +12,10 @@ import secondbolt.file.Rule;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
+import secondbolt.file.source.Place;
 import secondbolt.file.value.AcrossAlong;
 import secondbolt.file.value.LengthRange;
+import secondbolt.file.value.Trouble;
 import secondbolt.measure.Length;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.Point;
@@ -22,6 +24,9 @@ import secondbolt.shape.Point;
 final class OutlineKeys {
     private static final int MOST_EDGES = 60;
     private static final int MOST_POINTS = 60;
+
+    /** Closer together, two points have no direction from one to the other that is hers. */
+    private static final double LEAST_APART_MM = 0.1;
 
     private static final Form<AcrossAlong<Length>> POINT =
             ListForm.acrossAlong(Forms.length(LengthRange.of("-5 m", "5 m")));
@@ -47,22 +52,26 @@ final class OutlineKeys {
     /** The whole outline. */
     static final Form<List<NamedEdge>> FORM =
             Forms.map(
-                    Forms.checked(
-                            ListForm.of(
-                                    "a start and its edges",
-                                    MapForm.of(
-                                                    "a line of an outline",
-                                                    List.of(START, EDGE, TO, THROUGH),
-                                                    OutlineKeys::line)
-                                            .with(
-                                                    Rule.one("start", "edge"),
-                                                    Rule.when(Rule.has("edge"), Rule.has("to"))),
-                                    4,
-                                    MOST_EDGES),
-                            OutlineKeys::isWhole,
-                            "{start: [across, along]} first, then three edges or more with names of"
-                                    + " their own, {edge: name, to: [across, along]}, the last one"
-                                    + " `to: start`"),
+                    Forms.untroubled(
+                            Forms.checked(
+                                    ListForm.of(
+                                            "a start and its edges",
+                                            MapForm.of(
+                                                            "a line of an outline",
+                                                            List.of(START, EDGE, TO, THROUGH),
+                                                            OutlineKeys::line)
+                                                    .with(
+                                                            Rule.one("start", "edge"),
+                                                            Rule.when(
+                                                                    Rule.has("edge"),
+                                                                    Rule.has("to"))),
+                                            4,
+                                            MOST_EDGES),
+                                    OutlineKeys::isWhole,
+                                    "{start: [across, along]} first, then three edges or more with names of"
+                                            + " their own, {edge: name, to: [across, along]}, the last one"
+                                            + " `to: start`"),
+                            OutlineKeys::meeting),
                     OutlineKeys::edges);
 
     private OutlineKeys() {}
@@ -70,16 +79,25 @@ final class OutlineKeys {
     /**
      * A line of an outline: a start, or an edge.
      *
+     * @param place where it stands
      * @param start where it starts, on the first line
      * @param edge the edge's name, on the others
      * @param to where the edge ends; nothing for the start
      * @param through points it passes
      */
     record Line(
+            Place place,
             Optional<Point> start,
             Optional<String> edge,
             Optional<Point> to,
-            List<Point> through) {}
+            List<Point> through) {
+        /** All its points behind the one it begins at, in order. */
+        List<Point> onwards(Point begin) {
+            List<Point> points = new ArrayList<>(through);
+            points.add(to.orElse(begin));
+            return points;
+        }
+    }
 
     private static Optional<Line> line(Fields fields) {
         boolean start = fields.get(START).isPresent();
@@ -93,6 +111,7 @@ final class OutlineKeys {
         }
         return Optional.of(
                 new Line(
+                        fields.place(),
                         fields.get(START).map(OutlineKeys::point),
                         fields.get(EDGE),
                         fields.get(TO).flatMap(to -> to).map(OutlineKeys::point),
@@ -118,14 +137,41 @@ final class OutlineKeys {
         return whole;
     }
 
+    /** An edge that stands still, or turns back between points that no tape tells apart. */
+    private static Optional<Trouble> meeting(List<Line> lines) {
+        Point start = lines.get(0).start().orElseThrow();
+        Point at = start;
+        for (Line line : lines.subList(1, lines.size())) {
+            for (Point next : line.onwards(start)) {
+                if (at.distanceMm(next) < LEAST_APART_MM) {
+                    return Optional.of(meeting(line));
+                }
+                at = next;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Trouble meeting(Line line) {
+        String name = "`" + line.edge().orElseThrow() + "`";
+        return line.through().isEmpty()
+                ? new Trouble(
+                        line.place(),
+                        "the edge " + name + ", which ends where it begins",
+                        "an end 0.1 mm away at least, or no such edge")
+                : new Trouble(
+                        line.place(),
+                        "the edge " + name + " with the same point twice in a row",
+                        "each point once, in order along the edge, 0.1 mm apart at least");
+    }
+
     private static List<NamedEdge> edges(List<Line> lines) {
         List<NamedEdge> edges = new ArrayList<>();
         Point start = lines.get(0).start().orElseThrow();
         Point at = start;
         for (Line line : lines.subList(1, lines.size())) {
             List<Point> points = new ArrayList<>(List.of(at));
-            points.addAll(line.through());
-            points.add(line.to().orElse(start));
+            points.addAll(line.onwards(start));
             EdgeLine edge =
                     points.size() == 2
                             ? EdgeLine.straight(points.get(0), points.get(1))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.Fields;
@@ -128,6 +129,7 @@ public final class PieceKeys {
                     fields.get(FOLD)
                             .filter(f -> shape.edgeNames().contains(f) || !NONE.contains(f));
             boolean edgesAreThere = isFoldKnown() && isEdge(shape, FOLD, fold.stream().toList());
+            edgesAreThere &= fold.isEmpty() || isFoldable(shape, fold.get());
             edgesAreThere &= isEdge(shape, ALLOWANCE, names(fields.get(ALLOWANCE)));
             edgesAreThere &= LineKeys.areRight(fields, shape);
             Optional<Piece.Features> features = FeatureKeys.features(fields, shape);
@@ -157,6 +159,34 @@ public final class PieceKeys {
                                 + " none` where all of it is: hold the drawing against the garment");
             }
             return !fields.isOpen(FOLD);
+        }
+
+        /** Mirrored at a bent fold, or past it, the halves would lie on one another. */
+        private boolean isFoldable(PieceShape shape, String fold) {
+            Optional<FoldSide> side =
+                    shape.asDrawn().flatMap(d -> d.find(fold).map(line -> new FoldSide(d, line)));
+            side.filter(s -> !s.isStraight())
+                    .ifPresent(
+                            s ->
+                                    fields.tell(
+                                            FOLD,
+                                            "the edge `" + fold + "` on the fold, which is bent",
+                                            "a straight edge; where it is bent it is a seam, and"
+                                                    + " `fold: none`"));
+            side.filter(FoldSide::isStraight)
+                    .flatMap(FoldSide::past)
+                    .ifPresent(
+                            at ->
+                                    fields.tell(
+                                            FOLD,
+                                            String.format(
+                                                    Locale.ROOT,
+                                                    "a piece that reaches past its fold near"
+                                                            + " [%.1f cm, %.1f cm]",
+                                                    at.xMm() / 10,
+                                                    at.yMm() / 10),
+                                            "all of it on one side of `" + fold + "`"));
+            return side.filter(s -> !s.isStraight() || s.past().isPresent()).isEmpty();
         }
 
         private static List<String> names(Optional<Map<String, Length>> map) {

@@ -163,6 +163,11 @@ public final class CuttingLine {
         return eaten.isPresent() ? eaten : outline.crossing();
     }
 
+    /** 1 if the sewing line runs clockwise on paper, -1 if against it. */
+    public int way() {
+        return way;
+    }
+
     /**
      * Which way is out of the piece, square to an edge, as an arrow of length one; times the
      * allowance it leads from the sewing line to the cutting line.
