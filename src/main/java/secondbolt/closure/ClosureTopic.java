@@ -66,14 +66,19 @@ public final class ClosureTopic implements Topic<List<ClosureResult>> {
         Map<String, Closure> closures = new LinkedHashMap<>();
         List<TurnedUp> hems = turnedUp(bench);
         written.get().forEach((name, closure) -> closures.put(name, closure.with(hems)));
-        List<ClosureResult> results =
-                followed(
-                        ClosureCalculation.all(
-                                closures,
-                                fit,
-                                bench.written(Machine.KEY).orElse(Machine.UNKNOWN),
-                                bench.tape()),
-                        bench);
+        ClosureCalculation.All all =
+                ClosureCalculation.all(
+                        closures,
+                        fit,
+                        bench.written(Machine.KEY).orElse(Machine.UNKNOWN),
+                        bench.tape());
+        if (!all.tooFree().isEmpty()) {
+            return Outcome.wrong(
+                    all.tooFree().stream()
+                            .map(closure -> ClosureCheck.tooFree(closure, bench.tape()))
+                            .toList());
+        }
+        List<ClosureResult> results = followed(all.results(), bench);
         Optional<Wearer.Age> age = bench.came(WearerTopic.NAME).flatMap(Wearer::age);
         return Outcome.of(
                 results, new ClosureWorksheet(closures, results, age, bench.tape()).worksheet());

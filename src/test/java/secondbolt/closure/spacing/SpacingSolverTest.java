@@ -16,6 +16,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SpacingSolverTest {
     private static final double SAME = 1e-9;
 
+    private static Steps plenty() {
+        return new Steps(Long.MAX_VALUE);
+    }
+
     private static SpacingProblem even(int count, int first, int last) {
         return problem(count, Zone.at(first), Zone.at(last), List.of(), List.of());
     }
@@ -27,7 +31,7 @@ class SpacingSolverTest {
     }
 
     private static Spacing solved(SpacingProblem problem) {
-        return SpacingSolver.solve(problem).orElseThrow();
+        return SpacingSolver.solve(problem, plenty()).orElseThrow();
     }
 
     /** Source: a shop's blog on spacing buttonholes, 2023: 10 buttons over 36 cm, 9 spaces of 4. */
@@ -79,7 +83,8 @@ class SpacingSolverTest {
     void saysWhatCannotBe() {
         assertEquals(
                 Optional.empty(),
-                SpacingSolver.solve(problem(2, Zone.at(0), Zone.at(20), List.of(10), List.of())));
+                SpacingSolver.solve(
+                        problem(2, Zone.at(0), Zone.at(20), List.of(10), List.of()), plenty()));
     }
 
     /** 500 rows in all; seeds fixed. */
@@ -91,7 +96,7 @@ class SpacingSolverTest {
         for (int i = 0; i < 100; i++) {
             SpacingProblem problem = random(random);
             Optional<Spacing> best = new EveryRow(problem).best();
-            Optional<Spacing> found = SpacingSolver.solve(problem);
+            Optional<Spacing> found = SpacingSolver.solve(problem, plenty());
             assertEquals(best.isPresent(), found.isPresent(), problem::toString);
             if (best.isPresent()) {
                 possible++;
