@@ -24,7 +24,7 @@ public record ClosureInput(
         Machine machine,
         Tape tape,
         long mostSteps) {
-    /** Less than half a second's; the longest row between fixed ends needs a tenth of it. */
+    /** About a second's; the longest row between fixed ends needs a tenth of it. */
     private static final long MOST_STEPS = 400_000_000;
 
     /** A plain row between ends that may move takes a tenth of it. */
@@ -32,7 +32,7 @@ public record ClosureInput(
 
     /** One among so many closures of a file, which share what all of them together may take. */
     ClosureInput among(int closures) {
-        long share = Math.max(LEAST_STEPS, 10 * MOST_STEPS / Math.max(1, closures));
+        long share = Math.max(LEAST_STEPS, 5 * MOST_STEPS / Math.max(1, closures));
         return new ClosureInput(name, closure, plan, machine, tape, Math.min(mostSteps, share));
     }
 

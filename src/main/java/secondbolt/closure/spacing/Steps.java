@@ -2,7 +2,7 @@ package secondbolt.closure.spacing;
 
 /**
  * How many steps a search may still take. They are counted, not timed, so that a row that is found
- * is found everywhere. About a hundred million are taken in a second.
+ * is found everywhere. Some four hundred million are taken in a second.
  */
 public final class Steps {
     private long left;
