@@ -112,7 +112,15 @@ class SpacingSolverTest {
             thousands.add(new Zone(at, at + 1));
         }
         Steps most = new Steps(400_000_000);
-        SpacingProblem fine = problem(count, Zone.at(40), Zone.at(9999), List.of(), thousands);
+        SpacingProblem fine =
+                new SpacingProblem(
+                        count,
+                        Zone.at(40),
+                        Zone.at(9999),
+                        1,
+                        Integer.MAX_VALUE,
+                        List.of(),
+                        Collections.nCopies(count, thousands));
         assertTrue(SpacingSolver.solve(fine, most).isPresent());
     }
 
