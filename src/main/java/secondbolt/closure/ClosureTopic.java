@@ -94,9 +94,16 @@ public final class ClosureTopic implements Topic<List<ClosureResult>> {
         if (!isAltered || results.stream().allMatch(r -> r.change().before().isEmpty())) {
             return List.copyOf(results);
         }
-        List<ClosureResult> unaltered =
-                bench.supposing(AlterationSection.KEY, List.of()).came(NAME).orElse(List.of());
-        return results.stream().map(result -> followed(result, unaltered)).toList();
+        Bench without = bench.supposing(AlterationSection.KEY, List.of());
+        List<ClosureResult> unaltered = without.came(NAME).orElse(List.of());
+        Optional<FitResult> fit = without.came(FitTopic.NAME);
+        return results.stream()
+                .map(
+                        result ->
+                                ClosureCheck.of(result.closure(), fit, bench.tape()).isEmpty()
+                                        ? followed(result, unaltered)
+                                        : result.onlyAltered())
+                .toList();
     }
 
     private static ClosureResult followed(ClosureResult result, List<ClosureResult> unaltered) {

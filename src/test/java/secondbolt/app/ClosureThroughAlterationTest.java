@@ -115,6 +115,7 @@ class ClosureThroughAlterationTest {
         assertTrue(without.err().contains("mistake: found "), without.err());
         String pages = pages(checked(alterations, closure, 0));
         assertTrue(pages.contains("What follows from the alterations"));
+        assertTrue(pages.contains("; without them its buttons do not fit."), pages);
     }
 
     /** One of them fits without, the other does not; each has the row it has by itself. */

@@ -21,17 +21,17 @@ record Ground(
         Places last,
         int least,
         int widest,
-        int[] meets,
+        List<Integer> meets,
         List<Places> blocked) {
     static Ground of(SpacingProblem problem) {
         int from = problem.first().from();
         int to = problem.last().to();
-        int[] meets = problem.meets().stream().mapToInt(meet -> meet).toArray();
-        boolean isMet = meets.length > 0;
-        int upTo = isMet ? Math.min(problem.first().to(), meets[0]) : problem.first().to();
+        List<Integer> meets = problem.meets();
+        boolean isMet = !meets.isEmpty();
+        int upTo = isMet ? Math.min(problem.first().to(), meets.get(0)) : problem.first().to();
         int downTo =
                 isMet
-                        ? Math.max(problem.last().from(), meets[meets.length - 1])
+                        ? Math.max(problem.last().from(), meets.get(meets.size() - 1))
                         : problem.last().from();
         return new Ground(
                 problem.count() - 1,
@@ -51,10 +51,8 @@ record Ground(
 
     /** The same seen from the last one up. */
     Ground mirrored() {
-        int[] other = new int[meets.length];
-        for (int i = 0; i < meets.length; i++) {
-            other[meets.length - 1 - i] = -meets[i];
-        }
+        List<Integer> other = new ArrayList<>(meets.stream().map(meet -> -meet).toList());
+        Collections.reverse(other);
         List<Places> reversed = new ArrayList<>(blocked.stream().map(Places::mirrored).toList());
         Collections.reverse(reversed);
         return new Ground(gaps, last.mirrored(), first.mirrored(), least, widest, other, reversed);
@@ -79,11 +77,5 @@ record Ground(
 
     int lastTo() {
         return last.to(0);
-    }
-
-    /** How many runs a set of places on it can have, about. */
-    int pieces() {
-        int most = blocked.stream().mapToInt(Places::runs).max().orElse(0);
-        return 1 + meets.length + most;
     }
 }

@@ -57,16 +57,16 @@ final class Places {
      * @param wide the widest gap
      * @param meets places that may not be passed, rising
      */
-    Places next(int narrow, int wide, int... meets) {
-        Gathered next = new Gathered(runs() + meets.length);
+    Places next(int narrow, int wide, List<Integer> meets) {
+        Gathered next = new Gathered(runs() + meets.size());
         int ahead = 0;
         for (int run = 0; run < runs(); run++) {
             int from = from(run);
             while (from <= to(run)) {
-                while (ahead < meets.length && meets[ahead] <= from) {
+                while (ahead < meets.size() && meets.get(ahead) <= from) {
                     ahead++;
                 }
-                int meet = ahead < meets.length ? meets[ahead] : Integer.MAX_VALUE;
+                int meet = ahead < meets.size() ? meets.get(ahead) : Integer.MAX_VALUE;
                 int to = Math.min(to(run), meet - 1);
                 next.add(from + narrow, Math.min(to + wide, meet));
                 from = to + 1;
