@@ -60,7 +60,7 @@ final class Nearest {
         int best = -1;
         int at = low;
         for (; at <= highest && from[at] <= middle - band.narrow(); at++) {
-            long gap = middle - from[at];
+            long gap = (long) middle - from[at];
             long sum = before.sum(from[at]) + gap * gap;
             if (sum <= least) {
                 least = sum;
