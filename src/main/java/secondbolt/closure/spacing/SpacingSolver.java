@@ -100,7 +100,7 @@ public final class SpacingSolver {
         long span = (long) places.get(places.size() - 1) - places.get(0);
         long largest = 0;
         for (int i = 1; i < places.size(); i++) {
-            long off = (places.get(i) - places.get(i - 1)) * gaps - span;
+            long off = ((long) places.get(i) - places.get(i - 1)) * gaps - span;
             largest = Math.max(largest, Math.abs(off));
         }
         return largest;
