@@ -96,7 +96,7 @@ public final class SpacingSolver {
     }
 
     private static long largest(List<Integer> places) {
-        long gaps = places.size() - 1;
+        long gaps = places.size() - 1L;
         long span = (long) places.get(places.size() - 1) - places.get(0);
         long largest = 0;
         for (int i = 1; i < places.size(); i++) {
