@@ -62,7 +62,7 @@ final class ClosureFindings {
         PlacketChange change = result.change();
         String moved =
                 change.moved().isEmpty()
-                        ? ""
+                        ? needed(result)
                         : "; "
                                 + fasteners(result, change.moved().size())
                                 + " "
@@ -83,6 +83,12 @@ final class ClosureFindings {
                                                 + ".",
                                         "Use the printed strip; the marks on the pattern no longer"
                                                 + " hold."));
+    }
+
+    private static String needed(ClosureResult result) {
+        return result.change().isNeeded()
+                ? "; without them its " + result.closure().fastening().kind().word() + " do not fit"
+                : "";
     }
 
     private static String fasteners(ClosureResult result, int count) {

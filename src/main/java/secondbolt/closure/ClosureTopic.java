@@ -66,14 +66,19 @@ public final class ClosureTopic implements Topic<List<ClosureResult>> {
         Map<String, Closure> closures = new LinkedHashMap<>();
         List<TurnedUp> hems = turnedUp(bench);
         written.get().forEach((name, closure) -> closures.put(name, closure.with(hems)));
-        List<ClosureResult> results =
-                followed(
-                        ClosureCalculation.all(
-                                closures,
-                                fit,
-                                bench.written(Machine.KEY).orElse(Machine.UNKNOWN),
-                                bench.tape()),
-                        bench);
+        ClosureCalculation.All all =
+                ClosureCalculation.all(
+                        closures,
+                        fit,
+                        bench.written(Machine.KEY).orElse(Machine.UNKNOWN),
+                        bench.tape());
+        if (!all.tooFree().isEmpty()) {
+            return Outcome.wrong(
+                    all.tooFree().stream()
+                            .map(closure -> ClosureCheck.tooFree(closure, bench.tape()))
+                            .toList());
+        }
+        List<ClosureResult> results = followed(all.results(), bench);
         Optional<Wearer.Age> age = bench.came(WearerTopic.NAME).flatMap(Wearer::age);
         return Outcome.of(
                 results, new ClosureWorksheet(closures, results, age, bench.tape()).worksheet());
@@ -89,9 +94,16 @@ public final class ClosureTopic implements Topic<List<ClosureResult>> {
         if (!isAltered || results.stream().allMatch(r -> r.change().before().isEmpty())) {
             return List.copyOf(results);
         }
-        List<ClosureResult> unaltered =
-                bench.supposing(AlterationSection.KEY, List.of()).came(NAME).orElse(List.of());
-        return results.stream().map(result -> followed(result, unaltered)).toList();
+        Bench without = bench.supposing(AlterationSection.KEY, List.of());
+        List<ClosureResult> unaltered = without.came(NAME).orElse(List.of());
+        Optional<FitResult> fit = without.came(FitTopic.NAME);
+        return results.stream()
+                .map(
+                        result ->
+                                ClosureCheck.of(result.closure(), fit, bench.tape()).isEmpty()
+                                        ? followed(result, unaltered)
+                                        : result.onlyAltered())
+                .toList();
     }
 
     private static ClosureResult followed(ClosureResult result, List<ClosureResult> unaltered) {

@@ -64,6 +64,7 @@ class ClosureSectionTest {
         Map<String, Closure> closures = project.closures().orElseThrow();
         return ClosureCalculation.all(
                         closures, Optional.of(fit), project.machine(), Tape.CENTIMETRE)
+                .results()
                 .get(0);
     }
 
@@ -128,7 +129,8 @@ class ClosureSectionTest {
         Map<String, Closure> closures = project.closures().orElseThrow();
         List<ClosureResult> results =
                 ClosureCalculation.all(
-                        closures, Optional.empty(), project.machine(), Tape.CENTIMETRE);
+                                closures, Optional.empty(), project.machine(), Tape.CENTIMETRE)
+                        .results();
         return (Map<?, ?>) ClosureFigures.of(closures.keySet(), results).asMap().get("front");
     }
 

@@ -43,6 +43,32 @@ public final class ClosureCheck {
         return List.copyOf(check.troubles);
     }
 
+    /** What is told where there are more rows than can be looked through. */
+    public static Trouble tooFree(Closure closure, Tape tape) {
+        FastenerSpread.EndRange first = closure.spread().first();
+        FastenerSpread.EndRange last = closure.spread().last().orElse(first);
+        boolean isFirst = !range(last).isLongerThan(range(first));
+        String word = closure.fastening().kind().word();
+        if (!range(first).isPositive() && !range(last).isPositive()) {
+            return new Trouble(
+                    closure.places().count(),
+                    "more rows of " + word + " than can be looked through",
+                    "fewer " + word + ", or fewer places under `meet` and `bulk`");
+        }
+        return new Trouble(
+                isFirst ? closure.places().first() : closure.places().last(),
+                (isFirst ? "`first`" : "`last`")
+                        + " anywhere in "
+                        + tape.printBoth(range(isFirst ? first : last))
+                        + ", which leaves the row too free: there are more than can be looked"
+                        + " through",
+                "a narrower range, or fewer " + word);
+    }
+
+    private static Length range(FastenerSpread.EndRange end) {
+        return end.to().minus(end.from());
+    }
+
     private void tell(Place place, String found, String right) {
         troubles.add(new Trouble(place, found, right));
     }

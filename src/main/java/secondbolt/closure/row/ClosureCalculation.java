@@ -10,6 +10,7 @@ import secondbolt.closure.fastening.Machine;
 import secondbolt.closure.placket.Closure;
 import secondbolt.closure.placket.PlacketPlan;
 import secondbolt.closure.placket.PlacketSpot;
+import secondbolt.closure.spacing.TooFree;
 import secondbolt.fault.Fault;
 import secondbolt.fit.result.FitResult;
 import secondbolt.measure.Length;
@@ -29,7 +30,7 @@ public final class ClosureCalculation {
     private ClosureCalculation(ClosureInput input) {
         this.input = input;
         this.closure = input.closure();
-        this.spacing = new ClosureSpacing(input);
+        this.spacing = new ClosureSpacing(input, input.steps());
     }
 
     /**
@@ -37,29 +38,52 @@ public final class ClosureCalculation {
      *
      * @param fit the altered pattern, if there is one; closures on its edges need it
      */
-    public static List<ClosureResult> all(
+    public static All all(
             Map<String, Closure> closures, Optional<FitResult> fit, Machine machine, Tape tape) {
         List<ClosureResult> results = new ArrayList<>();
+        List<Closure> tooFree = new ArrayList<>();
         closures.forEach(
                 (name, closure) ->
                         Fault.during(
-                                        name,
-                                        () ->
-                                                PlacketPlan.of(closure, fit, tape)
-                                                        .map(
-                                                                plan ->
-                                                                        new ClosureInput(
-                                                                                name, closure, plan,
-                                                                                machine, tape))
-                                                        .map(
-                                                                input ->
-                                                                        work(
-                                                                                input,
-                                                                                PlacketChange.of(
-                                                                                        input,
-                                                                                        fit))))
-                                .ifPresent(results::add));
-        return results;
+                                name,
+                                () -> {
+                                    PlacketPlan.of(closure, fit, tape)
+                                            .map(
+                                                    plan ->
+                                                            new ClosureInput(
+                                                                    name, closure, plan, machine,
+                                                                    tape))
+                                            .map(input -> input.among(closures.size()))
+                                            .ifPresent(input -> add(input, fit, results, tooFree));
+                                    return true;
+                                }));
+        return new All(results, tooFree);
+    }
+
+    private static void add(
+            ClosureInput input,
+            Optional<FitResult> fit,
+            List<ClosureResult> results,
+            List<Closure> tooFree) {
+        try {
+            results.add(work(input, PlacketChange.of(input, fit)));
+        } catch (TooFree e) {
+            tooFree.add(input.closure());
+        }
+    }
+
+    /**
+     * All closures of a garment.
+     *
+     * @param results of those that were worked out, in the maker's order
+     * @param tooFree those whose best row was not found in the steps that a closure has
+     */
+    public record All(List<ClosureResult> results, List<Closure> tooFree) {
+        /** Copies the lists. */
+        public All {
+            results = List.copyOf(results);
+            tooFree = List.copyOf(tooFree);
+        }
     }
 
     /**
@@ -68,6 +92,7 @@ public final class ClosureCalculation {
      * @param change what the alterations did to its placket
      * @throws IllegalArgumentException if its fasteners cannot be placed at all, which {@link
      *     ClosureCheck} tells
+     * @throws TooFree if its best row was not found in the steps that it has
      */
     public static ClosureResult work(ClosureInput input, PlacketChange change) {
         return new ClosureCalculation(input).result(change);
@@ -94,7 +119,8 @@ public final class ClosureCalculation {
                         () ->
                                 row.isClean()
                                         ? List.of()
-                                        : new FastenerRemedies(input, count, row).words(),
+                                        : new FastenerRemedies(input, count, row, input.steps())
+                                                .words(),
                         () -> counts(count)),
                 change);
     }
@@ -121,15 +147,24 @@ public final class ClosureCalculation {
                 .findFirst();
     }
 
-    /** Of those that keep the largest gap. */
+    private static Optional<FastenerRow> found(ClosureSpacing spacing, int count) {
+        try {
+            return spacing.solve(count);
+        } catch (TooFree e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Of those that keep the largest gap, as far as there are steps to look for them. */
     private List<OtherCount> counts(int taken) {
         if (taken < 2) {
             return List.of();
         }
+        ClosureSpacing others = new ClosureSpacing(input, input.steps());
         List<OtherCount> counts = new ArrayList<>();
         for (int other = Math.max(2, taken - BESIDE); other <= taken + BESIDE; other++) {
             int count = other;
-            spacing.solve(count).ifPresent(row -> counts.add(new OtherCount(count, row)));
+            found(others, count).ifPresent(row -> counts.add(new OtherCount(count, row)));
         }
         return List.copyOf(counts);
     }

@@ -35,6 +35,11 @@ public record ClosureResult(
         return new ClosureResult(input, row, marks, added, advice, moved);
     }
 
+    /** The same, where without the alterations its fasteners do not fit. */
+    public ClosureResult onlyAltered() {
+        return new ClosureResult(input, row, marks, added, advice, change.needed());
+    }
+
     /** The maker's name for it. */
     public String name() {
         return input.name();

@@ -12,6 +12,7 @@ import secondbolt.closure.placket.PlacketPlan;
 import secondbolt.closure.placket.PlacketSpot;
 import secondbolt.closure.spacing.SpacingProblem;
 import secondbolt.closure.spacing.SpacingSolver;
+import secondbolt.closure.spacing.Steps;
 import secondbolt.closure.spacing.Zone;
 import secondbolt.measure.Length;
 import secondbolt.worksheet.Convention;
@@ -37,8 +38,11 @@ final class ClosureSpacing {
     private final HoleRoom room;
     private final Length step;
     private final GapBounds bounds;
+    private final Steps steps;
 
-    ClosureSpacing(ClosureInput input) {
+    /** Each that it is asked throws {@code TooFree} if it takes more steps than are left. */
+    ClosureSpacing(ClosureInput input, Steps steps) {
+        this.steps = steps;
         Fastening fastening = input.closure().fastening();
         this.spread = input.closure().spread();
         this.plan = input.plan();
@@ -50,15 +54,15 @@ final class ClosureSpacing {
     /** Whether so many, one at each of these places, can keep the bounds of their gaps. */
     boolean isPossible(int count, List<PlacketSpot> meets) {
         return isAllowed(count)
-                && SpacingSolver.isPossible(problem(count, meets, GapBounds.Care.LOOSE))
-                && (SpacingSolver.isPossible(problem(count, meets, GapBounds.Care.SAFE))
+                && SpacingSolver.isPossible(problem(count, meets, GapBounds.Care.LOOSE), steps)
+                && (SpacingSolver.isPossible(problem(count, meets, GapBounds.Care.SAFE), steps)
                         || solve(count, meets).isPresent());
     }
 
     /** Whether they leave no hole by hand as well. */
     boolean isClear(int count, List<PlacketSpot> meets) {
-        return SpacingSolver.isClear(problem(count, meets, GapBounds.Care.SAFE), 1)
-                || (SpacingSolver.isClear(problem(count, meets, GapBounds.Care.LOOSE), 1)
+        return SpacingSolver.isClear(problem(count, meets, GapBounds.Care.SAFE), 1, steps)
+                || (SpacingSolver.isClear(problem(count, meets, GapBounds.Care.LOOSE), 1, steps)
                         && solve(count, meets).filter(r -> r.byHand().isEmpty()).isPresent());
     }
 
@@ -67,7 +71,9 @@ final class ClosureSpacing {
         return count > 1
                 && isAllowed(count)
                 && SpacingSolver.isClear(
-                        problem(count, plan.meets(), GapBounds.Care.LOOSE), FastenerRow.SEEN_PART)
+                        problem(count, plan.meets(), GapBounds.Care.LOOSE),
+                        FastenerRow.SEEN_PART,
+                        steps)
                 && solve(count).filter(FastenerRow::isClean).isPresent();
     }
 
@@ -239,7 +245,7 @@ final class ClosureSpacing {
 
     /** The best row there is, if its gaps keep their bounds as lengths, too. */
     private Optional<FastenerRow> solved(SpacingProblem problem, List<PlacketSpot> met) {
-        return SpacingSolver.solve(problem)
+        return SpacingSolver.solve(problem, steps)
                 .map(found -> new EvenRuns(problem, found).lengths(this::exact))
                 .filter(bounds::hold)
                 .map(places -> row(places, met));

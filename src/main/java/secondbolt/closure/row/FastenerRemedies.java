@@ -3,8 +3,11 @@ package secondbolt.closure.row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import secondbolt.closure.fastening.FastenerSpread;
+import secondbolt.closure.spacing.Steps;
+import secondbolt.closure.spacing.TooFree;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Convention;
@@ -16,8 +19,9 @@ import secondbolt.worksheet.Convention;
  * @param input what the closure is worked out from
  * @param count how many fasteners it has
  * @param row how they lie now
+ * @param steps that all are looked for in; what is not found in them is not told
  */
-record FastenerRemedies(ClosureInput input, int count, FastenerRow row) {
+record FastenerRemedies(ClosureInput input, int count, FastenerRow row, Steps steps) {
     private static final int FURTHEST_COUNT = 6;
 
     /** Coarse enough to be written and measured. */
@@ -30,7 +34,7 @@ record FastenerRemedies(ClosureInput input, int count, FastenerRow row) {
     /** One sentence for each, the one that changes least first. */
     List<String> words() {
         List<String> words = new ArrayList<>();
-        nearestCount()
+        found(this::nearestCount)
                 .ifPresent(
                         other ->
                                 words.add(
@@ -39,12 +43,20 @@ record FastenerRemedies(ClosureInput input, int count, FastenerRow row) {
                                                 + " instead of "
                                                 + count
                                                 + " all holes are clear and all places met."));
-        shift().or(this::lowerFirst).ifPresent(words::add);
+        found(() -> shift().or(this::lowerFirst)).ifPresent(words::add);
         if (!row.byHand().isEmpty()) {
             String work = "ork what cannot be stitched by hand, as the sheet marks it.";
             words.add(words.isEmpty() ? "W" + work : "Or w" + work);
         }
         return words;
+    }
+
+    private static <T> Optional<T> found(Supplier<Optional<T>> search) {
+        try {
+            return search.get();
+        } catch (TooFree e) {
+            return Optional.empty();
+        }
     }
 
     private FastenerSpread spread() {
@@ -71,7 +83,7 @@ record FastenerRemedies(ClosureInput input, int count, FastenerRow row) {
 
     /** Whether a spread comes to so many, and they lie cleanly. */
     private boolean serves(FastenerSpread other, int asked) {
-        ClosureSpacing spacing = new ClosureSpacing(input.with(other));
+        ClosureSpacing spacing = new ClosureSpacing(input.with(other), steps);
         return new FastenerCount(other, spacing).taken() == asked && spacing.isClean(asked);
     }
 
@@ -103,7 +115,7 @@ record FastenerRemedies(ClosureInput input, int count, FastenerRow row) {
             return false;
         }
         FastenerSpread other = spread().ending(last);
-        return new ClosureSpacing(input.with(other)).keepsOnThePlacket(count)
+        return new ClosureSpacing(input.with(other), steps).keepsOnThePlacket(count)
                 && serves(other, count);
     }
 

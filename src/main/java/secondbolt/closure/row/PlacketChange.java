@@ -13,12 +13,14 @@ import secondbolt.pattern.EdgeSum;
  *
  * @param before how long it was before them, if the tape shows the difference
  * @param moved the numbers of the fasteners that lie elsewhere than without them, rising
+ * @param isNeeded whether its fasteners do not fit without them
  * @param open an edge of which it is not known whether they changed it, if there is one
  */
-public record PlacketChange(Optional<Length> before, List<Integer> moved, Optional<Open> open) {
+public record PlacketChange(
+        Optional<Length> before, List<Integer> moved, boolean isNeeded, Optional<Open> open) {
     /** Nothing that is known of. */
     public static final PlacketChange NONE =
-            new PlacketChange(Optional.empty(), List.of(), Optional.empty());
+            new PlacketChange(Optional.empty(), List.of(), false, Optional.empty());
 
     /** Copies the numbers. */
     public PlacketChange {
@@ -44,7 +46,7 @@ public record PlacketChange(Optional<Length> before, List<Integer> moved, Option
                                 placket.edges()
                                         .flatMap(on -> f.open(on.value()).stream().findFirst())
                                         .map(edge -> open(edge, f, input)));
-        return new PlacketChange(before, List.of(), open);
+        return new PlacketChange(before, List.of(), false, open);
     }
 
     private static Open open(EdgeSum.Term edge, FitResult fit, ClosureInput input) {
@@ -68,6 +70,11 @@ public record PlacketChange(Optional<Length> before, List<Integer> moved, Option
                 numbers.add(now.get(i).number());
             }
         }
-        return new PlacketChange(before, numbers, open);
+        return new PlacketChange(before, numbers, isNeeded, open);
+    }
+
+    /** The same where its fasteners do not fit without the alterations. */
+    PlacketChange needed() {
+        return new PlacketChange(before, moved, true, open);
     }
 }

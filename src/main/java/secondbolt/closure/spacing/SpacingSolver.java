@@ -1,47 +1,45 @@
 package secondbolt.closure.spacing;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Finds the best places for a row of fasteners: as few holes as can be that cannot be stitched;
  * among those the smallest largest difference of a gap from the mean gap; among those the smallest
  * sum of squared differences; among those the ends nearest the middle of their ranges.
  *
- * <p>Exact: every pair of ends is looked at, and for each the gaps by dynamic programming.
+ * <p>Exact: no row is left out but such as cannot be better than one that was found.
  */
 public final class SpacingSolver {
     private final SpacingProblem problem;
-    private final BlockedPlaces blocked;
-    private final int byHand;
+    private final Ground ground;
+    private final Steps steps;
 
-    private SpacingSolver(SpacingProblem problem, BlockedPlaces blocked, int byHand) {
+    private SpacingSolver(SpacingProblem problem, Steps steps) {
         this.problem = problem;
-        this.blocked = blocked;
-        this.byHand = byHand;
+        this.ground = Ground.of(problem);
+        this.steps = steps;
     }
 
-    /** The best there is; nothing if the count, the gaps and the places to meet cannot agree. */
-    public static Optional<Spacing> solve(SpacingProblem problem) {
-        if (!isPossible(problem)) {
-            return Optional.empty();
-        }
-        BlockedPlaces blocked = new BlockedPlaces(problem);
-        return IntStream.rangeClosed(0, problem.count())
-                .mapToObj(byHand -> new SpacingSolver(problem, blocked, byHand).best())
-                .flatMap(Optional::stream)
-                .findFirst();
+    /**
+     * The best there is; nothing if the count, the gaps and the places to meet cannot agree.
+     *
+     * @throws TooFree if it takes more steps than are left
+     */
+    public static Optional<Spacing> solve(SpacingProblem problem, Steps steps) {
+        return isPossible(problem, steps)
+                ? Optional.of(new SpacingSolver(problem, steps).best())
+                : Optional.empty();
     }
 
-    /** Whether count, gaps and places to meet agree at all, whatever must be worked by hand. */
-    public static boolean isPossible(SpacingProblem problem) {
-        SpacingSolver any = new SpacingSolver(problem, new BlockedPlaces(problem), problem.count());
-        return any.endsFromTheMiddle().stream()
-                .map(ends -> any.gaps(ends))
-                .anyMatch(row -> row.reaches(row.widestDifference()));
+    /**
+     * Whether count, gaps and places to meet agree at all, whatever must be worked by hand.
+     *
+     * @throws TooFree if it takes more steps than are left
+     */
+    public static boolean isPossible(SpacingProblem problem, Steps steps) {
+        SpacingSolver any = new SpacingSolver(problem, steps);
+        return !any.ground.isNone() && any.reaches(any.ground.cleared(), 0);
     }
 
     /**
@@ -49,63 +47,62 @@ public final class SpacingSolver {
      * of it.
      *
      * @param part of the mean gap, 8 for an eighth
+     * @throws TooFree if it takes more steps than are left
      */
-    public static boolean isClear(SpacingProblem problem, int part) {
-        SpacingSolver clear = new SpacingSolver(problem, new BlockedPlaces(problem), 0);
-        return clear.endsFromTheMiddle().stream()
-                .anyMatch(ends -> clear.gaps(ends).reaches((ends[1] - ends[0]) / part));
+    public static boolean isClear(SpacingProblem problem, int part, Steps steps) {
+        SpacingSolver clear = new SpacingSolver(problem, steps);
+        return !clear.ground.isNone()
+                && clear.reaches(clear.ground, 0)
+                && new PairSearch(clear.ground, problem, 0, steps).isAny(span -> span / part);
     }
 
-    private GapSearch gaps(int[] ends) {
-        return new GapSearch(problem, blocked, byHand, ends[0], ends[1]);
+    /** Whether there is any row with so many by hand. */
+    private boolean reaches(Ground on, int byHand) {
+        return !new Reach(on, byHand, steps)
+                .ends(on.first(), GapBand.all(on), on.lastFrom(), on.lastTo())
+                .isEmpty();
     }
 
-    private Optional<Spacing> best() {
-        Optional<Spacing> best = Optional.empty();
-        for (GapSearch row : candidates()) {
-            Spacing spacing = row.leastSquares();
-            if (best.isEmpty() || spacing.squares() < best.get().squares()) {
-                best = Optional.of(spacing);
-            }
-            if (spacing.squares() == 0) {
-                return best;
+    private int fewestByHand() {
+        int low = 0;
+        int high = problem.count();
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (reaches(ground, middle)) {
+                high = middle;
+            } else {
+                low = middle + 1;
             }
         }
-        return best;
+        return high;
     }
 
-    /** The rows whose largest difference is the smallest, their ends in the middle first. */
-    private List<GapSearch> candidates() {
-        List<GapSearch> candidates = new ArrayList<>();
-        long least = Long.MAX_VALUE;
-        for (int[] ends : endsFromTheMiddle()) {
-            GapSearch row = gaps(ends);
-            long bound = Math.min(least, row.widestDifference());
-            if (!row.reaches(bound)) {
-                continue;
-            }
-            long difference = row.leastDifference(bound);
-            if (difference < least) {
-                candidates.clear();
-                least = difference;
-            }
-            candidates.add(row.within(difference));
-        }
-        return candidates;
+    private Spacing best() {
+        int byHand = fewestByHand();
+        PairSearch pairs = new PairSearch(ground, problem, byHand, steps);
+        long difference = pairs.leastDifference();
+        PairSearch.Ends ends = pairs.best(difference);
+        int span = ends.last() - ends.first();
+        GapBand band = GapBand.of(ground, span, difference);
+        List<Integer> places =
+                new Squares(ground, band, byHand, ends.first(), ends.last(), ends.last(), steps)
+                        .row();
+        long gaps = ground.gaps();
+        return new Spacing(
+                places,
+                problem.blockedAt(places),
+                (double) largest(places) / gaps,
+                (double) ends.squares() / (gaps * gaps));
     }
 
-    private List<int[]> endsFromTheMiddle() {
-        List<int[]> ends = new ArrayList<>();
-        for (int first = problem.first().from(); first <= problem.first().to(); first++) {
-            for (int last = problem.last().from(); last <= problem.last().to(); last++) {
-                if (last > first) {
-                    ends.add(new int[] {first, last});
-                }
-            }
+    private static long largest(List<Integer> places) {
+        long gaps = places.size() - 1L;
+        long span = (long) places.get(places.size() - 1) - places.get(0);
+        long largest = 0;
+        for (int i = 1; i < places.size(); i++) {
+            long off = ((long) places.get(i) - places.get(i - 1)) * gaps - span;
+            largest = Math.max(largest, Math.abs(off));
         }
-        ends.sort(
-                Comparator.comparingInt(
-                        e -> problem.first().offMiddle(e[0]) + problem.last().offMiddle(e[1])));
-        return ends;
+        return largest;
     }
 }

@@ -83,7 +83,8 @@ class PlacketChangeTest {
     @Test
     void tellsOfNoMovesWhereTheClosureNeedsTheAlterations() {
         assertEquals(
-                List.of("The alterations take the placket from 60 cm to 64 cm."),
+                List.of(
+                        "The alterations take the placket from 60 cm to 64 cm; without them its buttons do not fit."),
                 altered(
                         "buttons: 2, first: 2, last: 59",
                         "alterations: [{lengthen: body, by: 4}]"));
