@@ -695,7 +695,8 @@ class ArchitectureTest {
                         "parallel",
                         "project",
                         "notebook.paper",
-                        "fault"));
+                        "fault",
+                        "disk"));
         rooms.put("app.kept", with(Set.of(), "disk", "notebook.site", "lay.kept"));
         rooms.put(
                 "lay.pin",
