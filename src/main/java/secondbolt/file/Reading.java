@@ -24,7 +24,7 @@ public final class Reading {
     private static final Pattern CUT_OFF = Pattern.compile("\\s*#(?:[\\p{L}\\p{N}]|\\s*\\d).*");
 
     private final SourceFile source;
-    private final Mistakes mistakes;
+    private Mistakes mistakes;
     private final Tape tape;
     private final boolean tapeTold;
     private final boolean whole;
@@ -53,6 +53,11 @@ public final class Reading {
     /** A reading of the same file that tells nobody, to try what a form takes. */
     Reading silent() {
         return new Reading(source, new Mistakes(), tape, tapeTold, true);
+    }
+
+    /** From now on tells its mistakes elsewhere. */
+    void tellTo(Mistakes other) {
+        mistakes = other;
     }
 
     /**
