@@ -61,7 +61,7 @@ record Blame(SourceFile source, Function<SourceFile, Result> reader) {
             if (tried.isEmpty()) {
                 break;
             }
-            tried.get().guilt(now.mistakes(), file).forEach(m -> told.add(written(m, made)));
+            tried.get().guilt(now, file).forEach(m -> told.add(written(m, made)));
             made.add(tried.get().repair());
             file = tried.get().repair().in(file);
             now = tried.get().result();
@@ -101,11 +101,18 @@ record Blame(SourceFile source, Function<SourceFile, Result> reader) {
                             });
         }
 
-        /** What is told of the repaired line: what was told of it before, if nothing else was. */
-        List<Mistake> guilt(List<Mistake> before, SourceFile source) {
+        /**
+         * What is told of the repaired line: what was told of it before, if nothing else was and no
+         * slip of syntax lay behind it.
+         */
+        List<Mistake> guilt(Result before, SourceFile source) {
             List<Mistake> there =
-                    before.stream().filter(m -> m.place().line() == repair.line()).toList();
-            return there.size() == before.size() ? there : List.of(repair.mistake(source));
+                    before.mistakes().stream()
+                            .filter(m -> m.place().line() == repair.line())
+                            .toList();
+            boolean isKnown =
+                    there.size() == before.mistakes().size() && before.slips() == result.slips();
+            return isKnown ? there : List.of(repair.mistake(source));
         }
     }
 

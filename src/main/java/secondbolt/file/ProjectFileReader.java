@@ -91,7 +91,8 @@ public final class ProjectFileReader {
                         tape.isPresent(),
                         yaml.isWhole());
         Optional<T> value = root.read(node.get(), reading);
-        return new Trial<>(value, Optional.of(reading), mistakes.inOrder(), yaml.slips());
+        return new Trial<>(
+                value, Optional.of(reading), yaml.once(mistakes.inOrder()), yaml.slips());
     }
 
     /** A mistake in the units is told when the root is read; until then centimetres serve. */

@@ -136,7 +136,7 @@ class BlameTest {
     void refusesWhatNoMakerWrites(String slip, String place, String words) {
         List<Mistake> told = mistakesIn(SOUND.replace("strap: 60", slip));
         assertEquals("bags.yaml:" + place, told.get(0).place().toString(), told.toString());
-        assertTrue(told.get(0).found().contains(words), told.toString());
+        assertTrue(told.stream().anyMatch(m -> m.found().contains(words)), told.toString());
     }
 
     @ParameterizedTest(name = "{0}")

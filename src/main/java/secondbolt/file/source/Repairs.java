@@ -17,6 +17,9 @@ public final class Repairs {
     /** The rank of repairs of lines that nothing is strange about by themselves. */
     private static final int LOOKS_SOUND = 10;
 
+    /** What begins a key, an item or a bracket; other text may go on from the line before. */
+    private static final Pattern BEGINS = Pattern.compile("^[-\\[{]|:(\\s|$)");
+
     /** A slip of the hand within a line, what it should be, and what is told of it. */
     private record Within(Pattern slip, String inserted, String found, String right) {}
 
@@ -87,6 +90,7 @@ public final class Repairs {
         List<Integer> near = new ArrayList<>(List.of(line, before, after));
         near.add(before < 0 ? -1 : layout.before(before));
         near.addAll(layout.ancestors(line));
+        near.addAll(before < 0 ? List.of() : layout.ancestors(before));
         near.stream()
                 .filter(i -> i >= 0 && i < lines.size() && !layout.isEmpty(i))
                 .forEach(suspects::add);
@@ -95,13 +99,13 @@ public final class Repairs {
     private void repair(int line) {
         String text = lines.get(line);
         int lead = lead(text);
-        indents(line)
-                .forEach(
-                        indent -> {
-                            if (!" ".repeat(indent).equals(text.substring(0, lead))) {
-                                add(rank(line, lead, indent), reindented(line, lead, indent));
-                            }
-                        });
+        if (isOdd(text, lead) || BEGINS.matcher(text.substring(lead)).find()) {
+            indents(line).stream()
+                    .filter(indent -> !" ".repeat(indent).equals(text.substring(0, lead)))
+                    .forEach(
+                            indent ->
+                                    add(rank(text, lead, indent), reindented(line, lead, indent)));
+        }
         plainSpaces(line);
         for (Within within : WITHIN) {
             Matcher slip = within.slip().matcher(text);
@@ -149,11 +153,12 @@ public final class Repairs {
     }
 
     /** A line that is indented like none round it is suspect before all others. */
-    private int rank(int line, int lead, int indent) {
-        String text = lines.get(line);
-        boolean isPlain = text.substring(0, lead).isBlank() && text.indexOf('\t') < 0;
-        boolean isOdd = !isPlain || lead % STEP != 0;
-        return (isOdd ? 0 : LOOKS_SOUND) + Math.abs(indent - lead);
+    private static int rank(String text, int lead, int indent) {
+        return (isOdd(text, lead) ? 0 : LOOKS_SOUND) + Math.abs(indent - lead);
+    }
+
+    private static boolean isOdd(String text, int lead) {
+        return lead % STEP != 0 || !text.startsWith(" ".repeat(lead));
     }
 
     private Repair reindented(int line, int lead, int indent) {

@@ -35,9 +35,10 @@ public final class YamlReader {
     /** Lines, from 0, whose key may have lost its value with a line that was passed over. */
     private final Set<Integer> bereft = new HashSet<>();
 
-    /** Lines, from 1, that a slip is told of already: what else they bring is no news. */
+    /** Lines, from 1, with a letter that nobody can see: what else they bring is no news. */
     private final Set<Integer> told = new HashSet<>();
 
+    private final List<Mistake> strange;
     private int slips;
     private boolean whole;
 
@@ -50,12 +51,24 @@ public final class YamlReader {
         this.lines = new ArrayList<>(marks.lines());
         this.slips = marks.mistakes().size();
         this.whole = slips == 0;
-        marks.mistakes().forEach(mistake -> told.add(mistake.place().line()));
+        this.strange = marks.mistakes();
+        strange.forEach(mistake -> told.add(mistake.place().line()));
     }
 
     /** How many slips were passed over. */
     public int slips() {
         return slips;
+    }
+
+    /** Without what is told of a line only because of a letter in it that nobody can see. */
+    public List<Mistake> once(List<Mistake> all) {
+        return all.stream()
+                .filter(
+                        m ->
+                                strange.contains(m)
+                                        || !m.place().file().equals(source.name())
+                                        || !told.contains(m.place().line()))
+                .toList();
     }
 
     /** Whether nothing was passed over. */
