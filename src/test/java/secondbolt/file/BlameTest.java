@@ -50,7 +50,7 @@ class BlameTest {
                             Key.optional("strap", LENGTH, "Its strap.", "60"),
                             Key.optional(
                                     "pockets",
-                                    ListForm.of("pockets", LENGTH, 1, 200_000),
+                                    ListForm.of("pockets", LENGTH, 1, 3),
                                     "How deep each is.",
                                     "[5, 6]")),
                     f -> Optional.of("bag"));
@@ -91,6 +91,23 @@ class BlameTest {
         assertTrue(SOUND.contains(line + "\n"), line);
         List<Mistake> mistakes = mistakesIn(SOUND.replace(line + "\n", slip + "\n"));
         assertEquals(List.of(told), mistakes.stream().map(BlameTest::brief).toList());
+    }
+
+    /**
+     * In a list of two or three at most, four pockets are blamed on the one that is there twice.
+     */
+    @Test
+    void blamesALineThatStandsTwiceAndTwoLinesInOne() {
+        assertEquals(
+                List.of("11:7 a line that stands twice; it once"),
+                mistakesIn(SOUND.replace("      - 6\n", "      - 6\n      - 6\n")).stream()
+                        .map(BlameTest::brief)
+                        .toList());
+        assertEquals(
+                List.of("7:13 two lines in one; each on a line of its own"),
+                mistakesIn(SOUND.replace("size: 20\n    pockets", "size: 20    pockets")).stream()
+                        .map(BlameTest::brief)
+                        .toList());
     }
 
     private static String brief(Mistake m) {

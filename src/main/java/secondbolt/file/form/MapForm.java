@@ -1,10 +1,12 @@
 package secondbolt.file.form;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
@@ -76,13 +78,12 @@ public final class MapForm<T> implements Form<T> {
 
     private Fields readKeys(Node.Mapping mapping, Reading reading) {
         Fields fields = new Fields(mapping, reading);
-        List<String> misspelt = new ArrayList<>();
+        Misspelt misspelt = new Misspelt(free(mapping), new HashSet<>());
         for (Node.Pair pair : mapping.pairs()) {
             Optional<Key<?>> key =
                     keys.stream().filter(k -> k.name().equals(pair.key().text())).findFirst();
             if (key.isEmpty()) {
-                misspelt.add(pair.key().text());
-                tellUnknown(mapping, pair, reading);
+                tellUnknown(misspelt, pair, reading);
             } else if (key.get().need() == Key.Need.LATER) {
                 reading.tell(
                         pair.key().place(),
@@ -98,11 +99,21 @@ public final class MapForm<T> implements Form<T> {
         return fields;
     }
 
+    /**
+     * The keys of a mapping that are not known.
+     *
+     * @param free the names that may still be written
+     * @param meant those that they seem to be meant for
+     */
+    private record Misspelt(List<String> free, Set<String> meant) {}
+
     private Optional<String> nearest(String misspelt) {
         return Spelling.nearest(misspelt, keys.stream().map(Key::name).toList());
     }
 
-    private void tellUnknown(Node.Mapping mapping, Node.Pair pair, Reading reading) {
+    private void tellUnknown(Misspelt misspelt, Node.Pair pair, Reading reading) {
+        Optional<String> near = nearest(pair.key().text());
+        misspelt.meant().addAll(near.map(List::of).orElse(misspelt.free()));
         if (isStrange(pair.key().text())) {
             reading.tell(
                     pair.key().place(),
@@ -110,10 +121,7 @@ public final class MapForm<T> implements Form<T> {
                     "`" + Spelling.plainSpaces(pair.key().text()) + "` with plain spaces");
             return;
         }
-        String right =
-                nearest(pair.key().text())
-                        .map(near -> "`" + near + "`")
-                        .orElseGet(() -> instead(free(mapping)));
+        String right = near.map(n -> "`" + n + "`").orElseGet(() -> instead(misspelt.free()));
         reading.tell(
                 pair.key().place(),
                 "`" + pair.key().text() + "`, which is not a key of " + what,
@@ -141,12 +149,10 @@ public final class MapForm<T> implements Form<T> {
         return free;
     }
 
-    private void tellMissing(Node.Mapping mapping, List<String> misspelt, Reading reading) {
+    private void tellMissing(Node.Mapping mapping, Misspelt misspelt, Reading reading) {
         for (Key<?> key : keys) {
-            boolean meant =
-                    misspelt.stream()
-                            .anyMatch(m -> nearest(m).orElse(key.name()).equals(key.name()));
-            if (key.need() == Key.Need.REQUIRED && mapping.find(key.name()).isEmpty() && !meant) {
+            boolean isMeant = misspelt.meant().contains(key.name());
+            if (key.need() == Key.Need.REQUIRED && mapping.find(key.name()).isEmpty() && !isMeant) {
                 reading.tell(
                         mapping.place(),
                         what + " without `" + key.name() + "`",

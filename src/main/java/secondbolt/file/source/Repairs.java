@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The repairs worth a try near a mistake, the likeliest first. */
 public final class Repairs {
@@ -36,9 +37,10 @@ public final class Repairs {
                             Pattern.compile("(?<=\\s)#(?=\\S)"),
                             "",
                             "a #, which makes what follows a note of your own",
-                            "no #, or quotation marks round a text with one"),
+                            "no #; a # after a space begins a note: a text with one stands in quotation"
+                                    + " marks"),
                     new Within(
-                            Pattern.compile("(?<=\\S)\\s{2,}(?=- |[\\p{L}][\\p{L} ]*:(\\s|$))"),
+                            Pattern.compile("(?<=\\S)(?= {2,}(?:- |[\\p{L}][\\p{L} ]*:(\\s|$)))"),
                             "\n",
                             "two lines in one",
                             "each on a line of its own"),
@@ -74,6 +76,7 @@ public final class Repairs {
                 .limit(MOST_MISTAKES)
                 .forEach(line -> near.suspect(line, suspects));
         suspects.forEach(near::repair);
+        near.oneOfTwo();
         return near.repairs.stream()
                 .filter(one -> !isOddOnly || one.rank() < LOOKS_SOUND)
                 .sorted(Comparator.comparingInt(Ranked::rank))
@@ -104,16 +107,15 @@ public final class Repairs {
                     .filter(indent -> !" ".repeat(indent).equals(text.substring(0, lead)))
                     .forEach(
                             indent ->
-                                    add(rank(text, lead, indent), reindented(line, lead, indent)));
+                                    add(
+                                            rank(text, lead, indent)
+                                                    + (isStep(line, indent) ? 0 : 1),
+                                            reindented(line, lead, indent)));
         }
         plainSpaces(line);
         for (Within within : WITHIN) {
             Matcher slip = within.slip().matcher(text);
             if (slip.find()) {
-                String inserted =
-                        within.inserted().equals("\n")
-                                ? "\n" + " ".repeat(likelyIndent(line))
-                                : within.inserted();
                 int column = 1 + text.codePointCount(0, slip.start());
                 add(
                         within.inserted().equals("\n") || within.slip().pattern().startsWith("::")
@@ -123,7 +125,7 @@ public final class Repairs {
                                 line + 1,
                                 slip.start(),
                                 slip.end() - slip.start(),
-                                inserted,
+                                within.inserted(),
                                 column,
                                 within.found(),
                                 within.right()));
@@ -143,9 +145,26 @@ public final class Repairs {
         }
     }
 
-    private int likelyIndent(int line) {
-        int after = layout.after(line);
-        return after < lines.size() ? lead(lines.get(after)) : lead(lines.get(line));
+    /** A line that stands twice may be far from where that is noticed. */
+    private void oneOfTwo() {
+        IntStream.range(1, lines.size())
+                .filter(i -> !layout.isEmpty(i) && lines.get(i).equals(lines.get(i - 1)))
+                .limit(MOST_MISTAKES)
+                .forEach(
+                        i ->
+                                add(
+                                        LOOKS_SOUND - 1,
+                                        new Repair(
+                                                i + 1,
+                                                0,
+                                                lines.get(i).length(),
+                                                "",
+                                                1
+                                                        + Math.min(
+                                                                lead(lines.get(i)),
+                                                                lines.get(i).length()),
+                                                "a line that stands twice",
+                                                "it once")));
     }
 
     private void add(int rank, Repair repair) {
@@ -155,6 +174,15 @@ public final class Repairs {
     /** A line that is indented like none round it is suspect before all others. */
     private static int rank(String text, int lead, int indent) {
         return (isOdd(text, lead) ? 0 : LOOKS_SOUND) + Math.abs(indent - lead);
+    }
+
+    /** Whether a line indented so would be one step further in than what it hangs on. */
+    private boolean isStep(int line, int indent) {
+        int above = layout.before(line);
+        while (above >= 0 && indent > 0 && lead(lines.get(above)) >= indent) {
+            above = layout.before(above);
+        }
+        return indent == 0 || above >= 0 && lead(lines.get(above)) + STEP == indent;
     }
 
     private static boolean isOdd(String text, int lead) {
@@ -203,7 +231,7 @@ public final class Repairs {
                             plain,
                             1 + text.codePointCount(0, at),
                             StrangeMarks.strangeSpace(text),
-                            "a plain space"));
+                            "plain spaces instead of no-break ones"));
         }
     }
 
