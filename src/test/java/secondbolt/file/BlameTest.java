@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.function.UnaryOperator;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -196,13 +196,13 @@ class BlameTest {
             for (int n = random.nextInt(1, 5); n > 0; n--) {
                 int at = random.nextInt(text.length());
                 int letter = random.nextInt(letters.length());
-                List<UnaryOperator<StringBuilder>> changes =
+                List<Consumer<StringBuilder>> changes =
                         List.of(
                                 t -> t.deleteCharAt(at),
                                 t -> t.insert(at, letters.charAt(letter)),
                                 t -> t.insert(at, t.substring(at / 2, at)),
                                 t -> t.replace(at, at + 1, letters.substring(letter)));
-                changes.get(random.nextInt(changes.size())).apply(text);
+                changes.get(random.nextInt(changes.size())).accept(text);
             }
             assertHasPlaces(text.toString(), mistakesIn(text.toString()));
         }
@@ -217,7 +217,7 @@ class BlameTest {
             String written = line <= lines.size() ? lines.get(line - 1) : "";
             int letters = written.codePointCount(0, written.length());
             assertTrue(
-                    column >= 1 && column <= letters + 1 || text.length() > 10_000,
+                    (column >= 1 && column <= letters + 1) || text.length() > 10_000,
                     mistake + "\n" + text);
         }
     }

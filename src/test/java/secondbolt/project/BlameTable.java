@@ -73,6 +73,10 @@ public final class BlameTable {
                 n[4]);
     }
 
+    private static int place(Verdict verdict) {
+        return List.of(Verdict.values()).indexOf(verdict);
+    }
+
     private static double share(int part, int whole) {
         return whole == 0 ? 0 : 100.0 * part / whole;
     }
@@ -97,7 +101,7 @@ public final class BlameTable {
                                 table.computeIfAbsent(
                                                 judged.getKey().kind(),
                                                 k -> new int[Verdict.values().length])[
-                                        judged.getValue().ordinal()]++);
+                                        place(judged.getValue())]++);
     }
 
     private static Verdict judge(
@@ -111,7 +115,7 @@ public final class BlameTable {
             verdict = Verdict.FAULT;
             out.println("FAULT " + e);
         }
-        if (isTold && verdict.ordinal() > 1) {
+        if (isTold && verdict != Verdict.ACCEPTED && verdict != Verdict.GUILTY_ALONE) {
             StringBuilder told = new StringBuilder();
             told.append(verdict).append(" | ").append(slip.kind()).append(" | ").append(file);
             int line = slip.guilty().get(0);

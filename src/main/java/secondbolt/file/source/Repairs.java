@@ -182,7 +182,7 @@ public final class Repairs {
         while (above >= 0 && indent > 0 && lead(lines.get(above)) >= indent) {
             above = layout.before(above);
         }
-        return indent == 0 || above >= 0 && lead(lines.get(above)) + STEP == indent;
+        return indent == 0 || (above >= 0 && lead(lines.get(above)) + STEP == indent);
     }
 
     private static boolean isOdd(String text, int lead) {
