@@ -182,7 +182,8 @@ class BlameTest {
                         "\u2028".repeat(many),
                         "---\n".repeat(many));
         for (String text : texts) {
-            assertHasPlaces(text, mistakesIn("units: cm\n" + text));
+            String whole = "units: cm\n" + text;
+            assertHasPlaces(whole, mistakesIn(whole));
         }
     }
 
@@ -213,12 +214,10 @@ class BlameTest {
         for (Mistake mistake : mistakes) {
             int line = mistake.place().line();
             int column = mistake.place().column();
-            assertTrue(line >= 1 && line <= lines.size() + 1, mistake + "\n" + text);
-            String written = line <= lines.size() ? lines.get(line - 1) : "";
+            assertTrue(line >= 1 && line <= lines.size(), mistake.place().toString());
+            String written = lines.get(line - 1);
             int letters = written.codePointCount(0, written.length());
-            assertTrue(
-                    (column >= 1 && column <= letters + 1) || text.length() > 10_000,
-                    mistake + "\n" + text);
+            assertTrue(column >= 1 && column <= letters + 1, mistake.place().toString());
         }
     }
 }
