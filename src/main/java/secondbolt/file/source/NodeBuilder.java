@@ -99,17 +99,7 @@ final class NodeBuilder {
         if (value.isEmpty() && scalar.isPlain() && bereft.contains(place.line() - 1)) {
             return new Node.Lost(place);
         }
-        Optional<String> strange =
-                value.codePoints()
-                        .filter(StrangeMarks::isStrange)
-                        .mapToObj(letter -> String.format("U+%04X", letter))
-                        .findFirst();
-        return strange.isEmpty()
-                ? new Node.Text(place, value.strip())
-                : refused(
-                        place,
-                        "a text with " + strange.get() + ", which is no letter",
-                        "the text without it");
+        return new Node.Text(place, value.strip());
     }
 
     private void refuseAnchorAndTag(NodeEvent event, Place place) {

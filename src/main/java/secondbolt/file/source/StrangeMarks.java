@@ -121,15 +121,9 @@ record StrangeMarks(List<String> lines, List<Mistake> mistakes) {
                 .toString();
     }
 
-    /** Whether a letter, though it can be typed or told by its number, stands in no text. */
-    static boolean isStrange(int letter) {
-        return switch (letter) {
-            case '\t', '\n' -> false;
-            case 0x2028, 0x2029, 0xFEFF, 0xFFFE, 0xFFFF -> true;
-            default ->
-                    Character.isISOControl(letter)
-                            || Character.getType(letter) == Character.SURROGATE;
-        };
+    /** Whether a letter, though it can be typed, stands in no text. */
+    private static boolean isStrange(int letter) {
+        return letter != '\t' && letter != '\n' && Visible.isUnseen(letter);
     }
 
     private static Mistake at(SourceFile source, int line, int index, String found, String right) {

@@ -15,12 +15,15 @@ public final class Visible {
 
     /**
      * Whether a letter is not to be seen and does something: a control character, a separator of
-     * lines or paragraphs, one that turns the direction of what follows, half of a letter.
+     * lines or paragraphs, the mark of a file's beginning, one that turns the direction of what
+     * follows, half of a letter.
      */
     public static boolean isUnseen(int letter) {
         return Character.isISOControl(letter)
                 || letter == '\u2028'
                 || letter == '\u2029'
+                || letter == '\uFEFF'
+                || (letter >= 0xFFFE && letter <= 0xFFFF)
                 || turns(letter)
                 || Character.getType(letter) == Character.SURROGATE;
     }
