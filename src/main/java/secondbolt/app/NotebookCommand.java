@@ -77,7 +77,10 @@ final class NotebookCommand implements Callable<Integer> {
         List<Path> files = workplace.projectFiles(projects, out, mistakes);
         Optional<Standing> standing = standing();
         List<Path> changed = files.stream().filter(file -> !holds(standing, file)).toList();
-        if (changed.isEmpty() && mistakes.isEmpty() && isWhole(standing, files)) {
+        if (changed.isEmpty()
+                && mistakes.isEmpty()
+                && !SiteLock.isThere(site)
+                && isWhole(standing, files)) {
             Standing all = standing.orElseThrow();
             tell(
                     new Told(files.size(), 0, all.files() + all.others(), 0),

@@ -118,6 +118,17 @@ class TwoRunsTest {
         assertFalse(site().contains(FolderLock.NAME));
     }
 
+    /** It was killed when all was written already, so nothing is left to do but this. */
+    @Test
+    void aLockThatWasLeftGoesAlsoWhereNothingChanged() throws IOException {
+        for (int i = 0; i < 2; i++) {
+            assertEquals(0, new Desktop(folder).run("notebook"));
+            new Desktop(folder).with("site/" + FolderLock.NAME, "");
+        }
+        assertEquals(0, new Desktop(folder).run("notebook"));
+        assertFalse(site().contains(FolderLock.NAME));
+    }
+
     /** The last writer's file is whole, and no temporary stays. */
     @Test
     void aFileThatManyWriteAtOnceIsThatOfOneOfThem()

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import secondbolt.disk.FolderLock;
+import secondbolt.disk.Home;
 
 /**
  * Keeps other runs out of a site, from the first look at what stands in it until it is written. A
@@ -50,6 +51,11 @@ public final class SiteLock implements AutoCloseable {
             takeAway(made);
             throw new UncheckedIOException(SiteFolder.words(e, folder), e);
         }
+    }
+
+    /** Whether a run is writing a site, or one that was killed left its lock. */
+    public static boolean isThere(Path out) {
+        return Home.isTaken(out.resolve(FolderLock.NAME));
     }
 
     /** Does work while no other run is writing a site, as {@link #take} waits for. */
