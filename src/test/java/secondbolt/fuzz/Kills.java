@@ -80,8 +80,8 @@ public final class Kills {
                     .forEach(name -> folder.edit(name, random));
             Map<String, String> made = folder.fresh();
             Map<String, String> others = folder.others();
-            for (int k = random.nextInt(2); k < 2 && i < times; k++, i++) {
-                killed(i, longest);
+            for (int k = random.nextInt(2); k < 2 && i < times; k++) {
+                i += isKilled(i, longest) ? 1 : 0;
                 checkWhole(folder.site(), old, made);
             }
             longest = Math.max(longest, whole("notebook"));
@@ -103,24 +103,25 @@ public final class Kills {
     /**
      * A third of them at any moment, one after the site was locked, one while files are put there.
      */
-    private void killed(int turn, long longest) {
+    private boolean isKilled(int turn, long longest) {
         Started run = folder.start("killed", "notebook");
-        switch (turn % 3) {
-            case 0 -> countKilled(run, longest);
+        return switch (turn % 3) {
+            case 0 -> isKilled(run, longest);
             case 1 -> {
                 run.awaitFile(folder.at().resolve("site/.secondbolt.lock"));
-                countKilled(run, longest / 4);
+                yield isKilled(run, longest / 6);
             }
             default -> {
                 run.awaitFile(folder.at().resolve("site/.unfinished.json"));
-                countKilled(run, longest / 25);
+                yield isKilled(run, longest / 40);
             }
-        }
+        };
     }
 
-    private void countKilled(Started run, long span) {
+    private boolean isKilled(Started run, long span) {
         boolean isKilled = run.isKilledAfter(random.nextLong(span));
         count(isKilled ? moment(folder.leftovers()) : "ended before");
+        return isKilled;
     }
 
     private static String moment(List<String> left) {

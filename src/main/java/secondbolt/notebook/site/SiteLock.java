@@ -3,6 +3,7 @@ package secondbolt.notebook.site;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +36,21 @@ public final class SiteLock implements AutoCloseable {
      */
     public static SiteLock take(Path out, int tries, Runnable waiting) {
         Path folder = out.toAbsolutePath().normalize();
+        try {
+            for (int left = tries; left > 1; left--) {
+                try {
+                    return takeIn(folder, left, waiting);
+                } catch (NoSuchFileException e) {
+                    // The run that had it wrote nothing and took its folder away again.
+                }
+            }
+            return takeIn(folder, 1, waiting);
+        } catch (IOException e) {
+            throw new UncheckedIOException(SiteFolder.words(e, folder), e);
+        }
+    }
+
+    private static SiteLock takeIn(Path folder, int tries, Runnable waiting) throws IOException {
         List<Path> made = new ArrayList<>();
         try {
             for (Path up = folder; up != null && !Files.exists(up); up = up.getParent()) {
@@ -49,7 +65,7 @@ public final class SiteLock implements AutoCloseable {
             return new SiteLock(lock.get(), made);
         } catch (IOException e) {
             takeAway(made);
-            throw new UncheckedIOException(SiteFolder.words(e, folder), e);
+            throw e;
         }
     }
 
