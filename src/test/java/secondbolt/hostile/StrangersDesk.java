@@ -110,6 +110,11 @@ final class StrangersDesk {
                 0L, site().keySet().stream().filter(p -> p.endsWith("~")).count(), "left over");
     }
 
+    /** Takes a file besides, by its path in the working folder. */
+    void receives(String path, String text) {
+        desktop.with(path, text);
+    }
+
     /**
      * Takes a stranger's files in place of those of the one before: what is of the desk into the
      * working folder, the rest into a folder of its own.
