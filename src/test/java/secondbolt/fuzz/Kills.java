@@ -72,7 +72,8 @@ public final class Kills {
     /** Kills runs of the notebook, one or two after each change. */
     void notebook(int times) {
         whole("notebook");
-        long longest = whole("notebook");
+        long usual = whole("notebook");
+        int turn = 0;
         for (int i = 0; i < times; ) {
             Map<String, String> old = folder.site();
             SmallFolder.NAMES.stream()
@@ -81,10 +82,10 @@ public final class Kills {
             Map<String, String> made = folder.fresh();
             Map<String, String> others = folder.others();
             for (int k = random.nextInt(2); k < 2 && i < times; k++) {
-                i += isKilled(i, longest) ? 1 : 0;
+                i += isKilled(turn++, usual) ? 1 : 0;
                 checkWhole(folder.site(), old, made);
             }
-            longest = Math.max(longest, whole("notebook"));
+            usual = (usual + whole("notebook")) / 2;
             check(folder.site().equals(made), "another site than that of one run: " + differing());
             check(folder.leftovers().isEmpty(), "left over " + folder.leftovers());
             check(folder.others().equals(others), "something else was touched");
