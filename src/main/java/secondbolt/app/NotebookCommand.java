@@ -24,6 +24,7 @@ import secondbolt.notebook.Kept;
 import secondbolt.notebook.Notebook;
 import secondbolt.notebook.paper.Desk;
 import secondbolt.notebook.site.Seal;
+import secondbolt.notebook.site.Seals;
 import secondbolt.notebook.site.SiteFile;
 import secondbolt.notebook.site.SiteLock;
 import secondbolt.notebook.site.SiteWriter;
@@ -81,7 +82,10 @@ final class NotebookCommand implements Callable<Integer> {
         List<Path> files = workplace.projectFiles(projects, out, mistakes);
         Optional<Standing> standing = standing();
         List<Path> changed = files.stream().filter(file -> !holds(standing, file)).toList();
-        if (changed.isEmpty() && mistakes.isEmpty() && isWhole(standing, files)) {
+        if (changed.isEmpty()
+                && mistakes.isEmpty()
+                && !SiteLock.isThere(site)
+                && isWhole(standing, files)) {
             Standing all = standing.orElseThrow();
             tell(
                     new Told(files.size(), 0, all.files() + all.others(), 0),
@@ -90,7 +94,7 @@ final class NotebookCommand implements Callable<Integer> {
                     Map.of());
             return Secondbolt.DONE;
         }
-        Map<Path, Workings> made = workedOut(changed, mistakes);
+        Map<Path, Worked> made = workedOut(changed, mistakes);
         workplace.desk(mistakes);
         if (!mistakes.isEmpty()) {
             return workplace.refuse(mistakes);
@@ -113,17 +117,21 @@ final class NotebookCommand implements Callable<Integer> {
         return standing.filter(s -> s.holdsWhole(names)).isPresent();
     }
 
-    /** What another run may have written meanwhile is looked at again, now that none can. */
-    private int written(List<Path> files, Map<Path, Workings> made, Optional<Standing> before) {
+    /**
+     * What another run may have written meanwhile is looked at again, now that none can, and what
+     * was saved since it was read is read again: the other run may have written that already.
+     */
+    private int written(List<Path> files, Map<Path, Worked> made, Optional<Standing> before) {
         Mistakes mistakes = new Mistakes();
         Optional<Standing> standing = standing();
+        Map<Path, Worked> all = new HashMap<>(made);
+        all.entrySet().removeIf(one -> !one.getValue().from().equals(sources(one.getKey())));
         List<Path> changed =
                 files.stream()
-                        .filter(file -> !holds(standing, file) && !made.containsKey(file))
+                        .filter(file -> !holds(standing, file) && !all.containsKey(file))
                         .toList();
-        List<String> read = made.keySet().stream().map(workplace::folderName).toList();
+        List<String> read = all.keySet().stream().map(workplace::folderName).toList();
         standing.ifPresent(now -> before.ifPresent(then -> now.noteAsIn(then, read)));
-        Map<Path, Workings> all = new HashMap<>(made);
         all.putAll(workedOut(changed, mistakes));
         Desk desk = workplace.desk(mistakes);
         if (!mistakes.isEmpty()) {
@@ -131,7 +139,11 @@ final class NotebookCommand implements Callable<Integer> {
         }
         Map<String, Seal> left = new TreeMap<>(standing.map(Standing::projects).orElse(Map.of()));
         all.keySet().forEach(file -> left.remove(workplace.folderName(file)));
-        List<Workings> inOrder = files.stream().filter(all::containsKey).map(all::get).toList();
+        List<Workings> inOrder =
+                files.stream()
+                        .filter(all::containsKey)
+                        .flatMap(file -> all.get(file).workings().stream())
+                        .toList();
         write(inOrder, left, standing, desk);
         if (desk.correction().isNeeded() && !quiet) {
             workplace.out().println(CORRECTED);
@@ -140,13 +152,20 @@ final class NotebookCommand implements Callable<Integer> {
     }
 
     private boolean holds(Optional<Standing> standing, Path file) {
-        Path folder = workplace.folder().resolve(file).toAbsolutePath().normalize().getParent();
-        return standing.filter(s -> s.holds(workplace.folderName(file), folder)).isPresent();
+        return standing.filter(s -> s.holds(workplace.folderName(file), folder(file))).isPresent();
     }
 
-    private Map<Path, Workings> workedOut(List<Path> files, Mistakes mistakes) {
+    private Path folder(Path file) {
+        return workplace.folder().resolve(file).toAbsolutePath().normalize().getParent();
+    }
+
+    private Optional<Map<String, String>> sources(Path file) {
+        return Seals.sources(folder(file));
+    }
+
+    private Map<Path, Worked> workedOut(List<Path> files, Mistakes mistakes) {
         Progress progress = new Progress(workplace.err(), quiet);
-        Map<Path, Workings> all = new HashMap<>();
+        Map<Path, Worked> all = new HashMap<>();
         try (Workers workers = new Workers()) {
             List<Supplier<Worked>> begun =
                     files.stream().map(file -> workers.begin(() -> worked(file))).toList();
@@ -156,19 +175,26 @@ final class NotebookCommand implements Callable<Integer> {
                 progress.step("working out " + Workplace.name(file), i + 1, begun.size());
                 Worked worked = begun.get(i).get();
                 mistakes.addAll(worked.mistakes());
-                worked.workings().ifPresent(workings -> all.put(file, workings));
+                worked.workings().ifPresent(workings -> all.put(file, worked));
             }
         }
         return all;
     }
 
-    /** A project file read and worked out; no workings if it has mistakes. */
-    private record Worked(Optional<Workings> workings, Mistakes mistakes) {}
+    /**
+     * A project file read and worked out.
+     *
+     * @param workings none if it has mistakes
+     * @param from what stood in its folder just before, if that can be told
+     */
+    private record Worked(
+            Optional<Workings> workings, Mistakes mistakes, Optional<Map<String, String>> from) {}
 
     private Worked worked(Path file) {
         Mistakes mistakes = new Mistakes();
+        Optional<Map<String, String>> from = sources(file);
         Optional<Workings> workings = workplace.work(file, mistakes, workplace.lays(true, quiet));
-        return new Worked(workings, mistakes);
+        return new Worked(workings, mistakes, from);
     }
 
     private static boolean readAhead() {

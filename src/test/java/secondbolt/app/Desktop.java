@@ -9,9 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** A working folder to run commands in, with what they print. */
-final class Desktop {
+public final class Desktop {
     /** A small sound project. */
-    static final String APRON =
+    public static final String APRON =
             """
                 title: Apron
                 units: cm
@@ -40,19 +40,23 @@ final class Desktop {
     private String out = "";
     private String err = "";
 
-    Desktop(Path folder) {
+    /** In a folder that is there. */
+    public Desktop(Path folder) {
         this.folder = folder;
     }
 
-    Path folder() {
+    /** The working folder. */
+    public Path folder() {
         return folder;
     }
 
-    Desktop with(String path, String text) {
+    /** With a file of text, in UTF-8. */
+    public Desktop with(String path, String text) {
         return with(path, text.getBytes(StandardCharsets.UTF_8));
     }
 
-    Desktop with(String path, byte[] bytes) {
+    /** With a file of bytes. */
+    public Desktop with(String path, byte[] bytes) {
         try {
             Path file = folder.resolve(path);
             Files.createDirectories(file.getParent());
@@ -63,7 +67,8 @@ final class Desktop {
         }
     }
 
-    int run(String... args) {
+    /** Runs a command; its exit code. */
+    public int run(String... args) {
         StringWriter outText = new StringWriter();
         StringWriter errText = new StringWriter();
         int code =
@@ -74,15 +79,18 @@ final class Desktop {
         return code;
     }
 
-    String out() {
+    /** What the last command printed. */
+    public String out() {
         return out;
     }
 
-    String err() {
+    /** What the last command told of mistakes. */
+    public String err() {
         return err;
     }
 
-    String read(String path) {
+    /** The text of a file of the folder. */
+    public String read(String path) {
         try {
             return Files.readString(folder.resolve(path));
         } catch (IOException e) {

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,6 +24,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import secondbolt.disk.AtomicFile;
 import secondbolt.disk.FolderLock;
 import secondbolt.notebook.site.SiteLock;
@@ -116,6 +120,41 @@ class TwoRunsTest {
         new Desktop(folder).with("site/" + FolderLock.NAME, "");
         assertEquals(0, new Desktop(folder).run("notebook"));
         assertFalse(site().contains(FolderLock.NAME));
+    }
+
+    /** It was killed when all was written already, so nothing is left to do but this. */
+    @Test
+    void aLockThatWasLeftGoesAlsoWhereNothingChanged() throws IOException {
+        for (int i = 0; i < 2; i++) {
+            assertEquals(0, new Desktop(folder).run("notebook"));
+            new Desktop(folder).with("site/" + FolderLock.NAME, "");
+        }
+        assertEquals(0, new Desktop(folder).run("notebook"));
+        assertFalse(site().contains(FolderLock.NAME));
+    }
+
+    /** Else the older state, read before the wait, would be written over the newer one. */
+    @ParameterizedTest
+    @ValueSource(strings = {"notebook", "notebook projects/apron"})
+    void whatIsSavedWhileARunWaitsIsInTheSite(String command) {
+        SiteLock other = SiteLock.take(folder.resolve("site"), 1, () -> {});
+        StringWriter told =
+                new StringWriter() {
+                    @Override
+                    public void write(String text, int from, int length) {
+                        super.write(text, from, length);
+                        if (text.contains("waiting")) {
+                            new Desktop(folder)
+                                    .with("projects/apron/project.yaml", BAND.formatted("Newer"));
+                            other.close();
+                        }
+                    }
+                };
+        PrintWriter to = new PrintWriter(told);
+        assertEquals(0, new Secondbolt(folder, to, to).run(command.split(" ")), told::toString);
+        assertTrue(told.toString().contains("waiting"), told::toString);
+        assertTrue(new Desktop(folder).read("site/apron/index.html").contains("Newer"));
+        assertTrue(new Desktop(folder).read("site/index.html").contains("Newer"));
     }
 
     /** The last writer's file is whole, and no temporary stays. */

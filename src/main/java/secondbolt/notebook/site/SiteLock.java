@@ -3,12 +3,14 @@ package secondbolt.notebook.site;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import secondbolt.disk.FolderLock;
+import secondbolt.disk.Home;
 
 /**
  * Keeps other runs out of a site, from the first look at what stands in it until it is written. A
@@ -34,6 +36,21 @@ public final class SiteLock implements AutoCloseable {
      */
     public static SiteLock take(Path out, int tries, Runnable waiting) {
         Path folder = out.toAbsolutePath().normalize();
+        try {
+            for (int left = tries; left > 1; left--) {
+                try {
+                    return takeIn(folder, left, waiting);
+                } catch (NoSuchFileException e) {
+                    // The run that had it wrote nothing and took its folder away again.
+                }
+            }
+            return takeIn(folder, 1, waiting);
+        } catch (IOException e) {
+            throw new UncheckedIOException(SiteFolder.words(e, folder), e);
+        }
+    }
+
+    private static SiteLock takeIn(Path folder, int tries, Runnable waiting) throws IOException {
         List<Path> made = new ArrayList<>();
         try {
             for (Path up = folder; up != null && !Files.exists(up); up = up.getParent()) {
@@ -48,8 +65,13 @@ public final class SiteLock implements AutoCloseable {
             return new SiteLock(lock.get(), made);
         } catch (IOException e) {
             takeAway(made);
-            throw new UncheckedIOException(SiteFolder.words(e, folder), e);
+            throw e;
         }
+    }
+
+    /** Whether a run is writing a site, or one that was killed left its lock. */
+    public static boolean isThere(Path out) {
+        return Home.isTaken(out.resolve(FolderLock.NAME));
     }
 
     /** Does work while no other run is writing a site, as {@link #take} waits for. */
