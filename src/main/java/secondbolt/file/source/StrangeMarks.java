@@ -32,7 +32,7 @@ record StrangeMarks(List<String> lines, List<Mistake> mistakes) {
             letter.filter(m -> mistakes.size() < MOST_TOLD).ifPresent(mistakes::add);
             isOver |= whole.isPresent() && !line.startsWith("%");
             lines.add(isOver || whole.isPresent() ? "" : letter.isPresent() ? plain(line) : line);
-            isBegun |= isWritten(line);
+            isBegun |= isWritten(line) && !line.startsWith("%");
         }
         return new StrangeMarks(lines, mistakes);
     }
