@@ -96,7 +96,7 @@ public final class Mutants {
         return all;
     }
 
-    private static String text(Path path) {
+    static String text(Path path) {
         try {
             return Files.readString(path);
         } catch (IOException e) {

@@ -29,11 +29,11 @@ final class ValueChanges {
                     "(-?[\\d./]+(?: \\d+/\\d+)?(?: (?:mm|cm|m|in|yd|g|kg|oz|%))?) to"
                             + " (-?[\\d./]+(?: \\d+/\\d+)?(?: (?:mm|cm|m|in|yd|g/m2|oz/yd2|g|kg|%))?)");
 
-    private final Map<String, Object> project;
+    private final Map<String, Object> file;
     private final List<Change> changes = new ArrayList<>();
 
-    private ValueChanges(Map<String, Object> project) {
-        this.project = project;
+    private ValueChanges(Map<String, Object> file) {
+        this.file = file;
     }
 
     /** The limits of all keys that are written, and the examples of those that are not. */
@@ -44,7 +44,7 @@ final class ValueChanges {
     }
 
     private void keys(List<Object> path, List<Key<?>> keys) {
-        Object value = Tree.at(project, path);
+        Object value = Tree.at(file, path);
         if (value instanceof List<?> items) {
             for (int i = 0; i < items.size(); i++) {
                 keys(Tree.longer(path, i), keys);
@@ -83,8 +83,8 @@ final class ValueChanges {
         changes.add(
                 new Change(
                         path + " left out",
-                        file -> {
-                            Object parent = Tree.at(file, path.subList(0, path.size() - 1));
+                        of -> {
+                            Object parent = Tree.at(of, path.subList(0, path.size() - 1));
                             Tree.mapping(parent).remove(key.name());
                         }));
         keys(path, key.form().keys());
@@ -97,7 +97,7 @@ final class ValueChanges {
     /** Each of these in the place of each value that is not a mapping or a list itself. */
     private void scalars(List<Object> below, Set<String> texts) {
         Tree.walk(
-                Tree.at(project, below),
+                Tree.at(file, below),
                 below,
                 (path, value) -> {
                     if (value instanceof String) {
@@ -108,18 +108,22 @@ final class ValueChanges {
 
     private void put(List<Object> path, String text) {
         changes.add(
-                new Change(
-                        path + " = " + text, file -> Tree.put(file, path, PlainYaml.load(text))));
+                new Change(path + " = " + text, of -> Tree.put(of, path, PlainYaml.load(text))));
     }
 
     /** Every value naming everything that the project names, and sizes that no cloth has. */
     static List<Change> references(Map<String, Object> project) {
-        ValueChanges all = new ValueChanges(project);
-        all.scalars(List.of(), all.names());
+        return references(project, project);
+    }
+
+    /** The same of the values of a plan beside the project. */
+    static List<Change> references(Map<String, Object> file, Map<String, Object> project) {
+        ValueChanges all = new ValueChanges(file);
+        all.scalars(List.of(), names(project));
         return all.changes;
     }
 
-    private Set<String> names() {
+    private static Set<String> names(Map<String, Object> project) {
         Set<String> names =
                 new LinkedHashSet<>(
                         List.of("unknown", "none", "0", "1 mm", "0.01", "500", "20 m", "-1"));
@@ -170,12 +174,12 @@ final class ValueChanges {
         changes.add(
                 new Change(
                         path + " " + number + " left out",
-                        file -> Tree.list(Tree.at(file, path)).remove(number)));
+                        of -> Tree.list(Tree.at(of, path)).remove(number)));
         changes.add(
                 new Change(
                         path + " " + number + " twice",
-                        file -> {
-                            List<Object> items = Tree.list(Tree.at(file, path));
+                        of -> {
+                            List<Object> items = Tree.list(Tree.at(of, path));
                             items.add(number, items.get(number));
                         }));
     }

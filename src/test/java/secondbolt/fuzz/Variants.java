@@ -36,7 +36,10 @@ public final class Variants {
                     ValueChanges::references,
                     ValueChanges::items);
 
-    private final List<String> sound;
+    private static final String PROJECT = "project.yaml";
+    private static final String PLAN = "plan.yaml";
+
+    private final List<Map<String, String>> sound = new ArrayList<>();
     private final SplittableRandom random;
     private final Trial trial;
     private final Map<String, List<List<Change>>> changes = new LinkedHashMap<>();
@@ -49,13 +52,18 @@ public final class Variants {
      * @param folder in which they are tried
      */
     Variants(long seed, Path folder) {
-        this.sound =
-                Mutants.projects().stream()
-                        .map(files -> files.get("project.yaml"))
-                        .filter(text -> !text.contains("\n---")) // One document each.
-                        .toList();
+        Mutants.projects().stream()
+                .filter(files -> !files.get(PROJECT).contains("\n---")) // One document each.
+                .forEach(sound::add);
+        sound.add(pinned("projects/check-apron/project.yaml", "projects/check-apron/plan.yaml"));
+        String advice = "src/test/resources/examples/advice/pinned";
+        sound.add(pinned(advice + ".yaml", advice + ".plan.yaml"));
         this.random = new SplittableRandom(seed);
         this.trial = new Trial(folder);
+    }
+
+    private static Map<String, String> pinned(String project, String plan) {
+        return Map.of(PROJECT, Mutants.text(Path.of(project)), PLAN, Mutants.text(Path.of(plan)));
     }
 
     /** Tries so many; those that end in what must never be, with it. */
@@ -67,37 +75,51 @@ public final class Variants {
         return faults;
     }
 
-    /** One change, or two at once, of a project. */
+    /** One change, or two at once, of a project or of the plan beside it. */
     private Optional<String> next() {
-        String text = sound.get(random.nextInt(sound.size()));
-        Map<String, Object> file = Tree.mapping(PlainYaml.load(text));
-        List<Change> some = new ArrayList<>(List.of(change(text)));
+        Map<String, String> files = new LinkedHashMap<>(sound.get(random.nextInt(sound.size())));
+        String name = files.containsKey(PLAN) && random.nextBoolean() ? PLAN : PROJECT;
+        Map<String, Object> tree = read(files.get(name));
+        List<Change> some = new ArrayList<>(List.of(change(files, name)));
         if (random.nextInt(3) == 0) {
-            some.add(change(text));
+            some.add(change(files, name));
         }
         try {
-            some.forEach(change -> change.of().accept(file));
+            some.forEach(change -> change.of().accept(tree));
         } catch (ClassCastException | IndexOutOfBoundsException | NullPointerException e) {
             return Optional.empty(); // What the second one would change the first one took away.
         }
-        String changed = PlainYaml.dump(Tree.copy(file));
-        Verdict verdict = trial.workOut(Map.of("project.yaml", changed), taken % EACH_MADE == 0);
+        files.put(name, PlainYaml.dump(Tree.copy(tree)));
+        Verdict verdict = trial.workOut(files, taken % EACH_MADE == 0);
         taken += verdict.isTaken() ? 1 : 0;
         String what = some.stream().map(Change::what).collect(Collectors.joining(" and "));
-        return verdict.fault().map(fault -> fault + "\n" + what + "\n" + changed);
+        return verdict.fault().map(fault -> fault + "\n" + what + "\n" + files.get(name));
     }
 
-    private Change change(String text) {
-        List<List<Change>> kinds = changes.computeIfAbsent(text, Variants::changes);
+    private Change change(Map<String, String> files, String name) {
+        List<List<Change>> kinds =
+                changes.computeIfAbsent(
+                        files.get(name),
+                        text -> name.equals(PLAN) ? ofPlan(files) : ofProject(read(text)));
         List<Change> kind = kinds.get(random.nextInt(kinds.size()));
         return kind.get(random.nextInt(kind.size()));
     }
 
-    private static List<List<Change>> changes(String text) {
+    private static List<List<Change>> ofProject(Map<String, Object> project) {
         return KINDS.stream()
-                .map(kind -> kind.apply(Tree.mapping(PlainYaml.load(text))))
+                .map(kind -> kind.apply(Tree.mapping(Tree.copy(project))))
                 .filter(all -> !all.isEmpty())
                 .toList();
+    }
+
+    private static List<List<Change>> ofPlan(Map<String, String> files) {
+        Map<String, Object> plan = read(files.get(PLAN));
+        return List.of(
+                ValueChanges.references(plan, read(files.get(PROJECT))), ValueChanges.items(plan));
+    }
+
+    private static Map<String, Object> read(String text) {
+        return Tree.mapping(PlainYaml.load(text));
     }
 
     /** How many were found sound. */

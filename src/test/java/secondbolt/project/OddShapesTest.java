@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
@@ -132,6 +133,17 @@ class OddShapesTest {
                   - {%s: %s, by: 0.8}
                 """
                         .formatted(how, edge));
+    }
+
+    /**
+     * A piece of no cloth lies in no ring round the body, and has no words for what it is cut of.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"{}", "{main: none}", "{main: none, lining: none}"})
+    void tellsAPieceOfNoCloth(String cut) {
+        Mistake told = mistake(PANEL.replace("cut: 1", "cut: " + cut));
+        assertEquals("a piece that is cut of no cloth", told.found());
+        assertEquals(9, told.place().line());
     }
 
     /** Where the outline is the cutting line and a hem takes the whole front, nothing is sewn. */
