@@ -32,7 +32,6 @@ public final class Mutants {
     private final SplittableRandom random;
     private final Trial trial;
     private int taken;
-    private int made;
 
     /** A sound project from which mutants are made, with a drawing. */
     static final String WITH_DRAWING =
@@ -121,7 +120,6 @@ public final class Mutants {
                         ? trial.make(files)
                         : trial.workOut(files, taken % EACH_MADE == 0);
         taken += verdict.isTaken() ? 1 : 0;
-        made += verdict.isTaken() && taken % EACH_MADE == 1 ? 1 : 0;
         return verdict.fault();
     }
 
