@@ -284,7 +284,7 @@ class ArchitectureTest {
                         "pattern.piece",
                         "pattern",
                         "lay.placement"));
-        rooms.put("notebook.site", Set.of("file.json", "disk"));
+        rooms.put("notebook.site", Set.of("file.json", "disk", "file.source"));
         rooms.put("fit.cut", Set.of("pattern.piece", "pattern", "fit.alter"));
         rooms.put(
                 "fit.result",
@@ -696,7 +696,8 @@ class ArchitectureTest {
                         "project",
                         "notebook.paper",
                         "fault",
-                        "disk"));
+                        "disk",
+                        "file.source"));
         rooms.put("app.kept", with(Set.of(), "disk", "notebook.site", "lay.kept"));
         rooms.put(
                 "lay.pin",

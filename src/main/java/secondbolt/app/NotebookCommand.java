@@ -47,6 +47,10 @@ final class NotebookCommand implements Callable<Integer> {
 
     private static final String NOT_OURS = ": not made by Secondbolt, so it stays";
 
+    private static final String CORRECTED =
+            "The sheets in it are drawn for a printer that prints true; for yours, which local.yaml"
+                    + " tells of, make them with `secondbolt sheet PROJECT --all`.";
+
     private final Workplace workplace;
 
     @Parameters(
@@ -129,6 +133,9 @@ final class NotebookCommand implements Callable<Integer> {
         all.keySet().forEach(file -> left.remove(workplace.folderName(file)));
         List<Workings> inOrder = files.stream().filter(all::containsKey).map(all::get).toList();
         write(inOrder, left, standing, desk);
+        if (desk.correction().isNeeded() && !quiet) {
+            workplace.out().println(CORRECTED);
+        }
         return Secondbolt.DONE;
     }
 

@@ -28,7 +28,7 @@ record ProjectFolders(Path folder) {
     void check(List<Path> files, Mistakes mistakes) {
         Map<Path, List<Path>> beside = new LinkedHashMap<>();
         for (Path file : files) {
-            FolderName.fault(name(file)).ifPresent(f -> tell(file, f, mistakes));
+            FolderName.refusal(name(file)).ifPresent(f -> tell(file, f, mistakes));
             Path above = folder.resolve(file).toAbsolutePath().normalize().resolve("../..");
             List<Path> there = beside.computeIfAbsent(above.normalize(), same -> new ArrayList<>());
             if (there.stream().noneMatch(f -> name(f).equals(name(file)))) {
@@ -39,7 +39,7 @@ record ProjectFolders(Path folder) {
     }
 
     private void tellClashes(List<Path> beside, Mistakes mistakes) {
-        Map<String, FolderName.Fault> clashes =
+        Map<String, FolderName.Refusal> clashes =
                 FolderName.clashes(beside.stream().map(this::name).toList());
         for (Path file : beside) {
             Optional.ofNullable(clashes.get(name(file)))
@@ -47,9 +47,12 @@ record ProjectFolders(Path folder) {
         }
     }
 
-    private static void tell(Path file, FolderName.Fault fault, Mistakes mistakes) {
+    private static void tell(Path file, FolderName.Refusal refusal, Mistakes mistakes) {
         mistakes.add(
                 new Mistake(
-                        Place.beginningOf(Workplace.name(file)), fault.found(), fault.right(), ""));
+                        Place.beginningOf(Workplace.name(file)),
+                        refusal.found(),
+                        refusal.right(),
+                        ""));
     }
 }

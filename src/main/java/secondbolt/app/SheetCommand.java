@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -26,19 +28,30 @@ import secondbolt.project.Workings;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 
-/** Makes one sheet. */
+/** Makes sheets. */
 @Command(
         name = "sheet",
         mixinStandardHelpOptions = true,
-        description = {"Makes one sheet of a project as a PDF, true to scale.", ""})
+        description = {
+            "Makes sheets of a project as PDFs, true to scale, corrected for the printer that",
+            "local.yaml tells of. Those of the notebook are drawn for one that prints true.",
+            ""
+        })
 final class SheetCommand implements Callable<Integer> {
     private final Workplace workplace;
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "a project's folder or file")
     private Path project;
 
-    @Parameters(index = "1", paramLabel = "SHEET", description = "the sheet's name")
-    private String name;
+    @Parameters(
+            index = "1..*",
+            arity = "0..*",
+            paramLabel = "SHEET",
+            description = "the names of the sheets")
+    private List<String> names = List.of();
+
+    @Option(names = "--all", description = "all sheets of the project")
+    private boolean all;
 
     @Option(
             names = "--paper",
@@ -51,7 +64,9 @@ final class SheetCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "where it goes (default: the sheet's name with .pdf)")
+            description =
+                    "where it goes (default: the sheet's name with .pdf); of several, the folder"
+                            + " they go to (default: this one)")
     private Path out;
 
     @Option(names = "--quiet", description = "tells mistakes only")
@@ -84,7 +99,7 @@ final class SheetCommand implements Callable<Integer> {
         PaperChoice choice =
                 asked.map(p -> PaperChoice.asked(p, own))
                         .orElseGet(() -> PaperChoice.of(own, found.get(0).heading()));
-        write(found.get(0), sheet(found.get(0), choice));
+        write(found.get(0), sheets(found.get(0), choice));
         return Secondbolt.DONE;
     }
 
@@ -99,22 +114,27 @@ final class SheetCommand implements Callable<Integer> {
                                                 + String.join(", ", Paper.names())));
     }
 
-    private PrintedSheet sheet(Workings workings, PaperChoice choice) {
-        List<Sheet> sheets = workings.sheets();
-        return sheets.stream()
-                .filter(this::isAsked)
-                .findFirst()
+    private List<PrintedSheet> sheets(Workings workings, PaperChoice choice) {
+        List<Sheet> there = workings.sheets();
+        if (all != names.isEmpty() || there.isEmpty()) {
+            throw usage("name the sheets, or say --all; " + there(there));
+        }
+        List<Sheet> asked = all ? there : names.stream().map(name -> named(name, there)).toList();
+        return asked.stream()
                 .map(
                         sheet ->
                                 PrintedSheet.Asked.of(
                                         workings.heading(), workings.stops(), sheet, choice))
                 .map(PrintedSheet::of)
-                .orElseThrow(() -> usage("no sheet `" + name + "`; " + there(sheets)));
+                .toList();
     }
 
     /** A shell may put accents together in another way than the name does. */
-    private boolean isAsked(Sheet sheet) {
-        return SheetName.folded(sheet.name()).equals(SheetName.folded(name));
+    private Sheet named(String name, List<Sheet> sheets) {
+        return sheets.stream()
+                .filter(s -> SheetName.folded(s.name()).equals(SheetName.folded(name)))
+                .findFirst()
+                .orElseThrow(() -> usage("no sheet `" + name + "`; " + there(sheets)));
     }
 
     private static String there(List<Sheet> sheets) {
@@ -127,14 +147,32 @@ final class SheetCommand implements Callable<Integer> {
         return new ParameterException(spec.commandLine(), words);
     }
 
-    private void write(Workings workings, PrintedSheet sheet) {
-        Path asked = out == null ? Path.of(sheet.file()) : out;
-        Path target =
-                new Targets(workplace.folder())
-                        .target(
-                                asked,
-                                MadeMark::isOnSheet,
-                                "name the file of the sheet with --out");
+    /** Nothing is written unless all may be. */
+    private void write(Workings workings, List<PrintedSheet> sheets) {
+        Targets targets = new Targets(workplace.folder());
+        Map<Path, PrintedSheet> asked = new LinkedHashMap<>();
+        for (PrintedSheet sheet : sheets) {
+            asked.put(path(sheet, sheets.size() == 1 && !all), sheet);
+        }
+        Map<Path, Path> places = new LinkedHashMap<>();
+        asked.keySet()
+                .forEach(
+                        path ->
+                                places.put(
+                                        path,
+                                        targets.target(
+                                                path,
+                                                MadeMark::isOnSheet,
+                                                "make its folder first, or name another place with --out")));
+        asked.forEach((path, sheet) -> write(path, places.get(path), sheet, workings));
+    }
+
+    private Path path(PrintedSheet sheet, boolean isOne) {
+        Path file = Path.of(sheet.file());
+        return out == null ? file : isOne ? out : out.resolve(file);
+    }
+
+    private void write(Path asked, Path target, PrintedSheet sheet, Workings workings) {
         try {
             AtomicFile.write(target, sheet.pdf(workings.heading()));
         } catch (IOException e) {

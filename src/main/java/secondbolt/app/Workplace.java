@@ -113,22 +113,16 @@ record Workplace(Path folder, Terminal out, Terminal err) {
 
     /** Reads and works out a project; nothing if it has mistakes. */
     Optional<Workings> work(Path file, Mistakes mistakes, LayDesk desk) {
-        String named = folderName(file);
-        if (named.codePoints().anyMatch(Visible::isUnseen)) {
-            mistakes.add(
-                    new Mistake(
-                            Place.beginningOf(name(file)),
-                            "a folder whose name holds a letter that nobody sees: `" + named + "`",
-                            "a name of letters, figures and spaces",
-                            ""));
-            return Optional.empty();
-        }
         return guarded(
                 name(file),
                 mistakes,
                 () ->
                         new Workshop(Topics.all(desk))
-                                .work(folder.resolve(file), name(file), named, mistakes));
+                                .work(
+                                        folder.resolve(file),
+                                        name(file),
+                                        folderName(file),
+                                        mistakes));
     }
 
     /**

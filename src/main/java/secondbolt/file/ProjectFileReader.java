@@ -1,10 +1,12 @@
 package secondbolt.file;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import secondbolt.file.json.Json;
+import secondbolt.file.source.Mistake;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.Node;
 import secondbolt.file.source.Place;
@@ -41,33 +43,66 @@ public final class ProjectFileReader {
             Form<T> root,
             Function<Node, Optional<Tape>> tapeOf,
             Mistakes mistakes) {
-        int before = mistakes.count();
+        Trial<T> asWritten = trial(source, root, tapeOf);
+        if (asWritten.mistakes().isEmpty()) {
+            asWritten.reading().ifPresent(reading -> reading.tellTo(mistakes));
+            return asWritten.value();
+        }
+        if (asWritten.all().count() > Mistakes.MOST_TOLD) {
+            // Of so many no one line is to blame, and all are counted.
+            mistakes.addAll(asWritten.all());
+            return Optional.empty();
+        }
+        mistakes.addAll(
+                new Blame(source, repaired -> trial(repaired, root, tapeOf).result())
+                        .of(asWritten.result()));
+        return Optional.empty();
+    }
+
+    /**
+     * One reading of a text.
+     *
+     * @param all that is wrong
+     * @param mistakes the first of them, each line that holds what nobody sees told once
+     * @param slips how many of syntax were passed over
+     */
+    private record Trial<T>(
+            Optional<T> value,
+            Optional<Reading> reading,
+            Mistakes all,
+            List<Mistake> mistakes,
+            int slips) {
+        Blame.Result result() {
+            return new Blame.Result(mistakes, slips);
+        }
+    }
+
+    private static <T> Trial<T> trial(
+            SourceFile source, Form<T> root, Function<Node, Optional<Tape>> tapeOf) {
+        Mistakes mistakes = new Mistakes();
         YamlReader yaml = new YamlReader(source, mistakes);
         Optional<Node> node = yaml.read();
         if (node.isEmpty()) {
-            if (mistakes.count() == before) {
+            if (mistakes.isEmpty()) {
                 mistakes.add(
                         source.mistake(
                                 Place.beginningOf(source.name()),
                                 "an empty file",
                                 "`" + root.keys().get(0).name() + ": …` to begin with"));
             }
-            return Optional.empty();
+            return new Trial<>(
+                    Optional.empty(), Optional.empty(), mistakes, mistakes.inOrder(), yaml.slips());
         }
         int beforeLetters = mistakes.count();
         Node seen = node.get().accept(new SeenLetters(source, mistakes));
         boolean isWhole = yaml.isWhole() && mistakes.count() == beforeLetters;
         Optional<Tape> tape = tapeOf.apply(seen);
-        Optional<T> read =
-                root.read(
-                        seen,
-                        new Reading(
-                                source,
-                                mistakes,
-                                tape.orElse(Tape.CENTIMETRE),
-                                tape.isPresent(),
-                                isWhole));
-        return mistakes.count() == before ? read : Optional.empty();
+        Reading reading =
+                new Reading(
+                        source, mistakes, tape.orElse(Tape.CENTIMETRE), tape.isPresent(), isWhole);
+        Optional<T> value = root.read(seen, reading);
+        return new Trial<>(
+                value, Optional.of(reading), mistakes, yaml.once(mistakes.inOrder()), yaml.slips());
     }
 
     /** A mistake in the units is told when the root is read; until then centimetres serve. */

@@ -32,7 +32,7 @@ public final class Reading {
     private static final int MOST_LINES_BUILT = 100;
 
     private final SourceFile source;
-    private final Mistakes mistakes;
+    private Mistakes mistakes;
     private final Tape tape;
     private final boolean tapeTold;
     private final boolean whole;
@@ -79,6 +79,11 @@ public final class Reading {
     /** A reading of the same file that tells nobody, to try what a form takes. */
     Reading silent() {
         return new Reading(source, new Mistakes(), tape, tapeTold, true, true, columns);
+    }
+
+    /** From now on tells its mistakes elsewhere. */
+    void tellTo(Mistakes other) {
+        mistakes = other;
     }
 
     /**

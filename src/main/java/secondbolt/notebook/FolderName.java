@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import secondbolt.disk.AtomicFile;
+import secondbolt.file.source.Visible;
 import secondbolt.notebook.site.Contents;
 import secondbolt.notebook.site.SiteWriter;
 import secondbolt.worksheet.SheetName;
@@ -38,11 +39,11 @@ public final class FolderName {
      *
      * @return what was found and, behind it, what would be right; nothing if it is right
      */
-    public static Optional<Fault> fault(String folder) {
+    public static Optional<Refusal> refusal(String folder) {
         return reason(folder)
                 .map(
                         why ->
-                                new Fault(
+                                new Refusal(
                                         "a project's folder called `" + folder + "`, " + why,
                                         "the same folder under another name"));
     }
@@ -51,7 +52,7 @@ public final class FolderName {
         if (OWN.contains(SheetName.folded(folder).replace(AtomicFile.PART, ""))) {
             return Optional.of("which is the name of a part of the notebook itself");
         }
-        if (folder.equals("..") || folder.chars().anyMatch(FolderName::leadsElsewhere)) {
+        if (folder.equals("..") || folder.codePoints().anyMatch(FolderName::leadsElsewhere)) {
             return Optional.of("with a letter in it that no name of a file may have everywhere");
         }
         if (SheetName.isDevice(folder)) {
@@ -66,22 +67,22 @@ public final class FolderName {
     }
 
     private static boolean leadsElsewhere(int letter) {
-        return letter == '/' || letter == '\\' || letter == ':' || Character.isISOControl(letter);
+        return letter == '/' || letter == '\\' || letter == ':' || Visible.isUnseen(letter);
     }
 
     /** A clash of folders, told for each but the first of those that some machines take for one. */
-    public static Map<String, Fault> clashes(List<String> folders) {
+    public static Map<String, Refusal> clashes(List<String> folders) {
         Map<String, List<String>> alike = new LinkedHashMap<>();
         folders.forEach(
                 folder ->
                         alike.computeIfAbsent(SheetName.folded(folder), f -> new ArrayList<>())
                                 .add(folder));
-        Map<String, Fault> clashes = new LinkedHashMap<>();
+        Map<String, Refusal> clashes = new LinkedHashMap<>();
         for (List<String> same : alike.values()) {
             for (String other : same.subList(1, same.size())) {
                 clashes.put(
                         other,
-                        new Fault(
+                        new Refusal(
                                 "folders `"
                                         + same.get(0)
                                         + "` and `"
@@ -100,5 +101,5 @@ public final class FolderName {
      * @param found what was found
      * @param right what would be right
      */
-    public record Fault(String found, String right) {}
+    public record Refusal(String found, String right) {}
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import secondbolt.file.json.JsonReader;
+import secondbolt.file.source.Visible;
 
 /**
  * The {@code workings.json} of an earlier run, which may have come from anyone: one that says what
@@ -46,16 +47,16 @@ record KeptWorkings(Map<String, Object> all) {
         }
         return !(value instanceof String text)
                 || (text.length() <= LONGEST_TEXT
-                        && text.chars().noneMatch(KeptWorkings::isUnseen));
+                        && text.codePoints().noneMatch(KeptWorkings::isUnseen));
     }
 
     private static boolean arePlain(Collection<?> values) {
         return values.stream().allMatch(KeptWorkings::isPlain);
     }
 
-    /** A control character, for which a terminal has other uses; a text may have several lines. */
+    /** A text may have several lines. */
     private static boolean isUnseen(int letter) {
-        return Character.isISOControl(letter) && letter != '\n' && letter != '\t';
+        return Visible.isUnseen(letter) && letter != '\n' && letter != '\t';
     }
 
     private boolean isLine(String key) {

@@ -96,9 +96,9 @@ public final class Notebook {
 
     private static void checkFolders(List<Workings> projects) {
         List<String> folders = projects.stream().map(Workings::folder).toList();
-        List<FolderName.Fault> faults =
+        List<FolderName.Refusal> faults =
                 new ArrayList<>(
-                        folders.stream().flatMap(f -> FolderName.fault(f).stream()).toList());
+                        folders.stream().flatMap(f -> FolderName.refusal(f).stream()).toList());
         faults.addAll(FolderName.clashes(folders).values());
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException(faults.get(0).found());

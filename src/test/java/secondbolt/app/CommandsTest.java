@@ -1,5 +1,6 @@
 package secondbolt.app;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -152,5 +155,45 @@ class CommandsTest {
         for (String command : new String[] {"notebook", "sheet", "check", "keys"}) {
             assertTrue(desktop.out().contains("\n  " + command), desktop.out());
         }
+    }
+
+    /** Whoever the notebook is passed on to has another printer than she. */
+    @Test
+    void correctsTheSheetsOfTheCommandAndNotThoseOfTheNotebook() throws IOException {
+        Desktop desktop = new Desktop(folder).with("projects/apron/project.yaml", Desktop.APRON);
+        assertEquals(Secondbolt.DONE, desktop.run("notebook"));
+        byte[] before = Files.readAllBytes(folder.resolve("site/apron/back.pdf"));
+        desktop.with("local.yaml", "printer: {square measured: [99.4 mm, 100 mm]}\n");
+        assertEquals(Secondbolt.DONE, desktop.run("notebook"));
+        assertTrue(desktop.out().contains("drawn for a printer that prints true"), desktop.out());
+        assertArrayEquals(before, Files.readAllBytes(folder.resolve("site/apron/back.pdf")));
+        desktop.with("printed/read.me", "hers");
+        assertEquals(
+                Secondbolt.DONE,
+                desktop.run("sheet", "projects/apron", "--all", "--out", "printed"));
+        try (Stream<Path> printed = Files.list(folder.resolve("printed"));
+                Stream<Path> shown = Files.list(folder.resolve("site/apron"))) {
+            assertEquals(
+                    shown.filter(p -> p.toString().endsWith(".pdf")).count() + 1, printed.count());
+        }
+        byte[] corrected = Files.readAllBytes(folder.resolve("printed/back.pdf"));
+        assertFalse(Arrays.equals(before, corrected));
+        String code = desktop.out().lines().filter(l -> l.contains("back.pdf")).findFirst().get();
+        assertTrue(
+                desktop.read("site/apron/index.html").contains(code.substring(code.length() - 6)),
+                "her paper is told current by the code on the page: " + code);
+    }
+
+    @Test
+    void writesNoSheetWhereOneMayNotBe() {
+        Desktop desktop =
+                new Desktop(folder)
+                        .with("projects/apron/project.yaml", Desktop.APRON)
+                        .with("back.pdf", "hers");
+        assertEquals(Secondbolt.REFUSED, desktop.run("sheet", "projects/apron", "--all"));
+        assertTrue(desktop.err().contains("back.pdf cannot be written"), desktop.err());
+        assertFalse(Files.exists(folder.resolve("back-test.pdf")));
+        assertEquals(Secondbolt.USAGE, desktop.run("sheet", "projects/apron"));
+        assertTrue(desktop.err().contains("name the sheets, or say --all"), desktop.err());
     }
 }

@@ -222,8 +222,8 @@ class ProjectFileReaderTest {
                         "    lined: no",
                         "  twin: {size: [0, 4]}");
         assertEquals(3, first.size(), first.toString());
-        assertTrue(first.get(0).startsWith("4:4 a line that is not indented"), first.get(0));
-        assertTrue(first.get(0).endsWith("4 spaces before its key"), first.get(0));
+        assertTrue(first.get(0).startsWith("4:4 a line indented by 3"), first.get(0));
+        assertTrue(first.get(0).endsWith("4 spaces, like its neighbours"), first.get(0));
         assertTrue(first.get(1).startsWith("5:16 `0`"), first.get(1));
         assertTrue(first.get(2).startsWith("7:17 `0`"), first.get(2));
         assertTrue(
@@ -244,7 +244,7 @@ class ProjectFileReaderTest {
                         "   lined: no",
                         "    size: [30, 0]");
         assertEquals(2, inmost.size(), inmost.toString());
-        assertTrue(inmost.get(0).startsWith("5:4 a line that does not fit"), inmost.get(0));
+        assertTrue(inmost.get(0).startsWith("5:4 a line indented by 3"), inmost.get(0));
         assertTrue(inmost.get(1).startsWith("6:16 `0`"), inmost.get(1));
     }
 

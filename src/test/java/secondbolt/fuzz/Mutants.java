@@ -87,7 +87,7 @@ public final class Mutants {
                 walk.filter(path -> path.toString().endsWith(".yaml"))
                         .filter(path -> !path.toString().endsWith("plan.yaml"))
                         .sorted()
-                        .forEach(path -> all.add(Map.of("project.yaml", text(path))));
+                        .forEach(path -> all.add(Map.of("project.yaml", firstDocument(path))));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
@@ -95,9 +95,10 @@ public final class Mutants {
         return all;
     }
 
-    static String text(Path path) {
+    /** Behind it the tests keep what must come of it. */
+    static String firstDocument(Path path) {
         try {
-            return Files.readString(path);
+            return Files.readString(path).split("(?m)^---$", 2)[0];
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

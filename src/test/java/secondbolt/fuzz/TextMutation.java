@@ -94,7 +94,7 @@ final class TextMutation {
     /** One to four changes of a text. */
     String of(String text) {
         String now = text;
-        int changes = 1 + random.nextInt(4);
+        int changes = 1 + random.nextInt(1 + random.nextInt(4));
         for (int i = 0; i < changes; i++) {
             now = changed(now);
         }
@@ -105,7 +105,7 @@ final class TextMutation {
         if (text.isEmpty()) {
             return odd();
         }
-        return switch (random.nextInt(12)) {
+        return switch (random.nextInt(16)) {
             case 0 -> letterGone(text);
             case 1 -> letterTwice(text);
             case 2 -> put(text, random.nextInt(text.length() + 1), odd());
@@ -113,7 +113,7 @@ final class TextMutation {
                     put(text, random.nextInt(text.length() + 1), "" + (char) random.nextInt(0x250));
             case 4 -> text.substring(0, random.nextInt(text.length()));
             case 5 -> valueChanged(text);
-            case 6 -> numberChanged(text);
+            case 6, 12, 13, 14 -> numberChanged(text);
             case 7 -> wordOfElsewhere(text);
             default -> linesChanged(text);
         };

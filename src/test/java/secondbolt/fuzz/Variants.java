@@ -52,9 +52,7 @@ public final class Variants {
      * @param folder in which they are tried
      */
     Variants(long seed, Path folder) {
-        Mutants.projects().stream()
-                .filter(files -> !files.get(PROJECT).contains("\n---")) // One document each.
-                .forEach(sound::add);
+        sound.addAll(Mutants.projects());
         sound.add(pinned("projects/check-apron/project.yaml", "projects/check-apron/plan.yaml"));
         String advice = "src/test/resources/examples/advice/pinned";
         sound.add(pinned(advice + ".yaml", advice + ".plan.yaml"));
@@ -63,7 +61,11 @@ public final class Variants {
     }
 
     private static Map<String, String> pinned(String project, String plan) {
-        return Map.of(PROJECT, Mutants.text(Path.of(project)), PLAN, Mutants.text(Path.of(plan)));
+        return Map.of(
+                PROJECT,
+                Mutants.firstDocument(Path.of(project)),
+                PLAN,
+                Mutants.firstDocument(Path.of(plan)));
     }
 
     /** Tries so many; those that end in what must never be, with it. */

@@ -78,14 +78,12 @@ public final class MapForm<T> implements Form<T> {
 
     private Fields readKeys(Node.Mapping mapping, Reading reading) {
         Fields fields = new Fields(mapping, reading);
-        Set<Optional<String>> meant = new HashSet<>();
+        Misspelt misspelt = new Misspelt(free(mapping), new HashSet<>());
         for (Node.Pair pair : mapping.pairs()) {
             Optional<Key<?>> key =
                     keys.stream().filter(k -> k.name().equals(pair.key().text())).findFirst();
             if (key.isEmpty()) {
-                Optional<String> near = nearest(pair.key().text());
-                meant.add(near);
-                tellUnknown(mapping, pair, near, reading);
+                tellUnknown(misspelt, pair, reading);
             } else if (key.get().need() == Key.Need.LATER) {
                 reading.tell(
                         pair.key().place(),
@@ -96,17 +94,26 @@ public final class MapForm<T> implements Form<T> {
             }
         }
         if (reading.isWhole()) {
-            tellMissing(mapping, meant, reading);
+            tellMissing(mapping, misspelt, reading);
         }
         return fields;
     }
+
+    /**
+     * The keys of a mapping that are not known.
+     *
+     * @param free the names that may still be written
+     * @param meant those that they seem to be meant for
+     */
+    private record Misspelt(List<String> free, Set<String> meant) {}
 
     private Optional<String> nearest(String misspelt) {
         return Spelling.nearest(misspelt, keys.stream().map(Key::name).toList());
     }
 
-    private void tellUnknown(
-            Node.Mapping mapping, Node.Pair pair, Optional<String> near, Reading reading) {
+    private void tellUnknown(Misspelt misspelt, Node.Pair pair, Reading reading) {
+        Optional<String> near = nearest(pair.key().text());
+        misspelt.meant().addAll(near.map(List::of).orElse(misspelt.free()));
         if (isStrange(pair.key().text())) {
             reading.tell(
                     pair.key().place(),
@@ -114,7 +121,7 @@ public final class MapForm<T> implements Form<T> {
                     "`" + Spelling.plainSpaces(pair.key().text()) + "` with plain spaces");
             return;
         }
-        String right = near.map(name -> "`" + name + "`").orElseGet(() -> instead(free(mapping)));
+        String right = near.map(n -> "`" + n + "`").orElseGet(() -> instead(misspelt.free()));
         reading.tell(
                 pair.key().place(),
                 "`" + pair.key().text() + "`, which is not a key of " + what,
@@ -142,15 +149,9 @@ public final class MapForm<T> implements Form<T> {
         return free;
     }
 
-    /**
-     * Tells the keys that are missing.
-     *
-     * @param meant what misspelt ones were near to; nothing for one that may be any of them
-     */
-    private void tellMissing(Node.Mapping mapping, Set<Optional<String>> meant, Reading reading) {
+    private void tellMissing(Node.Mapping mapping, Misspelt misspelt, Reading reading) {
         for (Key<?> key : keys) {
-            boolean isMeant =
-                    meant.contains(Optional.of(key.name())) || meant.contains(Optional.empty());
+            boolean isMeant = misspelt.meant().contains(key.name());
             if (key.need() == Key.Need.REQUIRED && mapping.find(key.name()).isEmpty() && !isMeant) {
                 reading.tell(
                         mapping.place(),

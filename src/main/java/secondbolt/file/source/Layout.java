@@ -61,7 +61,21 @@ record Layout(List<String> lines) {
         return lines.get(line).stripLeading().startsWith("-");
     }
 
-    private int after(int line) {
+    /** The lines that this one hangs on by its indent, the nearest first. */
+    List<Integer> ancestors(int line) {
+        List<Integer> ancestors = new ArrayList<>();
+        int indent = indent(lines.get(line));
+        for (int i = before(line); i >= 0 && indent > 0; i = before(i)) {
+            if (indent(lines.get(i)) < indent) {
+                indent = indent(lines.get(i));
+                ancestors.add(i);
+            }
+        }
+        return ancestors;
+    }
+
+    /** The nearest line after with anything on it, or how many lines there are. */
+    int after(int line) {
         int i = line + 1;
         while (i < lines.size() && isEmpty(i)) {
             i++;
@@ -69,7 +83,7 @@ record Layout(List<String> lines) {
         return i;
     }
 
-    private boolean isEmpty(int line) {
+    boolean isEmpty(int line) {
         String text = lines.get(line).strip();
         return text.isEmpty() || text.startsWith("#");
     }

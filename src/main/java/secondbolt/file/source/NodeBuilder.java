@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.AliasEvent;
-import org.yaml.snakeyaml.events.CollectionEndEvent;
 import org.yaml.snakeyaml.events.CollectionStartEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.NodeEvent;
@@ -35,10 +35,11 @@ final class NodeBuilder {
                     "tag:yaml.org,2002:map");
 
     private final SourceFile source;
-    private final String text;
+    private final int[] letters;
     private final Set<Integer> bereft;
     private final List<Mistake> mistakes = new ArrayList<>();
     private Parser parser;
+    private int line;
 
     /**
      * Makes a builder.
@@ -49,7 +50,7 @@ final class NodeBuilder {
      */
     NodeBuilder(SourceFile source, String text, Set<Integer> bereft) {
         this.source = source;
-        this.text = text;
+        this.letters = text.codePoints().toArray();
         this.bereft = Set.copyOf(bereft);
     }
 
@@ -67,7 +68,7 @@ final class NodeBuilder {
         Node root = node(0);
         parser.getEvent(); // the document ends
         if (!parser.checkEvent(Event.ID.StreamEnd)) {
-            tell(
+            throw new Unreadable(
                     place(parser.peekEvent().getStartMark()),
                     "a second document in one file",
                     "one project a file");
@@ -83,19 +84,32 @@ final class NodeBuilder {
         }
         refuseAnchorAndTag((NodeEvent) event, place);
         if (event instanceof ScalarEvent scalar) {
-            boolean isLost =
-                    scalar.isPlain()
-                            && scalar.getValue().isEmpty()
-                            && bereft.contains(place.line() - 1);
-            return isLost ? new Node.Lost(place) : new Node.Text(place, scalar.getValue().strip());
+            return text(scalar, place);
         }
         if (depth > DEEPEST) {
-            skipCollection();
-            return refused(place, "brackets more than 40 deep", "a few levels");
+            throw new Unreadable(place, "brackets or lists more than 40 deep", "a few levels");
         }
         return event instanceof SequenceStartEvent list
                 ? listing(place, list.isFlow(), depth)
                 : mapping(place, depth);
+    }
+
+    private Node text(ScalarEvent scalar, Place place) {
+        String value = scalar.getValue();
+        if (value.isEmpty() && scalar.isPlain() && bereft.contains(place.line() - 1)) {
+            return new Node.Lost(place);
+        }
+        Optional<String> strange =
+                value.codePoints()
+                        .filter(StrangeMarks::isStrange)
+                        .mapToObj(letter -> String.format("U+%04X", letter))
+                        .findFirst();
+        return strange.isEmpty()
+                ? new Node.Text(place, value.strip())
+                : refused(
+                        place,
+                        "a text with " + strange.get() + ", which is no letter",
+                        "the text without it");
     }
 
     private void refuseAnchorAndTag(NodeEvent event, Place place) {
@@ -116,16 +130,6 @@ final class NodeBuilder {
         return new Node.Lost(place);
     }
 
-    private void skipCollection() {
-        int open = 1;
-        while (open > 0) {
-            Event event = parser.getEvent();
-            boolean opens = event instanceof CollectionStartEvent;
-            boolean closes = event instanceof CollectionEndEvent;
-            open += opens ? 1 : closes ? -1 : 0;
-        }
-    }
-
     private Node listing(Place place, boolean flow, int depth) {
         List<Node> items = new ArrayList<>();
         int tight = 0;
@@ -134,7 +138,7 @@ final class NodeBuilder {
             int start = parser.peekEvent().getStartMark().getIndex();
             Node item = node(depth + 1);
             if (flow && !items.isEmpty() && areFigures(items.get(items.size() - 1), item)) {
-                boolean spaced = start == 0 || text.charAt(offset(start) - 1) != ',';
+                boolean spaced = start == 0 || letters[start - 1] != ',';
                 tight += spaced ? 0 : 1;
                 loose += spaced ? 1 : 0;
             } else if (!items.isEmpty()) {
@@ -144,11 +148,6 @@ final class NodeBuilder {
         }
         parser.getEvent();
         return new Node.Listing(place, items, tight > 0 && loose > 0);
-    }
-
-    /** The scanner counts code points, Java counts halves of them. */
-    private int offset(int codePoints) {
-        return text.offsetByCodePoints(0, codePoints);
     }
 
     private static boolean areFigures(Node before, Node after) {
@@ -229,6 +228,33 @@ final class NodeBuilder {
     }
 
     private Place place(Mark mark) {
-        return new Place(source.name(), mark.getLine() + 1, mark.getColumn() + 1);
+        line = Math.min(mark.getLine(), source.lines().size() - 1);
+        String written = source.lines().get(line);
+        int column = Math.min(mark.getColumn(), written.codePointCount(0, written.length()));
+        return new Place(source.name(), line + 1, column + 1);
+    }
+
+    /** The line, from 0, in which the last piece began that was read. */
+    int lastLine() {
+        return line;
+    }
+
+    /** What cannot be read on from. */
+    static final class Unreadable extends YAMLException {
+        private static final long serialVersionUID = 1;
+        private final transient Place place;
+        private final String found;
+        private final String right;
+
+        Unreadable(Place place, String found, String right) {
+            super(found);
+            this.place = place;
+            this.found = found;
+            this.right = right;
+        }
+
+        Mistake in(SourceFile source) {
+            return source.mistake(place, found, right);
+        }
     }
 }

@@ -5,13 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.parser.ParserImpl;
-import org.yaml.snakeyaml.reader.ReaderException;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
@@ -25,6 +25,9 @@ public final class YamlReader {
     private static final Pattern HAS_KEY = Pattern.compile(":(\\s|$)");
     private static final Pattern HAS_VALUE = Pattern.compile(":\\s+[^\\s#]");
 
+    private static final Pattern ESCAPE_BEYOND =
+            Pattern.compile("\\\\U(?!0000|000[0-9A-Fa-f]|0010)[0-9A-Fa-f]{8}");
+
     private final SourceFile source;
     private final Mistakes mistakes;
     private final List<String> lines;
@@ -32,13 +35,40 @@ public final class YamlReader {
     /** Lines, from 0, whose key may have lost its value with a line that was passed over. */
     private final Set<Integer> bereft = new HashSet<>();
 
-    private boolean whole = true;
+    /** Lines, from 1, with a letter that nobody can see: what else they bring is no news. */
+    private final Set<Integer> told = new HashSet<>();
+
+    private final List<Mistake> strange;
+    private int slips;
+    private boolean whole;
 
     /** Makes a reader that tells the mistakes it finds. */
     public YamlReader(SourceFile source, Mistakes mistakes) {
         this.source = source;
         this.mistakes = mistakes;
-        this.lines = new ArrayList<>(source.lines());
+        StrangeMarks marks = StrangeMarks.in(source);
+        mistakes.addAll(marks.mistakes());
+        this.lines = new ArrayList<>(marks.lines());
+        this.slips = marks.mistakes().size();
+        this.whole = slips == 0;
+        this.strange = marks.mistakes();
+        strange.forEach(mistake -> told.add(mistake.place().line()));
+    }
+
+    /** How many slips were passed over. */
+    public int slips() {
+        return slips;
+    }
+
+    /** Without what is told of a line only because of a letter in it that nobody can see. */
+    public List<Mistake> once(List<Mistake> all) {
+        return all.stream()
+                .filter(
+                        m ->
+                                strange.contains(m)
+                                        || !m.place().file().equals(source.name())
+                                        || !told.contains(m.place().line()))
+                .toList();
     }
 
     /** Whether nothing was passed over. */
@@ -48,38 +78,58 @@ public final class YamlReader {
 
     /** The root of the file, if there is any. */
     public Optional<Node> read() {
-        for (int slips = 0; slips < MOST_SLIPS_TOLD; slips++) {
+        for (int passed = 0; passed < MOST_SLIPS_TOLD; passed++) {
             String text = String.join("\n", lines);
             NodeBuilder builder = new NodeBuilder(source, text, bereft);
             try {
                 Optional<Node> root =
                         builder.build(new ParserImpl(new StreamReader(text), new LoaderOptions()));
-                mistakes.addAll(builder.mistakes());
+                builder.mistakes().forEach(this::tell);
                 return root;
             } catch (MarkedYAMLException e) {
                 passOver(SyntaxSlip.of(e));
-            } catch (ReaderException e) {
-                passOver(strangeLetter(e));
-            } catch (YAMLException e) {
-                mistakes.add(
-                        source.mistake(
-                                Place.beginningOf(source.name()),
-                                "text that is not YAML",
-                                "a project file in YAML"));
+            } catch (NodeBuilder.Unreadable e) {
+                whole = false;
+                slips++;
+                tell(e.in(source));
                 return Optional.empty();
+            } catch (YAMLException | IllegalArgumentException e) {
+                passOver(escape(builder.lastLine()));
             }
         }
         return Optional.empty();
     }
 
+    private void tell(Mistake mistake) {
+        if (!told.contains(mistake.place().line())) {
+            mistakes.add(mistake);
+        }
+    }
+
+    /** The scanner takes an escape for a letter though there is none of its number. */
+    private SyntaxSlip escape(int from) {
+        for (int line = from; line < lines.size(); line++) {
+            Matcher beyond = ESCAPE_BEYOND.matcher(lines.get(line));
+            if (beyond.find()) {
+                return new SyntaxSlip(
+                        line,
+                        beyond.start(),
+                        "`" + beyond.group() + "`, which is no letter",
+                        "the letter itself");
+            }
+        }
+        return new SyntaxSlip(from, 0, "text that is not YAML", "`key: value`");
+    }
+
     private void passOver(SyntaxSlip slip) {
         whole = false;
+        slips++;
         int seen = Math.min(slip.line(), lines.size() - 1);
         int line = culprit(slip, seen);
         boolean isOut = line != seen && HAS_KEY.matcher(lines.get(line)).find();
         int column = line == seen ? column(slip) : 1 + indent(lines.get(line));
         Place place = new Place(source.name(), line + 1, column);
-        mistakes.add(
+        tell(
                 source.mistake(
                         place,
                         isOut ? "a line that is not indented like its neighbours" : slip.found(),
@@ -137,7 +187,7 @@ public final class YamlReader {
 
     private int column(SyntaxSlip slip) {
         String line = lines.get(Math.min(slip.line(), lines.size() - 1));
-        return 1 + line.codePointCount(0, Math.min(slip.column(), line.length()));
+        return 1 + Math.min(slip.column(), line.codePointCount(0, line.length()));
     }
 
     private boolean hangsOn(int indent, int next) {
@@ -146,18 +196,6 @@ public final class YamlReader {
 
     private static int indent(String line) {
         return Layout.indent(line);
-    }
-
-    private SyntaxSlip strangeLetter(ReaderException e) {
-        String text = String.join("\n", lines);
-        int at = Math.min(Math.max(0, text.offsetByCodePoints(0, e.getPosition())), text.length());
-        int line = (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
-        int column = at - (text.lastIndexOf('\n', at - 1) + 1);
-        return new SyntaxSlip(
-                line,
-                column,
-                String.format("the control character U+%04X", e.getCodePoint()),
-                "the text without it");
     }
 
     /** One slip of syntax; line and column from 0. */

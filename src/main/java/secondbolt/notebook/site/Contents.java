@@ -11,6 +11,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import secondbolt.file.json.Json;
 import secondbolt.file.json.JsonReader;
+import secondbolt.file.source.Visible;
 
 /**
  * The list of all files a run made, kept in the site, so that the next run knows which files are
@@ -84,7 +85,7 @@ public final class Contents {
     private static boolean isName(String path) {
         try {
             return path.length() <= LONGEST_PATH
-                    && path.chars().noneMatch(Character::isISOControl)
+                    && path.codePoints().noneMatch(Visible::isUnseen)
                     && !Path.of(path).isAbsolute();
         } catch (InvalidPathException e) {
             return false;

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import secondbolt.disk.KeepFolder;
 import secondbolt.file.json.Json;
 import secondbolt.file.json.JsonReader;
+import secondbolt.file.source.Visible;
 
 /**
  * The seals of the last run, kept in a file of the working folder. A seal is believed only if
@@ -168,7 +169,7 @@ public final class Seals {
                         .allMatch(
                                 line ->
                                         line.length() <= LONGEST_LINE
-                                                && line.chars().noneMatch(Character::isISOControl));
+                                                && line.codePoints().noneMatch(Visible::isUnseen));
     }
 
     private SortedMap<String, String> marks(SortedSet<String> paths) {
