@@ -14,10 +14,10 @@ public final class Told {
     private Told() {}
 
     /**
-     * By what she calls them, in order; areas that she calls the same are added up.
+     * By what she calls them, in order; areas that she calls the same are added up, others that she
+     * calls alike, such as two marks for the same pocket, are numbered.
      *
      * @param all figures of several topics, in the order of working
-     * @throws IllegalStateException if she calls two alike that are not areas
      */
     public static Map<String, Figure> of(List<Figures> all) {
         Told told = new Told();
@@ -30,19 +30,30 @@ public final class Told {
             if (entry.isLater()) {
                 continue;
             }
-            entry.told().ifPresent(what -> told.merge(what, entry.figure(), Told::together));
+            entry.told().ifPresent(what -> add(what, entry.figure()));
             Inside inside = Inside.of(entry.figure());
             inside.groups().ifPresent(this::gather);
             inside.items().ifPresent(items -> items.forEach(this::gather));
         }
     }
 
-    private static Figure together(Figure one, Figure other) {
-        Optional<Area> sum = area(one).flatMap(a -> area(other).map(a::plus));
-        if (sum.isEmpty()) {
-            throw new IllegalStateException("told twice and no areas: " + one + ", " + other);
+    private void add(String what, Figure figure) {
+        Optional<Area> before = Optional.ofNullable(told.get(what)).flatMap(Told::area);
+        Optional<Area> sum = before.flatMap(one -> area(figure).map(one::plus));
+        told.put(
+                sum.isPresent() ? what : free(what), sum.<Figure>map(Told::surface).orElse(figure));
+    }
+
+    private static Figure surface(Area area) {
+        return new Figure.Surface(Optional.of(area));
+    }
+
+    private String free(String what) {
+        String name = what;
+        for (int number = 2; told.containsKey(name); number++) {
+            name = what + " (" + number + ")";
         }
-        return new Figure.Surface(sum);
+        return name;
     }
 
     private static Optional<Area> area(Figure figure) {

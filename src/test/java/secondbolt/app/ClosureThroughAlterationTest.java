@@ -118,9 +118,9 @@ class ClosureThroughAlterationTest {
         assertTrue(pages.contains("; without them its buttons do not fit."), pages);
     }
 
-    /** One of them fits without, the other does not; each has the row it has by itself. */
+    /** Neither fits without; each has the row it has by itself. */
     @Test
-    void keepsTwoClosuresOfWhichOneFitsWithout() {
+    void keepsTwoClosuresOfWhichNeitherFitsWithout() {
         String both =
                 closure("front", "front.centre front", "buttons: 8; first: 2; last: 3")
                         + closure("band", "band.left", "buttons: 3; first: 2; last: 3");

@@ -1,9 +1,9 @@
 package secondbolt.figure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.measure.Area;
@@ -106,12 +106,20 @@ class DifferencesTest {
         return Area.ofComputedSquareMillimetres(count * 1_000_000.0);
     }
 
+    /** Such as two marks for one pocket: each is told when it moves. */
     @Test
-    void refusesTwoLengthsOfOneName() {
-        Figures twice =
-                new Figures()
-                        .toldLength("a", mm(1), "the placket")
-                        .toldLength("b", mm(2), "the placket");
-        assertThrows(IllegalStateException.class, () -> Told.of(List.of(twice)));
+    void numbersLengthsThatAreCalledTheSame() {
+        Map<String, Figure> before = Told.of(List.of(corners(2)));
+        Map<String, Figure> now = Told.of(List.of(corners(5)));
+        assertEquals(List.of("the pocket", "the pocket (2)"), List.copyOf(before.keySet()));
+        assertEquals(
+                List.of(List.of("the pocket (2)")),
+                Differences.ofTold(before, now).stream().map(Difference::path).toList());
+    }
+
+    private static Figures corners(int secondMm) {
+        return new Figures()
+                .toldLength("a", mm(1), "the pocket")
+                .toldLength("b", mm(secondMm), "the pocket");
     }
 }

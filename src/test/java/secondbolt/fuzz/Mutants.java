@@ -32,7 +32,6 @@ public final class Mutants {
     private final SplittableRandom random;
     private final Trial trial;
     private int taken;
-    private int made;
 
     /** A sound project from which mutants are made, with a drawing. */
     static final String WITH_DRAWING =
@@ -97,7 +96,7 @@ public final class Mutants {
     }
 
     /** Behind it the tests keep what must come of it. */
-    private static String firstDocument(Path path) {
+    static String firstDocument(Path path) {
         try {
             return Files.readString(path).split("(?m)^---$", 2)[0];
         } catch (IOException e) {
@@ -122,7 +121,6 @@ public final class Mutants {
                         ? trial.make(files)
                         : trial.workOut(files, taken % EACH_MADE == 0);
         taken += verdict.isTaken() ? 1 : 0;
-        made += verdict.isTaken() && taken % EACH_MADE == 1 ? 1 : 0;
         return verdict.fault();
     }
 

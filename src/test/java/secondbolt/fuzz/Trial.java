@@ -24,11 +24,16 @@ import secondbolt.file.source.Mistakes;
 import secondbolt.lay.kept.LayDesk;
 import secondbolt.lay.kept.LayStore;
 import secondbolt.notebook.Notebook;
+import secondbolt.notebook.PrintedSheet;
+import secondbolt.notebook.PrintedSheet.Asked;
 import secondbolt.notebook.paper.Desk;
+import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.project.ProjectSection;
 import secondbolt.project.Topics;
 import secondbolt.project.Workings;
 import secondbolt.project.Workshop;
+import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Worksheet;
 
 /**
  * What the program makes of a project's folder, held against what must be: no failure, a place for
@@ -97,10 +102,21 @@ final class Trial {
 
     private static void made(Workings workings, boolean isMade) {
         workings.findings();
+        workings.steps();
+        workings.worksheets().forEach(Trial::shown);
+        List<Finding> stops = workings.stops();
+        PaperChoice paper = PaperChoice.of(Desk.UNKNOWN, workings.heading());
+        workings.sheets()
+                .forEach(s -> PrintedSheet.of(Asked.of(workings.heading(), stops, s, paper)));
         if (isMade) {
             new Notebook("0", ProjectSection.form(Topics.all(LayDesk.inMemory())), Map.of())
                     .make(List.of(workings), List.of(), Desk.UNKNOWN);
         }
+    }
+
+    private static void shown(Worksheet worksheet) {
+        worksheet.blocks();
+        worksheet.figures();
     }
 
     /** A message whose place is none, or lies outside its file. */

@@ -11,7 +11,7 @@ import org.yaml.snakeyaml.representer.Representer;
 import org.yaml.snakeyaml.resolver.Resolver;
 
 /** A project file as plain mappings, lists and texts, to be changed in a test. */
-final class PlainYaml {
+public final class PlainYaml {
     private PlainYaml() {}
 
     /** All scalars are text, so that nothing is read otherwise than it was written. */
@@ -30,16 +30,19 @@ final class PlainYaml {
                 new SafeConstructor(loading), new Representer(dumping), dumping, loading, plain);
     }
 
-    static Object load(String text) {
+    /** The text as mappings, lists and texts. */
+    public static Object load(String text) {
         return yaml().load(text);
     }
 
-    static String dump(Object value) {
+    /** As text again. */
+    public static String dump(Object value) {
         return yaml().dump(value);
     }
 
+    /** What is known to be a mapping. */
     @SuppressWarnings("unchecked") // of scalars that are all text
-    static Map<String, Object> mapping(Object value) {
+    public static Map<String, Object> mapping(Object value) {
         return (Map<String, Object>) value;
     }
 

@@ -26,6 +26,24 @@ class RegionTest {
         assertThrows(IllegalArgumentException.class, () -> Region.of(BOW_TIE));
     }
 
+    /** A slit whose one side comes back a millionth of a millimetre beyond the other. */
+    @Test
+    void mendsACrossingOfTheLastBits() {
+        Outline slit =
+                new Outline(
+                        List.of(
+                                new Point(0, 0),
+                                new Point(10, 0),
+                                new Point(10, 10),
+                                new Point(5, 10),
+                                new Point(5, 5),
+                                new Point(5.000_001, 10),
+                                new Point(0, 10)));
+        assertTrue(slit.crossing().isPresent());
+        assertEquals(100, Region.of(slit).areaMm2(), 1e-4);
+        assertEquals(new Box(0, 0, 10, 10), Region.of(slit).box());
+    }
+
     @Test
     void findsNoCrossingInAnLShape() {
         Outline ell =

@@ -14,6 +14,9 @@ final class EdgeChain {
     /** Ends nearer than this are meant to meet. */
     private static final double MEET_MM = 0.5;
 
+    /** Nearer than this, the ends of an edge have no direction from one to the other. */
+    private static final double LEAST_APART_MM = 0.1;
+
     private static final String REMEDY =
             "edges whose ends meet within 0.5 mm all round, the last at the first";
 
@@ -48,7 +51,26 @@ final class EdgeChain {
         }
         EdgeLine closing = beginning(last.line().reversed(), start).reversed();
         chain.set(chain.size() - 1, last.with(closing));
-        return Optional.of(List.copyOf(chain));
+        Optional<TracedEdge> still =
+                chain.stream().filter(edge -> isStill(edge, chain)).findFirst();
+        still.ifPresent(this::tellStill);
+        return still.isPresent() ? Optional.empty() : Optional.of(List.copyOf(chain));
+    }
+
+    /** One edge that goes all round ends where it begins, but not without a way between. */
+    private static boolean isStill(TracedEdge edge, List<TracedEdge> chain) {
+        EdgeLine line = edge.line();
+        return chain.size() > 1
+                ? line.start().distanceMm(line.end()) < LEAST_APART_MM
+                : line.lengthMm() < LEAST_APART_MM;
+    }
+
+    private void tellStill(TracedEdge edge) {
+        mistakes.add(
+                source.mistake(
+                        edge.place(),
+                        "the edge `" + edge.name() + "`, which ends where it begins",
+                        "an end 0.1 mm away at least, or no such edge"));
     }
 
     private static EdgeLine beginning(EdgeLine line, Point at) {

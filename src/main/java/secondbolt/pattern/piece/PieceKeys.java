@@ -95,18 +95,27 @@ public final class PieceKeys {
                             "How many of " + role + ".",
                             "2"));
         }
+        String[] words = keys.keySet().stream().map(Role::word).toArray(String[]::new);
         return MapForm.of(
-                "the cloths a piece is cut from",
-                List.copyOf(keys.values()),
-                fields -> {
-                    Map<Role, Piece.Cut> cuts = new LinkedHashMap<>();
-                    keys.forEach(
-                            (role, key) ->
-                                    fields.get(key)
-                                            .flatMap(c -> c)
-                                            .ifPresent(c -> cuts.put(role, c)));
-                    return Optional.of(cuts);
-                });
+                        "the cloths a piece is cut from",
+                        List.copyOf(keys.values()),
+                        fields -> {
+                            Map<Role, Piece.Cut> cuts = new LinkedHashMap<>();
+                            keys.forEach(
+                                    (role, key) ->
+                                            fields.get(key)
+                                                    .flatMap(c -> c)
+                                                    .ifPresent(c -> cuts.put(role, c)));
+                            if (cuts.isEmpty()) {
+                                fields.tell(
+                                        fields.place(),
+                                        "a piece that is cut of no cloth",
+                                        "how many of one cloth or more, such as `main: 2`");
+                                return Optional.empty();
+                            }
+                            return Optional.of(cuts);
+                        })
+                .with(Rule.some(words));
     }
 
     private static List<Key<?>> keys() {

@@ -215,6 +215,25 @@ class SvgDrawingTest {
         assertEquals(found, mistake(svg(MM, body)).found());
     }
 
+    /** A loop, and an edge of 1 mm of which nothing is left once its ends are made to meet. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "M0.5 0H50, M50 0c9 9 -9 9 0 0, M50 0V80L0.5 0",
+        "M0.5 0H50, M1.04 0H0.02, M50 0V80L0.55 0"
+    })
+    void tellsAnEdgeThatEndsWhereItBegins(String top, String side, String hem) {
+        String path = "<path id='%s' d='%s'/>\n";
+        Mistake told =
+                mistake(
+                        svg(
+                                MM,
+                                path.formatted("top", top)
+                                        + path.formatted("side", side)
+                                        + path.formatted("hem", hem)));
+        assertEquals("the edge `side`, which ends where it begins", told.found());
+        assertEquals(3, told.place().line());
+    }
+
     @Test
     void unfoldsAndFetchesNothing() {
         String entity =
