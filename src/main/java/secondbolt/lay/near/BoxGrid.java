@@ -50,6 +50,12 @@ public final class BoxGrid {
         Arrays.fill(lying, NOWHERE);
     }
 
+    /** Takes every item away. */
+    public void clear() {
+        Arrays.fill(counts, 0);
+        Arrays.fill(lying, NOWHERE);
+    }
+
     /** Puts an item's box where it lies now, in millimetres. */
     public void put(int item, double left, double low, double right, double high) {
         int at = 4 * item;

@@ -19,6 +19,12 @@ final class OverlapScorer {
     /** Less than this comes from rounding to the grid: what fits exactly does not overlap. */
     static final double DUST_MM = 5e-6;
 
+    /** No item, but what is not sound. */
+    static final int RIM = -2;
+
+    /** No item, and nothing else. */
+    static final int NOTHING = -1;
+
     /** Up to so many items a look at each costs less than finding those that are near. */
     private static final int FEW = 24;
 
@@ -189,6 +195,48 @@ final class OverlapScorer {
             }
         }
         return cost;
+    }
+
+    /** Nothing is laid as yet. */
+    void clear() {
+        grid.clear();
+    }
+
+    /** Lays one more item where an arrangement has it, clear of all others. */
+    void add(int item, Arrangement from) {
+        arrangement.copy(from, item, item);
+        rightOf[item] = arrangement.x[item] + depths.widthMm(arrangement.option[item]);
+        highOf[item] = arrangement.y[item] + depths.heightMm(arrangement.option[item]);
+        grid.put(item, arrangement.x[item], arrangement.y[item], rightOf[item], highOf[item]);
+    }
+
+    /**
+     * What an item that is not laid would meet at a position, of those that are: the number of one,
+     * {@link #RIM} or {@link #NOTHING}.
+     */
+    int met(int item, int container, int option, double x, double y) {
+        steps++;
+        if (depths.outsideDepthMm(container, problem.grade[item], option, x, y) > DUST_MM) {
+            return RIM;
+        }
+        double left = x - reachMm;
+        double low = y - reachMm;
+        double right = x + depths.widthMm(option) + reachMm;
+        double high = y + depths.heightMm(option) + reachMm;
+        int count = grid.near(left, low, right, high, near);
+        for (int k = 0; k < count; k++) {
+            int j = near[k];
+            double ox = arrangement.x[j];
+            double oy = arrangement.y[j];
+            if (ox < right
+                    && oy < high
+                    && rightOf[j] > left
+                    && highOf[j] > low
+                    && depths.depthMm(option, arrangement.option[j], ox - x, oy - y) > DUST_MM) {
+                return j;
+            }
+        }
+        return NOTHING;
     }
 
     /** Where another option must not be, this one at the origin. */
