@@ -150,7 +150,7 @@ final class FirstPlaces {
     private double past(int other, int option, double x, double y, double stride) {
         double ox = laid.x[other];
         double oy = laid.y[other];
-        double touch = ox - scorer.pair(option, laid.option[other]).touchX(oy - y, 0);
+        double touch = ox - scorer.pair(option, laid.option[other]).leftmostTouchX(oy - y);
         return touch > x ? touch : x + stride;
     }
 
