@@ -523,7 +523,10 @@ class ArchitectureTest {
                         "cutting.sketch",
                         "fit"));
         rooms.put("parallel", Set.of());
-        rooms.put("lay.search", Set.of("shape", "lay.placement", "lay.nofit", "parallel"));
+        rooms.put("lay.near", Set.of());
+        rooms.put(
+                "lay.search",
+                Set.of("shape", "lay.placement", "lay.near", "lay.nofit", "parallel"));
         rooms.put("lay.kept", Set.of("shape", "lay.placement", "lay.nofit", "lay.search"));
         rooms.put(
                 "lay.stock",

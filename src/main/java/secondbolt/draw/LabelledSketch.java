@@ -1,8 +1,12 @@
 package secondbolt.draw;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import secondbolt.shape.Box;
 import secondbolt.shape.Path;
 import secondbolt.shape.Point;
@@ -24,8 +28,37 @@ public final class LabelledSketch {
     private static final int PLACES_A_RING = 16;
 
     private final Sketch sketch = new Sketch();
-    private final List<Box> taken = new ArrayList<>();
-    private final List<Box> blocked = new ArrayList<>();
+    private final Rows taken = new Rows();
+    private final Rows blocked = new Rows();
+    private Optional<Box> frame = Optional.empty();
+
+    /** Boxes by the rows they reach into, so that only what is level with another is looked at. */
+    private static final class Rows {
+        private static final double ROW_MM = 4;
+
+        private final Map<Long, List<Box>> rows = new HashMap<>();
+
+        void add(Box box) {
+            rowsOf(box)
+                    .forEach(row -> rows.computeIfAbsent(row, any -> new ArrayList<>()).add(box));
+        }
+
+        boolean overlap(Box box) {
+            return rowsOf(box)
+                    .anyMatch(
+                            row ->
+                                    rows.getOrDefault(row, List.of()).stream()
+                                            .anyMatch(box::overlaps));
+        }
+
+        private static Stream<Long> rowsOf(Box box) {
+            return LongStream.rangeClosed(row(box.topMm()), row(box.bottomMm())).boxed();
+        }
+
+        private static long row(double y) {
+            return (long) Math.floor(y / ROW_MM);
+        }
+    }
 
     /** The sketch itself, for marks that are not labels. */
     public Sketch marks() {
@@ -59,7 +92,7 @@ public final class LabelledSketch {
      */
     public void letter(String text, Region region, Box within, Lettering lettering) {
         Point inside = region.inside();
-        if (holds(region, lettering) && !overlaps(centred(text, inside, lettering))) {
+        if (holds(region, lettering) && !taken.overlap(centred(text, inside, lettering))) {
             set(text, inside, lettering);
             return;
         }
@@ -99,7 +132,7 @@ public final class LabelledSketch {
 
     private boolean isFree(Box box, Optional<Box> within) {
         boolean inside = within.map(w -> w.with(box).equals(w)).orElse(true);
-        return inside && !overlaps(box) && blocked.stream().noneMatch(box::overlaps);
+        return inside && !taken.overlap(box) && !blocked.overlap(box);
     }
 
     /** A number in the left top corner of a box. */
@@ -120,12 +153,9 @@ public final class LabelledSketch {
         sketch.label(text, at.moved(0, half), lettering, Align.MIDDLE);
     }
 
-    private boolean overlaps(Box box) {
-        return taken.stream().anyMatch(box::overlaps);
-    }
-
     private void take(Box box) {
         taken.add(box);
+        frame = Optional.of(frame.map(held -> held.with(box)).orElse(box));
     }
 
     private static Box centred(String text, Point middle, Lettering lettering) {
@@ -152,7 +182,6 @@ public final class LabelledSketch {
 
     /** All that was drawn, in a frame that holds every label. */
     public Drawing drawing(String title) {
-        return sketch.drawing(
-                title, taken.stream().reduce(Box::with).orElseThrow().grown(FRAME_AIR_MM));
+        return sketch.drawing(title, frame.orElseThrow().grown(FRAME_AIR_MM));
     }
 }

@@ -21,6 +21,12 @@ import secondbolt.topic.TopicName;
 public final class EffectTopic<A> implements Topic<List<AlterationEffects>> {
     private static final TopicName<List<AlterationEffects>> NAME = new TopicName<>("effects");
 
+    /**
+     * All is worked out again for each alteration: with more figures than this, all of them
+     * together, that would take minutes.
+     */
+    private static final long MOST_FIGURES = 30_000;
+
     private final Key<List<A>> key;
     private final Function<A, String> words;
 
@@ -58,6 +64,9 @@ public final class EffectTopic<A> implements Topic<List<AlterationEffects>> {
         }
         List<AlterationEffects> effects = new ArrayList<>();
         Map<String, Figure> before = with(bench, alterations.subList(0, 0));
+        if ((long) alterations.size() * before.size() > MOST_FIGURES) {
+            return Outcome.of(List.of(), EffectWorksheet.tooMany(alterations.size()));
+        }
         for (int i = 0; i < alterations.size(); i++) {
             Map<String, Figure> after = with(bench, alterations.subList(0, i + 1));
             effects.add(

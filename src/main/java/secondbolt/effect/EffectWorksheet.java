@@ -24,10 +24,27 @@ import secondbolt.worksheet.Worksheet;
 record EffectWorksheet(List<AlterationEffects> effects, Tape tape) {
     private static final List<String> HEAD = List.of("What", "Before", "After", "Change");
 
+    /** In place of them, where they are too many to be told. */
+    static Worksheet tooMany(int alterations) {
+        return sheet().showing(
+                        () ->
+                                List.of(
+                                        new Block.Prose(
+                                                "What follows from each of the "
+                                                        + alterations
+                                                        + " alterations is not told: there are too"
+                                                        + " many of them for so many pieces. Use"
+                                                        + " the printed sheets, not the marks of"
+                                                        + " the pattern.")))
+                .telling(() -> new Figures().list("alterations", List.of()));
+    }
+
+    private static Worksheet sheet() {
+        return Worksheet.of("effects", "What follows from the alterations", () -> Notes.NONE);
+    }
+
     Worksheet worksheet() {
-        return Worksheet.of("effects", "What follows from the alterations", () -> Notes.NONE)
-                .showing(this::blocks)
-                .telling(this::figures);
+        return sheet().showing(this::blocks).telling(this::figures);
     }
 
     private List<Block> blocks() {

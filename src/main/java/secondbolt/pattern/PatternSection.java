@@ -58,6 +58,9 @@ public final class PatternSection {
                     "Its pieces, each under a name of your own.",
                     "{front: {cut: pair, rectangle: [30, 70]}}");
 
+    /** A copy is laid, numbered and listed by itself. */
+    private static final int MOST_COPIES = 4_000;
+
     private static final Form<Pattern> FORM =
             MapForm.of("a pattern", keys(), PatternSection::pattern);
 
@@ -99,7 +102,25 @@ public final class PatternSection {
         List<Piece> pieces = new ArrayList<>();
         fields.require(PIECES).forEach((name, piece) -> pieces.add(piece.named(name)));
         Optional<Map<String, Serves>> told = MeaningKeys.read(fields, pieces);
+        if (!areFewEnough(fields, pieces)) {
+            return Optional.empty();
+        }
         return sizes.flatMap(s -> told.map(t -> pattern(fields, s, pieces, t)));
+    }
+
+    private static boolean areFewEnough(Fields fields, List<Piece> pieces) {
+        int copies =
+                pieces.stream()
+                        .flatMap(piece -> piece.cuts().values().stream())
+                        .mapToInt(Piece.Cut::count)
+                        .sum();
+        if (copies > MOST_COPIES) {
+            fields.tell(
+                    PIECES,
+                    copies + " copies of all pieces together",
+                    "at most " + MOST_COPIES + " in one project");
+        }
+        return copies <= MOST_COPIES;
     }
 
     private static Pattern pattern(

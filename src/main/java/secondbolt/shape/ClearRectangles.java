@@ -134,11 +134,16 @@ public final class ClearRectangles {
                         ? last
                         : -1;
             }
+            double end = strips.bottom(widest.length - 1);
             double width = Double.POSITIVE_INFINITY;
             int last = -1;
             for (int to = from; to < widest.length; to++) {
                 width = Math.min(width, widest[to]);
                 if (width < leastMm - FreeStrips.SAME_MM || width <= FreeStrips.SAME_MM) {
+                    return last;
+                }
+                // So narrow by now that not even down to the end it would do.
+                if (worth(width, end - strips.top(from)) <= most + slack()) {
                     return last;
                 }
                 if (worth(width, strips.bottom(to) - strips.top(from)) > most + slack()) {

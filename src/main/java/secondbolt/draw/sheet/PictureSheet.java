@@ -28,6 +28,7 @@ final class PictureSheet {
     private final Drawing picture;
     private final Box room;
     private final LeadWords.Density density;
+    private final double[] widths;
     private final List<Sketch> pages = new ArrayList<>();
 
     private PictureSheet(SheetText text, Drawing picture, Box room, LeadWords.Density density) {
@@ -35,6 +36,7 @@ final class PictureSheet {
         this.picture = picture;
         this.room = room;
         this.density = density;
+        this.widths = widths(text, density.body());
     }
 
     /** The marks of its pages, one sketch to the page. */
@@ -150,7 +152,6 @@ final class PictureSheet {
         } else if (!note.isEmpty()) {
             lines.addAll(Slice.paragraph(note, body, TICK_ROOM_MM, widthMm));
         }
-        double[] widths = widths(body);
         for (List<String> row : item.rows()) {
             lines.addAll(row(row, body, widths, widthMm));
         }
@@ -169,7 +170,7 @@ final class PictureSheet {
     }
 
     /** How wide the cells after the first are. */
-    private double[] widths(Lettering body) {
+    private static double[] widths(SheetText text, Lettering body) {
         int most =
                 text.items().stream()
                         .flatMap(item -> item.rows().stream())

@@ -11,6 +11,7 @@ import secondbolt.garment.Role;
 import secondbolt.measure.Length;
 import secondbolt.pattern.Alteration;
 import secondbolt.pattern.EdgeSum;
+import secondbolt.pattern.JoinedPieces;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.Seam;
 import secondbolt.pattern.piece.Piece;
@@ -35,6 +36,7 @@ public final class WidthSharing {
 
     private final Alteration.Widen widen;
     private final Pattern pattern;
+    private final JoinedPieces joined;
     private final List<BodyRing> rings;
     private final Map<String, WidenShare> found = new LinkedHashMap<>();
     private final List<WidenShare> shares = new ArrayList<>();
@@ -44,6 +46,7 @@ public final class WidthSharing {
     private WidthSharing(Alteration.Widen widen, Pattern pattern) {
         this.widen = widen;
         this.pattern = pattern;
+        this.joined = JoinedPieces.of(pattern);
         this.rings =
                 BodyRing.of(pattern, widen.edges()).stream()
                         .filter(ring -> ring.ply() == Role.MAIN || isClosed(ring, pattern, widen))
@@ -121,7 +124,8 @@ public final class WidthSharing {
         for (Piece piece : open) {
             Set<String> base =
                     byCloth.computeIfAbsent(BodyRing.ply(piece), ply -> new LinkedHashSet<>());
-            if ((!sewn || isSewn(piece)) && base.stream().noneMatch(b -> areSewn(b, piece))) {
+            if ((!sewn || isSewn(piece))
+                    && joined.partners(piece.name()).stream().noneMatch(base::contains)) {
                 base.add(piece.name());
             }
         }
@@ -139,23 +143,11 @@ public final class WidthSharing {
     }
 
     private boolean isSewn(Piece piece) {
-        return pattern.seams().stream()
-                .flatMap(seam -> seam.edges().stream())
-                .anyMatch(edge -> edge.piece().equals(piece.name()));
+        return joined.isSewn(piece.name());
     }
 
     private boolean areSewn(String one, Piece other) {
-        return pattern.seams().stream()
-                .anyMatch(
-                        seam ->
-                                (isIn(one, seam.first().value())
-                                                && isIn(other.name(), seam.second().value()))
-                                        || (isIn(one, seam.second().value())
-                                                && isIn(other.name(), seam.first().value())));
-    }
-
-    private static boolean isIn(String piece, EdgeSum side) {
-        return side.terms().stream().anyMatch(term -> term.piece().equals(piece));
+        return joined.partners(one).contains(other.name());
     }
 
     private void share(Set<String> pieces) {

@@ -1,10 +1,12 @@
 package secondbolt.fit.cut;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.fit.alter.PieceChanges;
 import secondbolt.pattern.Alteration;
 import secondbolt.pattern.Pattern;
 import secondbolt.pattern.piece.Piece;
@@ -33,10 +35,14 @@ public record CutShapes(List<CutShape> shapes) {
      * @param cut every copy; one that names no piece of the pattern is passed over
      */
     public static CutShapes of(Pattern pattern, List<Alteration> alterations, List<CutCopy> cut) {
+        if (cut.isEmpty()) {
+            return NONE;
+        }
+        Map<List<Alteration>, PieceChanges> changes = new HashMap<>();
         List<CutShape> shapes = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
             Map<Optional<List<Alteration>>, Integer> copies = new LinkedHashMap<>();
-            Piece now = CutShape.changes(alterations, pattern).on(piece, pattern.meanings());
+            Piece now = with(alterations, piece, pattern, changes);
             boolean isChanged = !now.shape().equals(piece.shape());
             for (CutCopy copy : cut) {
                 if (copy.piece().equals(piece.name())) {
@@ -50,11 +56,20 @@ public record CutShapes(List<CutShape> shapes) {
                             shapes.add(
                                     new CutShape(
                                             had,
-                                            CutShape.changes(had.orElse(List.of()), pattern)
-                                                    .on(piece, pattern.meanings()),
+                                            with(had.orElse(List.of()), piece, pattern, changes),
                                             count)));
         }
         return new CutShapes(shapes);
+    }
+
+    /** What alterations ask of the pattern is the same for every piece of it. */
+    private static Piece with(
+            List<Alteration> alterations,
+            Piece piece,
+            Pattern pattern,
+            Map<List<Alteration>, PieceChanges> changes) {
+        return changes.computeIfAbsent(alterations, any -> CutShape.changes(any, pattern))
+                .on(piece, pattern.meanings());
     }
 
     /** The one shape of a piece of which no copy is left to cut; nothing of any other. */

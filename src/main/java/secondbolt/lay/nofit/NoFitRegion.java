@@ -249,6 +249,23 @@ public final class NoFitRegion {
         return touch(sy, dy, sx, dx, px, share);
     }
 
+    /**
+     * The first position across at which the shape touches, or the last.
+     *
+     * @return not a number if it touches nowhere so far along
+     */
+    double touchX(double py, boolean isLast) {
+        double end = Double.NaN;
+        for (int s = 0; s < sy.length; s++) {
+            if (crosses(sy[s], dy[s], py)) {
+                double x = sx[s] + dx[s] * (py - sy[s]) / dy[s];
+                boolean isFarther = isLast ? x > end : x < end;
+                end = Double.isNaN(end) || isFarther ? x : end;
+            }
+        }
+        return end;
+    }
+
     private static double touch(
             double[] start,
             double[] by,

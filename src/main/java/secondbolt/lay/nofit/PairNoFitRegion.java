@@ -55,6 +55,11 @@ public final class PairNoFitRegion {
         return acrossX * (region.touchX(fromY + acrossY * y, share) - fromX);
     }
 
+    /** The farthest that the second lies to the left of the first where they touch, likewise. */
+    public double leftmostTouchX(double y) {
+        return acrossX * (region.touchX(fromY + acrossY * y, acrossX < 0) - fromX);
+    }
+
     /** How far along the second lies from the first where they touch, likewise. */
     public double touchY(double x, double share) {
         return acrossY * (region.touchY(fromX + acrossX * x, share) - fromY);

@@ -62,7 +62,7 @@ final class Gathering {
     }
 
     /** The arrangement, or one slid together that leaves a larger rectangle over. */
-    Arrangement best(Arrangement from, StopRule stop) {
+    Arrangement best(Arrangement from, Separation.StopRule stop) {
         Arrangement best = from;
         double most = over.areaMm2(from);
         for (Towards corner : CORNERS) {

@@ -2,8 +2,10 @@ package secondbolt.lay.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -37,6 +39,12 @@ public final class LaySearch {
     /** One decision in laying boxes takes about as long as so many positions looked at. */
     private static final long STEPS_A_DECISION = 160;
 
+    /**
+     * More items than this are laid one after the other before they are pushed about, and the
+     * effort for each is that of so many: together it takes as long.
+     */
+    private static final int MANY = 200;
+
     private static final double SAME_MM = 0.01;
     private static final double SAME_MM2 = 10;
 
@@ -65,7 +73,7 @@ public final class LaySearch {
         this.items = List.copyOf(items);
         this.containers = List.copyOf(containers);
         this.noFits = noFits;
-        this.effort = effort;
+        this.effort = Math.max(LEAST_EACH, effort * MANY / Math.max(MANY, items.size()));
         this.goal = goal;
         this.observer = observer;
     }
@@ -108,12 +116,18 @@ public final class LaySearch {
     }
 
     private Lay lay(Workers pool) {
+        if (!observer.goOn(0, 0)) {
+            interrupted.set(true);
+        }
         Problem problem =
                 Problem.of(
                         items, PlaneContainer.sideBySide(containers, noFits.toleranceMm()), noFits);
+        Map<PackingItem, Boolean> haveRoom = new HashMap<>();
         List<Integer> wanted = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
-            if (problem.hasRoom(i, containers.size())) {
+            int item = i;
+            if (haveRoom.computeIfAbsent(
+                    items.get(i), any -> problem.hasRoom(item, containers.size()))) {
                 wanted.add(i);
             }
         }
@@ -122,11 +136,9 @@ public final class LaySearch {
                 wanted.isEmpty()
                         ? new Solution(wanted, new Arrangement(0))
                         : solve(problem, wanted, pool);
+        Set<Integer> chosen = Set.copyOf(solution.chosen());
         List<Integer> leftOver =
-                IntStream.range(0, items.size())
-                        .filter(i -> !solution.chosen().contains(i))
-                        .boxed()
-                        .toList();
+                IntStream.range(0, items.size()).filter(i -> !chosen.contains(i)).boxed().toList();
         return new Lay(placements(problem, solution), leftOver, !interrupted.get());
     }
 
@@ -139,13 +151,15 @@ public final class LaySearch {
         double area = wanted.stream().mapToDouble(i -> items.get(i).outline().areaMm2()).sum();
         List<Integer> cheapest = new ArrayList<>(wanted);
         cheapest.sort(Comparator.comparingDouble(i -> items.get(i).worth()));
+        Set<Integer> dropped = new HashSet<>();
         for (int item : cheapest) {
             if (area <= sound * (1 + SAME_SHARE)) {
-                return;
+                break;
             }
-            wanted.remove(Integer.valueOf(item));
+            dropped.add(item);
             area -= items.get(item).outline().areaMm2();
         }
+        wanted.removeAll(dropped);
     }
 
     private Solution solve(Problem problem, List<Integer> wanted, Workers pool) {
@@ -171,8 +185,11 @@ public final class LaySearch {
             return Optional.empty();
         }
         StripSearch search = search(problem, wanted, count, pool);
-        StopRule stop = stop(used.get() + effort / (isLast ? 2 : 16), search);
-        boolean found = boxes.isEmpty() ? search.start(stop) : search.startFrom(boxes.get(0), stop);
+        Separation.StopRule stop = stop(used.get() + effort / (isLast ? 2 : 16), search);
+        boolean found =
+                boxes.isEmpty()
+                        ? start(search, problem, wanted, count, stop)
+                        : search.startFrom(boxes.get(0), stop);
         if (found) {
             return Optional.of(shortened(problem, wanted, search, boxes, count, pool));
         }
@@ -180,8 +197,34 @@ public final class LaySearch {
         return Optional.empty();
     }
 
-    /** Exact fits, if all items are boxes. */
+    private boolean start(
+            StripSearch search,
+            Problem problem,
+            List<Integer> wanted,
+            int count,
+            Separation.StopRule stop) {
+        if (wanted.size() <= MANY) {
+            return search.start(stop);
+        }
+        FirstPlaces places = new FirstPlaces(problem.only(wanted), count);
+        List<Integer> left = places.lay(worthiest(wanted));
+        used.addAndGet(places.steps());
+        return search.startFrom(places.laid(), left, stop);
+    }
+
+    /** Numbers in a list of items, those of the worthiest first. */
+    private List<Integer> worthiest(List<Integer> wanted) {
+        return IntStream.range(0, wanted.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -items.get(wanted.get(i)).worth()))
+                .toList();
+    }
+
+    /** Exact fits, if all items are boxes, and not too many. */
     private List<Arrangement> boxes(Problem problem, List<Integer> wanted, int count) {
+        if (wanted.size() > MANY) {
+            return List.of();
+        }
         return BoxPacking.of(
                 problem.only(wanted), count, Math.max(100, effort / 8 / STEPS_A_DECISION));
     }
@@ -242,7 +285,7 @@ public final class LaySearch {
         Arrangement best = null;
         for (Arrangement one : found) {
             Arrangement candidate = one;
-            if (goal == Goal.REMNANT) {
+            if (goal == Goal.REMNANT && problem.items() <= MANY) {
                 Gathering gathering = new Gathering(problem, count, limit);
                 candidate = gathering.best(one, now -> interrupted.get() || now >= budget);
             }
@@ -263,7 +306,7 @@ public final class LaySearch {
     }
 
     /** Ends a search when all searches together come to so many steps. */
-    private StopRule stop(long end, StripSearch search) {
+    private Separation.StopRule stop(long end, StripSearch search) {
         return steps -> {
             if (steps - spent.get() > STEPS_A_LOOK) {
                 spent.set(steps);
@@ -278,9 +321,13 @@ public final class LaySearch {
 
     /** One after the other, the worthiest first; what finds no room is left out. */
     private Solution best(Problem problem, List<Integer> wanted, Workers pool) {
-        List<Integer> worthiest = new ArrayList<>(wanted);
-        worthiest.sort(Comparator.comparingDouble((Integer i) -> -items.get(i).worth()));
+        List<Integer> worthiest = worthiest(wanted).stream().map(wanted::get).toList();
         Solution best = new Solution(List.of(), new Arrangement(0));
+        if (wanted.size() > MANY) {
+            best = first(problem, wanted);
+            Set<Integer> laid = Set.copyOf(best.chosen());
+            worthiest = worthiest.stream().filter(item -> !laid.contains(item)).toList();
+        }
         long each = Math.min(effort / 10, Math.max(LEAST_EACH, 2 * effort / wanted.size()));
         Set<PackingItem> failed = new HashSet<>();
         for (int item : worthiest) {
@@ -298,6 +345,18 @@ public final class LaySearch {
             }
         }
         return best;
+    }
+
+    /** What finds a place at once. */
+    private Solution first(Problem problem, List<Integer> wanted) {
+        FirstPlaces places = new FirstPlaces(problem.only(wanted), containers.size());
+        Set<Integer> left = Set.copyOf(places.lay(worthiest(wanted)));
+        int[] laid = IntStream.range(0, wanted.size()).filter(i -> !left.contains(i)).toArray();
+        Arrangement arrangement = new Arrangement(laid.length);
+        for (int i = 0; i < laid.length; i++) {
+            arrangement.copy(places.laid(), laid[i], i);
+        }
+        return new Solution(IntStream.of(laid).mapToObj(wanted::get).toList(), arrangement);
     }
 
     private List<Placement> placements(Problem problem, Solution solution) {

@@ -1,8 +1,11 @@
 package secondbolt.lay.search;
 
 import java.util.Arrays;
+import secondbolt.lay.near.BoxGrid;
+import secondbolt.lay.near.PairTable;
 import secondbolt.lay.nofit.InnerFit;
 import secondbolt.lay.nofit.PairNoFitRegion;
+import secondbolt.lay.nofit.PlaneContainer;
 
 /**
  * Scores how badly an arrangement overlaps: the penetration depths, each with a weight that grows
@@ -16,6 +19,15 @@ final class OverlapScorer {
     /** Less than this comes from rounding to the grid: what fits exactly does not overlap. */
     static final double DUST_MM = 5e-6;
 
+    /** No item, but what is not sound. */
+    static final int RIM = -2;
+
+    /** No item, and nothing else. */
+    static final int NOTHING = -1;
+
+    /** Up to so many items a look at each costs less than finding those that are near. */
+    private static final int FEW = 24;
+
     final Problem problem;
     final Arrangement arrangement;
     final double[] limit;
@@ -23,8 +35,9 @@ final class OverlapScorer {
     private final InnerFit[] innerFits;
     private final int options;
     private final PenetrationDepths depths;
-    private final double[] weight;
-    private final double[] loss;
+    private final PairTable pairs;
+    private final BoxGrid grid;
+    private final int[] near;
     private final double[] outsideWeight;
     private final double[] outsideLoss;
     private final double[] scale;
@@ -41,8 +54,9 @@ final class OverlapScorer {
         options = problem.options.size();
         innerFits = innerFits(problem);
         depths = new PenetrationDepths(problem);
-        weight = new double[n * n];
-        loss = new double[n * n];
+        pairs = new PairTable(n);
+        grid = grid(problem);
+        near = new int[n];
         outsideWeight = new double[n];
         outsideLoss = new double[n];
         scale = new double[n];
@@ -66,8 +80,40 @@ final class OverlapScorer {
         return all;
     }
 
+    private static BoxGrid grid(Problem problem) {
+        double left = Double.POSITIVE_INFINITY;
+        double low = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (PlaneContainer container : problem.containers) {
+            left = Math.min(left, container.left());
+            low = Math.min(low, container.low());
+            right = Math.max(right, container.right());
+            high = Math.max(high, container.high());
+        }
+        double sizes = 0;
+        for (int[] choices : problem.choices) {
+            PlacementOption option = problem.options.get(choices[0]);
+            sizes += (option.widthMm() + option.heightMm()) / 2;
+        }
+        int items = problem.items();
+        double usual = Math.max(1, sizes / Math.max(1, items)) + problem.reachMm;
+        return new BoxGrid(items, usual, left, low, right, high);
+    }
+
+    /** All items within a box, and few others; where they are few, that is no question. */
+    private int near(double left, double low, double right, double high) {
+        if (n > FEW) {
+            return grid.near(left, low, right, high, near);
+        }
+        for (int i = 0; i < n; i++) {
+            near[i] = i;
+        }
+        return n;
+    }
+
     void resetWeights() {
-        Arrays.fill(weight, 1);
+        pairs.clear();
         Arrays.fill(outsideWeight, 1);
     }
 
@@ -78,13 +124,15 @@ final class OverlapScorer {
     /** Takes everything over from another scorer, its weights too. */
     void set(OverlapScorer other) {
         arrangement.set(other.arrangement);
-        System.arraycopy(other.weight, 0, weight, 0, weight.length);
-        System.arraycopy(other.loss, 0, loss, 0, loss.length);
+        pairs.set(other.pairs);
         System.arraycopy(other.outsideWeight, 0, outsideWeight, 0, n);
         System.arraycopy(other.outsideLoss, 0, outsideLoss, 0, n);
         System.arraycopy(other.limit, 0, limit, 0, limit.length);
         System.arraycopy(other.rightOf, 0, rightOf, 0, n);
         System.arraycopy(other.highOf, 0, highOf, 0, n);
+        for (int i = 0; i < n; i++) {
+            grid.put(i, arrangement.x[i], arrangement.y[i], rightOf[i], highOf[i]);
+        }
     }
 
     /** Takes an arrangement as it is and finds what overlaps in it. */
@@ -93,6 +141,7 @@ final class OverlapScorer {
         for (int i = 0; i < n; i++) {
             rightOf[i] = arrangement.x[i] + depths.widthMm(arrangement.option[i]);
             highOf[i] = arrangement.y[i] + depths.heightMm(arrangement.option[i]);
+            grid.put(i, arrangement.x[i], arrangement.y[i], rightOf[i], highOf[i]);
         }
         for (int i = 0; i < n; i++) {
             refresh(i);
@@ -133,18 +182,61 @@ final class OverlapScorer {
         double low = y - reachMm;
         double right = x + depths.widthMm(option) + reachMm;
         double high = y + depths.heightMm(option) + reachMm;
-        int row = item * n;
-        for (int j = 0; j < n && cost < bound; j++) {
+        int count = near(left, low, right, high);
+        for (int k = 0; k < count && cost < bound; k++) {
+            int j = near[k];
             double ox = arrangement.x[j];
             double oy = arrangement.y[j];
             if (ox < right && oy < high && rightOf[j] > left && highOf[j] > low && j != item) {
                 double depth = depths.depthMm(option, arrangement.option[j], ox - x, oy - y);
                 if (depth > DUST_MM) {
-                    cost += weight[row + j] * depth * scale[item] * scale[j];
+                    cost += pairs.weight(item, j) * depth * scale[item] * scale[j];
                 }
             }
         }
         return cost;
+    }
+
+    /** Nothing is laid as yet. */
+    void clear() {
+        grid.clear();
+    }
+
+    /** Lays one more item where an arrangement has it, clear of all others. */
+    void add(int item, Arrangement from) {
+        arrangement.copy(from, item, item);
+        rightOf[item] = arrangement.x[item] + depths.widthMm(arrangement.option[item]);
+        highOf[item] = arrangement.y[item] + depths.heightMm(arrangement.option[item]);
+        grid.put(item, arrangement.x[item], arrangement.y[item], rightOf[item], highOf[item]);
+    }
+
+    /**
+     * What an item that is not laid would meet at a position, of those that are: the number of one,
+     * {@link #RIM} or {@link #NOTHING}.
+     */
+    int met(int item, int container, int option, double x, double y) {
+        steps++;
+        if (depths.outsideDepthMm(container, problem.grade[item], option, x, y) > DUST_MM) {
+            return RIM;
+        }
+        double left = x - reachMm;
+        double low = y - reachMm;
+        double right = x + depths.widthMm(option) + reachMm;
+        double high = y + depths.heightMm(option) + reachMm;
+        int count = grid.near(left, low, right, high, near);
+        for (int k = 0; k < count; k++) {
+            int j = near[k];
+            double ox = arrangement.x[j];
+            double oy = arrangement.y[j];
+            if (ox < right
+                    && oy < high
+                    && rightOf[j] > left
+                    && highOf[j] > low
+                    && depths.depthMm(option, arrangement.option[j], ox - x, oy - y) > DUST_MM) {
+                return j;
+            }
+        }
+        return NOTHING;
     }
 
     /** Where another option must not be, this one at the origin. */
@@ -157,23 +249,11 @@ final class OverlapScorer {
     }
 
     double cost(int item) {
-        double cost = outsideWeight[item] * outsideLoss[item];
-        for (int j = 0; j < n; j++) {
-            cost += weight[item * n + j] * loss[item * n + j];
-        }
-        return cost;
+        return pairs.plusWeighted(outsideWeight[item] * outsideLoss[item], item);
     }
 
     boolean overlaps(int item) {
-        if (outsideLoss[item] > 0) {
-            return true;
-        }
-        for (int j = 0; j < n; j++) {
-            if (loss[item * n + j] > 0) {
-                return true;
-            }
-        }
-        return false;
+        return outsideLoss[item] > 0 || pairs.loses(item);
     }
 
     void move(int item, int container, int option, double x, double y) {
@@ -191,22 +271,28 @@ final class OverlapScorer {
         double y = arrangement.y[item];
         rightOf[item] = x + depths.widthMm(option);
         highOf[item] = y + depths.heightMm(option);
+        grid.put(item, x, y, rightOf[item], highOf[item]);
         double off =
                 innerFit(container, option).beyondMm(x, y, limit[container])
                         + depths.outsideDepthMm(container, problem.grade[item], option, x, y);
         outsideLoss[item] = loss(off, item, item);
-        for (int j = 0; j < n; j++) {
+        pairs.clearLosses(item);
+        double left = x - reachMm;
+        double low = y - reachMm;
+        double right = rightOf[item] + reachMm;
+        double high = highOf[item] + reachMm;
+        int count = near(left, low, right, high);
+        for (int k = 0; k < count; k++) {
+            int j = near[k];
             double ox = arrangement.x[j];
             double oy = arrangement.y[j];
-            boolean near =
-                    j != item
-                            && ox < rightOf[item] + reachMm
-                            && oy < highOf[item] + reachMm
-                            && rightOf[j] > x - reachMm
-                            && highOf[j] > y - reachMm;
-            double depth = near ? depths.depthMm(option, arrangement.option[j], ox - x, oy - y) : 0;
-            loss[item * n + j] = loss(depth, item, j);
-            loss[j * n + item] = loss[item * n + j];
+            if (j != item && ox < right && oy < high && rightOf[j] > left && highOf[j] > low) {
+                double depth = depths.depthMm(option, arrangement.option[j], ox - x, oy - y);
+                double loss = loss(depth, item, j);
+                if (loss != 0) {
+                    pairs.lose(item, j, loss);
+                }
+            }
         }
     }
 
@@ -214,10 +300,7 @@ final class OverlapScorer {
     double total() {
         double total = 0;
         for (int i = 0; i < n; i++) {
-            total += outsideLoss[i];
-            for (int j = i + 1; j < n; j++) {
-                total += loss[i * n + j];
-            }
+            total = pairs.plusLossesAbove(total + outsideLoss[i], i);
         }
         return total;
     }
@@ -225,34 +308,25 @@ final class OverlapScorer {
     double weighted() {
         double total = 0;
         for (int i = 0; i < n; i++) {
-            total += outsideWeight[i] * outsideLoss[i];
-            for (int j = i + 1; j < n; j++) {
-                total += weight[i * n + j] * loss[i * n + j];
-            }
+            total = pairs.plusWeightedAbove(total + outsideWeight[i] * outsideLoss[i], i);
         }
         return total;
     }
 
     /** Makes what overlaps weigh more, the worst most; what does not slowly weighs less again. */
     void reweigh() {
-        double most = 0;
+        double greatest = 0;
         for (int i = 0; i < n; i++) {
-            most = Math.max(most, outsideLoss[i]);
-            for (int j = i + 1; j < n; j++) {
-                most = Math.max(most, loss[i * n + j]);
-            }
+            greatest = Math.max(greatest, Math.max(outsideLoss[i], pairs.most(i)));
         }
-        if (most == 0) {
+        if (greatest == 0) {
             return;
         }
+        double most = greatest;
         for (int i = 0; i < n; i++) {
             outsideWeight[i] = reweighed(outsideWeight[i], outsideLoss[i] / most);
-            for (int j = i + 1; j < n; j++) {
-                double now = reweighed(weight[i * n + j], loss[i * n + j] / most);
-                weight[i * n + j] = now;
-                weight[j * n + i] = now;
-            }
         }
+        pairs.reweigh((weight, loss) -> reweighed(weight, loss / most));
     }
 
     private static double reweighed(double weight, double share) {

@@ -11,11 +11,21 @@ import secondbolt.parallel.Workers;
  * as Imamichi, Yagiura and Nagamochi do, Discrete Optimization 6, 2009.
  */
 final class Separation {
-    /** What a run costs, even one that finds nothing to do. */
+    /** What a run costs at the least, even one that finds nothing to do. */
     private static final long STEPS_A_RUN = 200;
 
-    /** What a pass costs, even one in which no item has a position to try. */
+    /** What a pass costs at the least, even one in which no item has a position to try. */
     private static final long STEPS_A_PASS = 20;
+
+    /** Every run goes through all items, and every pass through what is kept of so many. */
+    private static final int ITEMS_A_STEP = 10;
+
+    /** When a search ends. */
+    @FunctionalInterface
+    interface StopRule {
+        /** Whether to end after so many steps. */
+        boolean endsAfter(long steps);
+    }
 
     private final OverlapScorer[] workers;
     private final PositionSearch[] searches;
@@ -53,7 +63,10 @@ final class Separation {
     }
 
     long steps() {
-        long steps = runs * STEPS_A_RUN + passes * STEPS_A_PASS;
+        long items = best.container.length;
+        long steps =
+                runs * Math.max(STEPS_A_RUN, items)
+                        + passes * Math.max(STEPS_A_PASS, items / ITEMS_A_STEP);
         for (OverlapScorer worker : workers) {
             steps += worker.steps();
         }

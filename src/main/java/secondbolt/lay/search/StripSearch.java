@@ -1,5 +1,6 @@
 package secondbolt.lay.search;
 
+import java.util.List;
 import java.util.function.LongToDoubleFunction;
 import secondbolt.lay.nofit.InnerFit;
 import secondbolt.lay.nofit.PlaneContainer;
@@ -52,7 +53,7 @@ final class StripSearch {
     }
 
     /** Whether every item found a position, begun from positions at random. */
-    boolean start(StopRule stop) {
+    boolean start(Separation.StopRule stop) {
         Arrangement any = new Arrangement(problem.items());
         for (int i = 0; i < problem.items(); i++) {
             scatter(any, i);
@@ -61,7 +62,7 @@ final class StripSearch {
     }
 
     /** The same, begun from an arrangement that may overlap, or use more containers. */
-    boolean startFrom(Arrangement arrangement, StopRule stop) {
+    boolean startFrom(Arrangement arrangement, Separation.StopRule stop) {
         Arrangement from = arrangement.copy();
         for (int i = 0; i < problem.items(); i++) {
             if (from.container[i] >= containers) {
@@ -75,8 +76,15 @@ final class StripSearch {
         return found;
     }
 
+    /** The same, begun from an arrangement that has no place yet for some of them. */
+    boolean startFrom(Arrangement arrangement, List<Integer> left, Separation.StopRule stop) {
+        Arrangement all = arrangement.copy();
+        left.forEach(item -> scatter(all, item));
+        return startFrom(all, stop);
+    }
+
     /** The same, begun from an arrangement of all items but the last. */
-    boolean startWithOneMore(Arrangement arrangement, StopRule stop) {
+    boolean startWithOneMore(Arrangement arrangement, Separation.StopRule stop) {
         Arrangement all = new Arrangement(problem.items());
         for (int i = 0; i < arrangement.container.length; i++) {
             all.copy(arrangement, i, i);
@@ -211,7 +219,7 @@ final class StripSearch {
     /**
      * Shortens in strides that halve on failure; then shakes the arrangement that failed by least.
      */
-    void explore(StopRule stop) {
+    void explore(Separation.StopRule stop) {
         double stride = 0.03;
         Arrangement from = best.copy();
         Arrangement miss = null;
@@ -311,7 +319,7 @@ final class StripSearch {
      *
      * @param progress how much of the effort given is spent after so many steps, 0 to 1 or above
      */
-    void compress(StopRule stop, LongToDoubleFunction progress) {
+    void compress(Separation.StopRule stop, LongToDoubleFunction progress) {
         while (!stop.endsAfter(steps())) {
             double share = progress.applyAsDouble(steps());
             double stride = 0.0005 + (0.00001 - 0.0005) * Math.min(1, share);

@@ -14,9 +14,9 @@ final class CutForm {
     private static final String WORDS = "`2 pairs` or `2 alike`, with how many";
 
     /** The letters of what it takes beside a number and {@code pair}. */
-    private static final String LETTERS = "(1 pair|[1-9][0-9]? pairs|[1-9][0-9]{0,2} alike)";
+    private static final String LETTERS = "(1 pair|([1-9][0-9]?|100) pairs|[1-9][0-9]{0,2} alike)";
 
-    private static final Pattern PAIRS = Pattern.compile("(?:a|an|([1-9]\\d?))?\\s*pairs?");
+    private static final Pattern PAIRS = Pattern.compile("(?:a|an|([1-9]\\d?|100))?\\s*pairs?");
     private static final Pattern ALIKE = Pattern.compile("([1-9]\\d{0,2})\\s+alike");
     private static final Pattern ON_FOLD =
             Pattern.compile(
