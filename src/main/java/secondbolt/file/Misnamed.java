@@ -123,9 +123,12 @@ record Misnamed(SourceFile source) {
         return (int) whole(name).matcher(source.text()).results().limit(most).count();
     }
 
+    /** A colon at its end is another one than that behind a key. */
     private static Pattern whole(String name) {
         return Pattern.compile(
-                "(?<![\\p{L}\\p{M}\\p{N}])" + Pattern.quote(name) + "(?![\\p{L}\\p{M}\\p{N}])");
+                "(?<![\\p{L}\\p{M}\\p{N}])"
+                        + Pattern.quote(name)
+                        + (name.endsWith(":") ? "(?=:)" : "(?![\\p{L}\\p{M}\\p{N}])"));
     }
 
     /**

@@ -72,7 +72,13 @@ public final class Spelling {
     static boolean isSlip(String word, String other) {
         return Math.abs(word.length() - other.length()) <= 1
                 && distance(word, other) == 1
-                && figures(word).equals(figures(other));
+                && (figures(word).equals(figures(other))
+                        || asFigures(word).equals(asFigures(other)));
+    }
+
+    /** With figures for the letters that look like them. */
+    private static String asFigures(String word) {
+        return word.replace('O', '0').replace('o', '0').replace('l', '1').replace('I', '1');
     }
 
     private static String figures(String word) {
