@@ -163,9 +163,15 @@ public final class Fields {
         reading.tell(place(key), found, right);
     }
 
-    /** Tells what a topic found, a mistake or a fault of its own. */
+    /** Tells what a topic found while the file is read, a mistake or a fault of its own. */
     public void tell(Trouble trouble) {
         reading.tell(trouble);
+    }
+
+    /** Tells all that topics found in a file that was read. */
+    public void tellAll(List<Trouble> troubles) {
+        troubles.forEach(reading::tell);
+        reading.settle();
     }
 
     /** Tells a mistake that a topic found somewhere inside. */

@@ -101,6 +101,7 @@ public final class ProjectFileReader {
                 new Reading(
                         source, mistakes, tape.orElse(Tape.CENTIMETRE), tape.isPresent(), isWhole);
         Optional<T> value = root.read(seen, reading);
+        reading.settle();
         return new Trial<>(
                 value, Optional.of(reading), mistakes, yaml.once(mistakes.inOrder()), yaml.slips());
     }

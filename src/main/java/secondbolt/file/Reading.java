@@ -45,6 +45,9 @@ public final class Reading {
     /** What is left open under each path, by the path of what is open. */
     private final Map<List<String>, Map<List<String>, LeftOpen>> open = new HashMap<>();
 
+    /** What is told when all of it is known. */
+    private final List<Trouble> held = new ArrayList<>();
+
     private Optional<Example> example = Optional.empty();
 
     /**
@@ -222,14 +225,28 @@ public final class Reading {
         return value;
     }
 
-    /** Tells what was found, a mistake or a fault of the program. */
+    /**
+     * Tells what was found, a mistake or a fault of the program; a name that nothing bears when all
+     * are {@linkplain #settle settled}.
+     */
     void tell(Trouble trouble) {
-        if (trouble.isOfProgram()) {
+        if (trouble.unknown().isPresent()) {
+            told++;
+            held.add(trouble);
+        } else if (trouble.isOfProgram()) {
             told++;
             mistakes.add(Mistake.ofProgram(trouble.place(), trouble.found()));
         } else {
             tell(trouble.place(), trouble.found(), trouble.right());
         }
+    }
+
+    /** Tells the names that nothing bears, or the ones that were given amiss in their place. */
+    void settle() {
+        new Misnamed(source)
+                .settled(held)
+                .forEach(trouble -> tell(trouble.place(), trouble.found(), trouble.right()));
+        held.clear();
     }
 
     /** Tells a mistake. */

@@ -12,6 +12,7 @@ import secondbolt.file.Key;
 import secondbolt.file.Spelling;
 import secondbolt.file.form.Forms;
 import secondbolt.file.form.NamedForm;
+import secondbolt.file.value.Trouble;
 import secondbolt.garment.Serves;
 import secondbolt.pattern.piece.Piece;
 
@@ -82,11 +83,15 @@ final class MeaningKeys {
         Set<String> there = new TreeSet<>(edges);
         there.addAll(lines);
         fields.tell(
-                fields.placeIn(MEANING, name),
-                "`" + name + "`, an edge or line that no piece has",
-                Spelling.nearest(name, there)
-                        .map(near -> "`" + near + "`")
-                        .orElse("one of the pieces' edges and lines: " + Spelling.listed(there)));
+                new Trouble(
+                                fields.placeIn(MEANING, name),
+                                "`" + name + "`, an edge or line that no piece has",
+                                Spelling.nearest(name, there)
+                                        .map(near -> "`" + near + "`")
+                                        .orElse(
+                                                "one of the pieces' edges and lines: "
+                                                        + Spelling.listed(there)))
+                        .ofName(name, there));
     }
 
     private static String words(Predicate<Serves> which) {

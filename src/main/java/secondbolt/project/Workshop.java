@@ -62,9 +62,9 @@ public final class Workshop {
 
     private Optional<Workings> work(Project project, String folder) {
         List<Outcome<?>> outcomes = engine.run(project.sections());
-        outcomes.stream()
-                .flatMap(outcome -> outcome.troubles().stream())
-                .forEach(project.sections()::tell);
+        project.sections()
+                .tellAll(
+                        outcomes.stream().flatMap(outcome -> outcome.troubles().stream()).toList());
         return outcomes.stream().allMatch(outcome -> outcome.troubles().isEmpty())
                 ? Optional.of(
                         new Workings(

@@ -130,11 +130,12 @@ public final class SafetyTopic implements Topic<SafetyResult> {
                     o ->
                             troubles.add(
                                     new Trouble(
-                                            o.place(),
-                                            "`" + o.value() + "`, which is no piece",
-                                            pieces.isEmpty()
-                                                    ? "a cord without `of`, or `pattern` as well"
-                                                    : "one of " + Spelling.listed(pieces))));
+                                                    o.place(),
+                                                    "`" + o.value() + "`, which is no piece",
+                                                    pieces.isEmpty()
+                                                            ? "a cord without `of`, or `pattern` as well"
+                                                            : "one of " + Spelling.listed(pieces))
+                                            .ofName(o.value(), pieces)));
         }
         return troubles;
     }

@@ -16,6 +16,7 @@ import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.value.LengthRange;
 import secondbolt.file.value.Placed;
+import secondbolt.file.value.Trouble;
 import secondbolt.measure.Length;
 import secondbolt.measure.Plural;
 
@@ -154,9 +155,11 @@ public final class SizeChartSection {
         strange.ifPresent(
                 label ->
                         fields.tell(
-                                SIZE,
-                                "size `" + label + "`, which is not in `sizes`",
-                                "one of " + quoted(chart.sizes())));
+                                new Trouble(
+                                                fields.place(SIZE),
+                                                "size `" + label + "`, which is not in `sizes`",
+                                                "one of " + quoted(chart.sizes()))
+                                        .ofName(label, chart.sizes())));
         return strange.isEmpty();
     }
 

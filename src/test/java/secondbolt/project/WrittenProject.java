@@ -1,5 +1,6 @@
 package secondbolt.project;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import secondbolt.closure.placket.Closure;
 import secondbolt.closure.placket.ClosureSection;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.file.value.Trouble;
 import secondbolt.hem.plan.Hem;
 import secondbolt.hem.plan.HemSection;
 import secondbolt.lay.kept.LayDesk;
@@ -46,20 +48,12 @@ public record WrittenProject(Project project, SourceFile source) {
     private void check() {
         List<Topic<?>> quick =
                 Topics.all(LayDesk.inMemory()).stream().filter(Topic::isSupposed).toList();
+        List<Trouble> troubles = new ArrayList<>();
         new Engine(quick)
-                .run(project.sections()).stream()
-                        .flatMap(outcome -> outcome.troubles().stream())
-                        .forEach(t -> project.sections().tell(t.place(), t.found(), t.right()));
-        pattern()
-                .ifPresent(
-                        p ->
-                                LayCheck.of(lay(), p, cloths().orElse(Map.of()))
-                                        .forEach(
-                                                t ->
-                                                        project.sections()
-                                                                .tell(
-                                                                        t.place(), t.found(),
-                                                                        t.right())));
+                .run(project.sections())
+                .forEach(outcome -> troubles.addAll(outcome.troubles()));
+        pattern().ifPresent(p -> troubles.addAll(LayCheck.of(lay(), p, cloths().orElse(Map.of()))));
+        project.sections().tellAll(troubles);
     }
 
     /** What it says of itself. */

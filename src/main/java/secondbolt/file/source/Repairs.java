@@ -76,6 +76,12 @@ public final class Repairs {
                 .limit(MOST_MISTAKES)
                 .forEach(line -> near.suspect(line, suspects));
         suspects.forEach(near::repair);
+        mistakes.stream()
+                .limit(MOST_MISTAKES)
+                .map(mistake -> mistake.place().line() - 2)
+                .distinct()
+                .flatMap(line -> JoinedNote.parted(near.lines, line))
+                .forEach(repair -> near.add(LOOKS_SOUND - 1, repair));
         near.oneOfTwo();
         return near.repairs.stream()
                 .filter(one -> !isOddOnly || one.rank() < LOOKS_SOUND)

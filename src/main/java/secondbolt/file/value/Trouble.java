@@ -1,5 +1,7 @@
 package secondbolt.file.value;
 
+import java.util.Collection;
+import java.util.Optional;
 import secondbolt.file.source.Place;
 
 /**
@@ -8,12 +10,18 @@ import secondbolt.file.source.Place;
  * @param place where it stands
  * @param found what was found
  * @param right what would be right
+ * @param unknown the name that nothing bears, if that is the mistake
  * @param isOfProgram whether it is not the maker's: the program failed at what was found
  */
-public record Trouble(Place place, String found, String right, boolean isOfProgram) {
+public record Trouble(
+        Place place,
+        String found,
+        String right,
+        Optional<UnknownName> unknown,
+        boolean isOfProgram) {
     /** One of the maker's. */
     public Trouble(Place place, String found, String right) {
-        this(place, found, right, false);
+        this(place, found, right, Optional.empty(), false);
     }
 
     /**
@@ -22,6 +30,18 @@ public record Trouble(Place place, String found, String right, boolean isOfProgr
      * @param at what it was at, as a maker knows it
      */
     public static Trouble ofProgram(Place place, String at) {
-        return new Trouble(place, at, "", true);
+        return new Trouble(place, at, "", Optional.empty(), true);
+    }
+
+    /**
+     * The same as a name that nothing bears, so that the place where one like it was given can be
+     * told instead.
+     *
+     * @param name as it is spoken of
+     * @param known the names of that kind that there are
+     */
+    public Trouble ofName(String name, Collection<String> known) {
+        return new Trouble(
+                place, found, right, Optional.of(new UnknownName(name, known)), isOfProgram);
     }
 }

@@ -52,16 +52,20 @@ public final class FitCheck {
     private void edgesAreThere(Placed<EdgeSum> sum) {
         for (EdgeSum.Term term : sum.value().terms()) {
             if (pattern.find(term.piece()).isEmpty()) {
-                tell(
-                        sum.place(),
-                        "`" + term + "`, which names no piece of the pattern",
-                        "one of its pieces: " + list(names()));
+                troubles.add(
+                        new Trouble(
+                                        sum.place(),
+                                        "`" + term + "`, which names no piece of the pattern",
+                                        "one of its pieces: " + list(names()))
+                                .ofName(term.piece(), names()));
             } else if (!pattern.find(term.piece()).get().hasEdge(term.edge().edge())) {
                 Set<String> edges = pattern.find(term.piece()).get().shape().edgeNames();
-                tell(
-                        sum.place(),
-                        "`" + term + "`, which is no edge of " + term.piece(),
-                        "one of its edges: " + list(edges));
+                troubles.add(
+                        new Trouble(
+                                        sum.place(),
+                                        "`" + term + "`, which is no edge of " + term.piece(),
+                                        "one of its edges: " + list(edges))
+                                .ofName(term.edge().edge(), edges));
             }
         }
     }
@@ -93,14 +97,16 @@ public final class FitCheck {
         Set<String> lines = new TreeSet<>();
         pattern.pieces().forEach(piece -> lines.addAll(piece.lines().keySet()));
         if (!lines.contains(lengthen.line())) {
-            tell(
-                    lengthen.place(),
-                    "`" + lengthen.line() + "`, a line that no piece carries",
-                    lines.isEmpty()
-                            ? "a line first drawn on its pieces, as `lines: {"
-                                    + lengthen.line()
-                                    + ": 42}`"
-                            : "one of the lines that pieces carry: " + list(lines));
+            troubles.add(
+                    new Trouble(
+                                    lengthen.place(),
+                                    "`" + lengthen.line() + "`, a line that no piece carries",
+                                    lines.isEmpty()
+                                            ? "a line first drawn on its pieces, as `lines: {"
+                                                    + lengthen.line()
+                                                    + ": 42}`"
+                                            : "one of the lines that pieces carry: " + list(lines))
+                            .ofName(lengthen.line(), lines));
         }
         for (String name : lengthen.pieces().keySet()) {
             boolean carries =
@@ -108,10 +114,15 @@ public final class FitCheck {
                             .filter(p -> p.lines().containsKey(lengthen.line()))
                             .isPresent();
             if (!carries) {
-                tell(
-                        lengthen.place(),
-                        "`" + name + "`, which is no piece that carries " + lengthen.line(),
-                        "a piece with that line");
+                troubles.add(
+                        new Trouble(
+                                        lengthen.place(),
+                                        "`"
+                                                + name
+                                                + "`, which is no piece that carries "
+                                                + lengthen.line(),
+                                        "a piece with that line")
+                                .ofName(name, names()));
             }
         }
     }
@@ -121,10 +132,12 @@ public final class FitCheck {
             if (pattern.pieces().stream().noneMatch(piece -> piece.hasEdge(edge))) {
                 Set<String> edges = new TreeSet<>();
                 pattern.pieces().forEach(p -> edges.addAll(p.shape().edgeNames()));
-                tell(
-                        widen.place(),
-                        "`" + edge + "`, an edge that no piece has",
-                        "one of the pieces' edges: " + list(edges));
+                troubles.add(
+                        new Trouble(
+                                        widen.place(),
+                                        "`" + edge + "`, an edge that no piece has",
+                                        "one of the pieces' edges: " + list(edges))
+                                .ofName(edge, edges));
             }
         }
         if (widen.from().isPresent()

@@ -48,17 +48,21 @@ public final class HemCheck {
         PieceEdge edge = placed.value();
         Optional<Piece> piece = pattern.find(edge.piece());
         if (piece.isEmpty()) {
-            tell(
-                    placed,
-                    ", which names no piece of the pattern",
-                    "one of its pieces: "
-                            + Spelling.listed(pattern.pieces().stream().map(Piece::name).toList()));
+            List<String> pieces = pattern.pieces().stream().map(Piece::name).toList();
+            troubles.add(
+                    trouble(
+                                    placed,
+                                    ", which names no piece of the pattern",
+                                    "one of its pieces: " + Spelling.listed(pieces))
+                            .ofName(edge.piece(), pieces));
         } else if (!piece.get().hasEdge(edge.edge())) {
-            tell(
-                    placed,
-                    ", which is no edge of " + edge.piece(),
-                    "one of its edges: "
-                            + Spelling.listed(piece.get().shape().edgeLengths().keySet()));
+            Set<String> edges = piece.get().shape().edgeLengths().keySet();
+            troubles.add(
+                    trouble(
+                                    placed,
+                                    ", which is no edge of " + edge.piece(),
+                                    "one of its edges: " + Spelling.listed(edges))
+                            .ofName(edge.edge(), edges));
         } else if (piece.get().fold().filter(edge.edge()::equals).isPresent()) {
             tell(placed, ", an edge that lies on the fold", "an edge that is turned up");
         } else if (piece.get().allowances().containsKey(edge.edge())) {
@@ -144,6 +148,10 @@ public final class HemCheck {
     }
 
     private void tell(Placed<PieceEdge> placed, String found, String right) {
-        troubles.add(new Trouble(placed.place(), "`" + placed.value() + "`" + found, right));
+        troubles.add(trouble(placed, found, right));
+    }
+
+    private static Trouble trouble(Placed<PieceEdge> placed, String found, String right) {
+        return new Trouble(placed.place(), "`" + placed.value() + "`" + found, right);
     }
 }

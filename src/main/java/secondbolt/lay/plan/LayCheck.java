@@ -72,10 +72,14 @@ public final class LayCheck {
         if (all.contains(name.value())) {
             return true;
         }
-        tell(
-                name,
-                "`" + name.value() + "`, " + isNot,
-                all.isEmpty() ? none : "one of " + Spelling.listed(new TreeSet<>(all)));
+        troubles.add(
+                new Trouble(
+                                name.place(),
+                                "`" + name.value() + "`, " + isNot,
+                                all.isEmpty()
+                                        ? none
+                                        : "one of " + Spelling.listed(new TreeSet<>(all)))
+                        .ofName(name.value(), all));
         return false;
     }
 

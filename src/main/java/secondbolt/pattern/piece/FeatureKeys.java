@@ -11,6 +11,7 @@ import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.value.AcrossAlong;
 import secondbolt.file.value.LengthRange;
+import secondbolt.file.value.Trouble;
 import secondbolt.measure.Length;
 
 /** How notches, marks, darts and pleats are written. */
@@ -139,11 +140,13 @@ final class FeatureKeys {
             return true;
         }
         fields.tell(
-                key,
-                "`" + edge + "`, which is no edge of the piece",
-                shape.edgeNames().isEmpty()
-                        ? "its length first, as `edges: {" + edge + ": …}`"
-                        : "one of " + Spelling.listed(shape.edgeNames()));
+                new Trouble(
+                                fields.place(key),
+                                "`" + edge + "`, which is no edge of the piece",
+                                shape.edgeNames().isEmpty()
+                                        ? "its length first, as `edges: {" + edge + ": …}`"
+                                        : "one of " + Spelling.listed(shape.edgeNames()))
+                        .ofName(edge, shape.edgeNames()));
         return false;
     }
 

@@ -13,6 +13,7 @@ import secondbolt.file.form.ListForm;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.form.NamedForm;
 import secondbolt.file.value.LengthRange;
+import secondbolt.file.value.Trouble;
 import secondbolt.measure.Length;
 
 /** How the lengthen and shorten lines of a piece are written. */
@@ -91,11 +92,14 @@ final class LineKeys {
             for (String edge : line.getValue()) {
                 if (!shape.edgeNames().contains(edge)) {
                     fields.tell(
-                            LINES,
-                            "`" + edge + "`, which is no taped edge of the piece",
-                            shape.edgeNames().isEmpty()
-                                    ? "an edge first measured under `edges`"
-                                    : "one of " + Spelling.listed(shape.edgeNames()));
+                            new Trouble(
+                                            fields.place(LINES),
+                                            "`" + edge + "`, which is no taped edge of the piece",
+                                            shape.edgeNames().isEmpty()
+                                                    ? "an edge first measured under `edges`"
+                                                    : "one of "
+                                                            + Spelling.listed(shape.edgeNames()))
+                                    .ofName(edge, shape.edgeNames()));
                     return false;
                 }
             }

@@ -16,6 +16,7 @@ import secondbolt.file.form.Forms;
 import secondbolt.file.form.MapForm;
 import secondbolt.file.form.NamedForm;
 import secondbolt.file.value.LengthRange;
+import secondbolt.file.value.Trouble;
 import secondbolt.garment.Role;
 import secondbolt.measure.Length;
 
@@ -206,11 +207,16 @@ public final class PieceKeys {
             for (String name : names) {
                 if (!shape.edgeNames().contains(name)) {
                     fields.tell(
-                            key,
-                            "`" + name + "`, which is no edge of the piece",
-                            shape.edgeNames().isEmpty()
-                                    ? "its length as well, as `edges: {" + name + ": …}`"
-                                    : "one of " + Spelling.listed(shape.edgeNames()));
+                            new Trouble(
+                                            fields.place(key),
+                                            "`" + name + "`, which is no edge of the piece",
+                                            shape.edgeNames().isEmpty()
+                                                    ? "its length as well, as `edges: {"
+                                                            + name
+                                                            + ": …}`"
+                                                    : "one of "
+                                                            + Spelling.listed(shape.edgeNames()))
+                                    .ofName(name, shape.edgeNames()));
                     return false;
                 }
             }
