@@ -119,14 +119,20 @@ final class FullnessFindings {
     /**
      * The depth at which the fullness comes to a share, rounded down.
      *
-     * <p>Derived: a fold of length F that turns by τ, turned up by d, has the surplus 2dτ over a
-     * line of F − dτ; that is the share r of it at d = rF / (τ(2 + r)).
+     * <p>Derived: a fold of length F whose turned edge grows by k for each depth, and whose line is
+     * shorter by as much, has the surplus 2dk over a line of F − dk; that is the share r of it at d
+     * = rF / (k(2 + r)). k is how far the fold turns, and what mirrored ends let out.
      */
     private Length deepest(List<HemEdge> edges, double share) {
+        double depthMm = result.hem().depth().orElseThrow().millimetres();
         double least =
                 edges.stream()
                         .map(e -> e.turned().orElseThrow())
-                        .mapToDouble(t -> share * t.foldMm() / (t.turnsRadians() * (2 + share)))
+                        .mapToDouble(
+                                t -> {
+                                    double grows = t.surplusMm() / (2 * depthMm);
+                                    return share * t.foldMm() / (grows * (2 + share));
+                                })
                         .min()
                         .orElseThrow();
         return HemEdge.mm(Math.max(0, least)).roundedDownTo(about.tape().mark());

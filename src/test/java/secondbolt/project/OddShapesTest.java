@@ -146,6 +146,28 @@ class OddShapesTest {
         assertEquals(9, told.place().line());
     }
 
+    /**
+     * By hand: a cutting line whose side runs out by 300 on 50 cm goes on so past the fold 4 cm
+     * above its edge. That is 320 − 24 cm long less 1 cm of allowance at the centre and 6.08 along
+     * the slanting side, 288.9; the edge grows by 6 for each depth and its line shrinks by as much.
+     * 5 % of fullness come to 0.05 × 288.9 / (6 × 2.05) = 1.17 cm of depth, though the fold does
+     * not turn at all.
+     */
+    @Test
+    void tellsHowDeepAHemMayBeThatFlaresAtItsEndAlone() {
+        String flaring =
+                PANEL.replace("to: [24, 50]", "to: [320, 50]")
+                                .replace("included: false", "included: true")
+                        + "hems: {lower: {on: [panel.hem], depth: 4, turned: once}}\n";
+        List<Finding> full =
+                sound(flaring).findings().stream()
+                        .filter(finding -> finding.code().equals("hem-too-full"))
+                        .toList();
+        assertEquals(1, full.size());
+        String remedy = full.get(0).remedy();
+        assertTrue(remedy.startsWith("Up to 1.15 cm deep it can be eased in"), remedy);
+    }
+
     /** Where the outline is the cutting line and a hem takes the whole front, nothing is sewn. */
     @Test
     void measuresAnEdgeOfWhichNothingIsLeftToSew() throws IOException {
