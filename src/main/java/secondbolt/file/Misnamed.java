@@ -1,6 +1,7 @@
 package secondbolt.file;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ import secondbolt.file.value.UnknownName;
  */
 record Misnamed(SourceFile source) {
     private static final int MOST_LINES_TOLD = 5;
+    private static final int MOST_NAMES = 50;
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}\\p{N}]+");
     private static final Pattern STRAY = Pattern.compile("[^\\p{L}\\p{M}\\p{N}\\s.'’/&+-]");
     private static final Pattern NOTE = Pattern.compile("(?:^|\\s)#");
@@ -33,9 +35,10 @@ record Misnamed(SourceFile source) {
     /** The mistakes to tell for those found. */
     List<Trouble> settled(List<Trouble> found) {
         Map<Two, List<Trouble>> speaking = new LinkedHashMap<>();
+        Map<UnknownName, Optional<Two>> known = new HashMap<>();
         List<Trouble> told = new ArrayList<>();
         for (Trouble trouble : found) {
-            Optional<Two> two = trouble.unknown().flatMap(this::likely);
+            Optional<Two> two = trouble.unknown().flatMap(name -> likely(name, known));
             if (two.isPresent()) {
                 speaking.computeIfAbsent(two.get(), t -> new ArrayList<>()).add(trouble);
             } else {
@@ -46,11 +49,18 @@ record Misnamed(SourceFile source) {
         return told;
     }
 
+    /** The same for each name once; after very many no more are looked for. */
+    private Optional<Two> likely(UnknownName name, Map<UnknownName, Optional<Two>> known) {
+        if (!known.containsKey(name) && known.size() < MOST_NAMES) {
+            known.put(name, likely(name));
+        }
+        return known.getOrDefault(name, Optional.empty());
+    }
+
     /** The one name that may have been meant, if it stands nowhere but where it was given. */
     private Optional<Two> likely(UnknownName unknown) {
         List<String> near =
-                unknown.known().stream()
-                        .filter(given -> Spelling.isSlip(unknown.name(), given))
+                unknown.near().stream()
                         .filter(given -> count(given, 2) == 1)
                         .filter(given -> !isFamiliar(given))
                         .toList();

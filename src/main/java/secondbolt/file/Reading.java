@@ -31,6 +31,9 @@ public final class Reading {
     /** After so many mistakes, and for more than she can see at a glance, no line is built. */
     private static final int MOST_LINES_BUILT = 100;
 
+    /** So many mistakes are held back to be told together. */
+    private static final int MOST_HELD = 1000;
+
     private final SourceFile source;
     private Mistakes mistakes;
     private final Tape tape;
@@ -230,7 +233,7 @@ public final class Reading {
      * are {@linkplain #settle settled}.
      */
     void tell(Trouble trouble) {
-        if (trouble.unknown().isPresent()) {
+        if (trouble.unknown().isPresent() && held.size() < MOST_HELD) {
             told++;
             held.add(trouble);
         } else if (trouble.isOfProgram()) {

@@ -65,26 +65,6 @@ public final class Spelling {
         return words.size() > MOST_LISTED ? some + ", …" : some;
     }
 
-    /**
-     * Whether two words are one slip of the hand apart: a letter or mark wrong, missing, too many
-     * or swapped with its neighbour. Names with other figures are other names.
-     */
-    static boolean isSlip(String word, String other) {
-        return Math.abs(word.length() - other.length()) <= 1
-                && distance(word, other) == 1
-                && (figures(word).equals(figures(other))
-                        || asFigures(word).equals(asFigures(other)));
-    }
-
-    /** With figures for the letters that look like them. */
-    private static String asFigures(String word) {
-        return word.replace('O', '0').replace('o', '0').replace('l', '1').replace('I', '1');
-    }
-
-    private static String figures(String word) {
-        return word.replaceAll("\\P{Nd}", "");
-    }
-
     /** Single-letter changes and swaps of neighbours between two words. */
     private static int distance(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];

@@ -233,7 +233,8 @@ class LayWorksheetTest {
                 List.of(
                         "10:22 `frnt`, which is no piece of the pattern",
                         "11:7 `shirt`, which is no design",
-                        "13:27 `shet`, which is no cloth"),
+                        "13:27 `shet`, which is no cloth, while nothing speaks of `sheet` in"
+                                + " line 3"),
                 told);
     }
 

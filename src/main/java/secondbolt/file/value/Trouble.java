@@ -42,6 +42,6 @@ public record Trouble(
      */
     public Trouble ofName(String name, Collection<String> known) {
         return new Trouble(
-                place, found, right, Optional.of(new UnknownName(name, known)), isOfProgram);
+                place, found, right, Optional.of(UnknownName.of(name, known)), isOfProgram);
     }
 }
