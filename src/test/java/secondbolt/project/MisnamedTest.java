@@ -172,7 +172,11 @@ class MisnamedTest {
 
     /** A note that the next line was joined to hides its key. */
     @ParameterizedTest
-    @CsvSource({"# A frock in three tongues., title: Kittel", "# A frock, title: Kittel"})
+    @CsvSource({
+        "# A frock in three tongues., title: Kittel",
+        "# A frock, title: Kittel",
+        "# Three tongues: a frock, title: Kittel"
+    })
     void aKeyInANoteIsToldThere(String note, String key) {
         String joined = SOUND.replace("# A frock in three tongues.\ntitle: Kittel", note + key);
         assertEquals(

@@ -1,7 +1,6 @@
 package secondbolt.file.source;
 
 import java.util.List;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -24,12 +23,13 @@ final class JoinedNote {
             return Stream.empty();
         }
         String text = lines.get(line);
-        Matcher key = KEY.matcher(text);
-        return key.find()
-                ? IntStream.range(key.start(), key.end())
-                        .limit(MOST_PARTED)
-                        .mapToObj(at -> parted(text, line, at))
-                : Stream.empty();
+        return KEY.matcher(text)
+                .results()
+                .reduce((one, later) -> later)
+                .map(key -> IntStream.range(key.start(), key.end()))
+                .orElse(IntStream.empty())
+                .limit(MOST_PARTED)
+                .mapToObj(at -> parted(text, line, at));
     }
 
     private static Repair parted(String text, int line, int at) {
