@@ -59,18 +59,18 @@ public final class PairTable {
         for (int k = 0; k < counts[item]; k++) {
             if (losses[item][k] != 0) {
                 losses[item][k] = 0;
-                int other = others[item][k];
-                losses[other][find(other, item)] = 0;
+                int two = others[item][k];
+                losses[two][find(two, item)] = 0;
             }
         }
     }
 
     /** Tells the loss of a pair. */
-    public void lose(int item, int other, double loss) {
-        int at = entry(item, other);
-        int back = entry(other, item);
-        losses[item][at] = loss;
-        losses[other][back] = loss;
+    public void lose(int one, int two, double loss) {
+        int at = entry(one, two);
+        int back = entry(two, one);
+        losses[one][at] = loss;
+        losses[two][back] = loss;
     }
 
     /** Whether an item has any loss. */
