@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +27,8 @@ public final class Mutants {
     private static final int EACH_MADE = 20;
 
     private static final int EACH_SITE = 200;
+
+    private static final int SMALLEST_OF = 4;
 
     private final List<Map<String, String>> sound;
     private final String changed;
@@ -108,11 +111,19 @@ public final class Mutants {
     List<String> run(int count) {
         List<String> faults = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            Map<String, String> files = new TreeMap<>(sound.get(random.nextInt(sound.size())));
+            Map<String, String> files = new TreeMap<>(oneOfTheSmaller());
             files.put(changed, new TextMutation(random.split()).of(files.get(changed)));
             tried(files, i).ifPresent(fault -> faults.add(fault + "\n" + files.get(changed)));
         }
         return faults;
+    }
+
+    /** A small file has all there is to break in fewer lines, and costs less. */
+    private Map<String, String> oneOfTheSmaller() {
+        return random.ints(SMALLEST_OF, 0, sound.size())
+                .mapToObj(sound::get)
+                .min(Comparator.comparingInt(files -> files.get(changed).length()))
+                .orElseThrow();
     }
 
     private Optional<String> tried(Map<String, String> files, int number) {
