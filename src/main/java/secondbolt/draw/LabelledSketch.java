@@ -30,7 +30,7 @@ public final class LabelledSketch {
     private final Sketch sketch = new Sketch();
     private final Rows taken = new Rows();
     private final Rows blocked = new Rows();
-    private Optional<Box> frame = Optional.empty();
+    private final List<Box> all = new ArrayList<>();
 
     /** Boxes by the rows they reach into, so that only what is level with another is looked at. */
     private static final class Rows {
@@ -155,7 +155,7 @@ public final class LabelledSketch {
 
     private void take(Box box) {
         taken.add(box);
-        frame = Optional.of(frame.map(held -> held.with(box)).orElse(box));
+        all.add(box);
     }
 
     private static Box centred(String text, Point middle, Lettering lettering) {
@@ -182,6 +182,7 @@ public final class LabelledSketch {
 
     /** All that was drawn, in a frame that holds every label. */
     public Drawing drawing(String title) {
-        return sketch.drawing(title, frame.orElseThrow().grown(FRAME_AIR_MM));
+        return sketch.drawing(
+                title, all.stream().reduce(Box::with).orElseThrow().grown(FRAME_AIR_MM));
     }
 }
