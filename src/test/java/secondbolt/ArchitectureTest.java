@@ -88,6 +88,7 @@ class ArchitectureTest {
                     "cutting",
                     "effect",
                     "lay.placement",
+                    "lay.near",
                     "lay.nofit",
                     "lay.search",
                     "lay.plan",

@@ -22,10 +22,10 @@ public final class EffectTopic<A> implements Topic<List<AlterationEffects>> {
     private static final TopicName<List<AlterationEffects>> NAME = new TopicName<>("effects");
 
     /**
-     * All is worked out again for each alteration: with more figures than this, all of them
-     * together, that would take minutes.
+     * Everything is worked out again for each alteration, with all that come before it: more
+     * figures than this, taken as often as there are two alterations, would take minutes.
      */
-    private static final long MOST_FIGURES = 30_000;
+    private static final long MOST_FIGURES = 200_000;
 
     private final Key<List<A>> key;
     private final Function<A, String> words;
@@ -64,7 +64,8 @@ public final class EffectTopic<A> implements Topic<List<AlterationEffects>> {
         }
         List<AlterationEffects> effects = new ArrayList<>();
         Map<String, Figure> before = with(bench, alterations.subList(0, 0));
-        if ((long) alterations.size() * before.size() > MOST_FIGURES) {
+        long pairs = (long) alterations.size() * alterations.size();
+        if (pairs * before.size() > MOST_FIGURES) {
             return Outcome.of(List.of(), EffectWorksheet.tooMany(alterations.size()));
         }
         for (int i = 0; i < alterations.size(); i++) {

@@ -6,6 +6,9 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 
@@ -15,7 +18,12 @@ import java.util.function.Supplier;
  * changes.
  */
 public final class Workers implements AutoCloseable {
+    private static final long LOOK_MILLIS = 200;
+
     private final ExecutorService pool;
+
+    /** What ended a thread between two tasks, where no task could tell of it. */
+    private final AtomicReference<Throwable> lost = new AtomicReference<>();
 
     /** One thread on each processor. */
     public Workers() {
@@ -28,13 +36,14 @@ public final class Workers implements AutoCloseable {
      * @param threads 1 or more
      */
     public Workers(int threads) {
-        this.pool = Executors.newFixedThreadPool(threads, Workers::thread);
+        this.pool = Executors.newFixedThreadPool(threads, this::thread);
     }
 
-    private static Thread thread(Runnable work) {
+    private Thread thread(Runnable work) {
         Thread thread = new Thread(work, "worker");
         // A task that nobody waits for any more does not keep the program from ending.
         thread.setDaemon(true);
+        thread.setUncaughtExceptionHandler((ended, failure) -> lost.compareAndSet(null, failure));
         return thread;
     }
 
@@ -63,9 +72,9 @@ public final class Workers implements AutoCloseable {
         }
     }
 
-    private static <T> T result(Future<T> begun) {
+    private <T> T result(Future<T> begun) {
         try {
-            return begun.get();
+            return waited(begun);
         } catch (ExecutionException e) {
             if (e.getCause() instanceof Error error) {
                 throw error;
@@ -75,6 +84,19 @@ public final class Workers implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted while waiting for a task", e);
+        }
+    }
+
+    /** A task whose thread ended for want of memory is never done: then that is thrown. */
+    private <T> T waited(Future<T> begun) throws InterruptedException, ExecutionException {
+        while (true) {
+            try {
+                return begun.get(LOOK_MILLIS, TimeUnit.MILLISECONDS);
+            } catch (TimeoutException e) {
+                if (lost.get() != null) {
+                    throw new ExecutionException(lost.get());
+                }
+            }
         }
     }
 

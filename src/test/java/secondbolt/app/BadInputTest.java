@@ -85,6 +85,23 @@ class BadInputTest {
         assertTrue(desktop.err().endsWith("1 mistake\n"), desktop.err());
     }
 
+    @Test
+    void tellsTooManyCopiesAtOnce() {
+        StringBuilder text = new StringBuilder("title: a\nunits: cm\npattern:\n  pieces:\n");
+        for (int i = 0; i < 21; i++) {
+            text.append("    p").append(i).append(": {cut: 100 pairs, rectangle: [5, 5]}\n");
+        }
+        Desktop desktop = new Desktop(folder).with("projects/apron/project.yaml", text.toString());
+        assertEquals(Secondbolt.REFUSED, desktop.run("check", "projects/apron"));
+        assertTrue(
+                desktop.err()
+                        .contains(
+                                "5:5: mistake: found 4200 copies of all pieces together; right"
+                                        + " would be at most 4000 in one project"),
+                desktop.err());
+        assertTrue(desktop.err().endsWith("1 mistake\n"), desktop.err());
+    }
+
     private void check(Slip slip) {
         assertTrue(Desktop.APRON.contains(slip.sound()), slip.sound());
         String text = Desktop.APRON.replace(slip.sound(), slip.slip());

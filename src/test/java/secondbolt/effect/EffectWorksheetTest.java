@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import secondbolt.block.Block;
 import secondbolt.block.Table;
@@ -120,5 +122,26 @@ class EffectWorksheetTest {
     @Test
     void keepsTwoAlterationsOfOneNameApart() {
         assertTrue(rows(2).contains("band: the placket: 86 cm, 87 cm"), rows(2)::toString);
+    }
+
+    @Test
+    void saysWhereThereAreTooManyToTell() {
+        String pieces =
+                IntStream.range(0, 60)
+                        .mapToObj(i -> "    p" + i + ": {cut: 1, rectangle: [20, 40]}\n")
+                        .collect(Collectors.joining());
+        Worksheet sheet =
+                worksheet(
+                        "title: Smock\nunits: cm\npattern:\n  pieces:\n"
+                                + pieces
+                                + "alterations:\n"
+                                + "  - {widen: right, by: 1}\n".repeat(60));
+        assertEquals(
+                List.of(
+                        new Block.Prose(
+                                "What follows from each of the 60 alterations is not told: there"
+                                        + " are too many of them for so many pieces. Use the"
+                                        + " printed sheets, not the marks of the pattern.")),
+                sheet.blocks());
     }
 }

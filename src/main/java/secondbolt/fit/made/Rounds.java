@@ -45,7 +45,8 @@ record Rounds(Pattern pattern, Lengths drawn) {
         more.stream()
                 .filter(round -> round.size() > 1 && isOnTheBody(round))
                 .forEach(round -> join(round, rounds));
-        rounds.removeIf(round -> !isWhole(round));
+        double largestMm2 = outside().stream().mapToDouble(Rounds::boxMm2).max().orElse(0);
+        rounds.removeIf(round -> !isWhole(round, largestMm2));
         return rounds;
     }
 
@@ -190,7 +191,7 @@ record Rounds(Pattern pattern, Lengths drawn) {
     }
 
     /** A piece by itself, which no seam ties to others that go round: not a facing or a band. */
-    private boolean isWhole(Set<String> round) {
+    private boolean isWhole(Set<String> round, double largestMm2) {
         String name = round.iterator().next();
         Piece piece = pattern.find(name).orElseThrow();
         boolean isSewn =
@@ -198,15 +199,14 @@ record Rounds(Pattern pattern, Lengths drawn) {
                         .flatMap(seam -> seam.edges().stream())
                         .anyMatch(edge -> edge.piece().equals(name));
         return round.size() > 1
-                || (!isSewn && !isAPatch(piece))
+                || (!isSewn && !isAPatch(piece, largestMm2))
                 || isSewnToItself(name)
                 || pattern.meanings().has(piece, Serves.WAIST)
                 || Limb.of(piece, pattern.meanings()).isPresent();
     }
 
     /** A pocket that no join tells of; common practice, no source. */
-    private boolean isAPatch(Piece piece) {
-        double largestMm2 = outside().stream().mapToDouble(Rounds::boxMm2).max().orElse(0);
+    private static boolean isAPatch(Piece piece, double largestMm2) {
         return boxMm2(piece) < A_PATCH * largestMm2;
     }
 

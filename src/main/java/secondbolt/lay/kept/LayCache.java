@@ -30,7 +30,7 @@ import secondbolt.shape.Region;
  */
 public final class LayCache {
     /** Changed whenever the search may come to another lay for the same input. */
-    private static final String SEARCH = "lay 9";
+    private static final String SEARCH = "lay 10";
 
     private static final double PARTS_A_MM = 1e6;
 

@@ -23,9 +23,7 @@ public final class BoxGrid {
     /** For each item the first and last column and the first and last row it lies in. */
     private final int[] lying;
 
-    private final int[] seen;
-    private int turn;
-    private long looks;
+    private final boolean[] isFound;
 
     /**
      * An empty grid over a part of the plane; a box beyond it counts as lying at its rim.
@@ -46,7 +44,7 @@ public final class BoxGrid {
         this.cells = new int[columns * rows][0];
         this.counts = new int[columns * rows];
         this.lying = new int[4 * items];
-        this.seen = new int[items];
+        this.isFound = new boolean[items];
         Arrays.fill(lying, NOWHERE);
     }
 
@@ -118,7 +116,6 @@ public final class BoxGrid {
      * @return how many they are
      */
     public int near(double left, double low, double right, double high, int[] found) {
-        turn++;
         int count = 0;
         int toColumn = column(right);
         int toRow = row(high);
@@ -127,20 +124,17 @@ public final class BoxGrid {
                 int cell = row * columns + column;
                 int[] there = cells[cell];
                 for (int i = 0; i < counts[cell]; i++) {
-                    looks++;
-                    if (seen[there[i]] != turn) {
-                        seen[there[i]] = turn;
+                    if (!isFound[there[i]]) {
+                        isFound[there[i]] = true;
                         insert(found, count++, there[i]);
                     }
                 }
             }
         }
+        for (int i = 0; i < count; i++) {
+            isFound[found[i]] = false;
+        }
         return count;
-    }
-
-    /** How many entries were looked at so far. */
-    public long looks() {
-        return looks;
     }
 
     /** They are few, and often in order already. */

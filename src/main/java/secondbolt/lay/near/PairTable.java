@@ -150,29 +150,29 @@ public final class PairTable {
         return Arrays.stream(counts).sum() / 2;
     }
 
-    private int find(int item, int other) {
-        return Arrays.binarySearch(others[item], 0, counts[item], other);
+    private int find(int row, int column) {
+        return Arrays.binarySearch(others[row], 0, counts[row], column);
     }
 
-    private int entry(int item, int other) {
-        int at = find(item, other);
+    private int entry(int row, int column) {
+        int at = find(row, column);
         if (at >= 0) {
             return at;
         }
         int to = -at - 1;
-        int count = counts[item]++;
-        if (count == others[item].length) {
+        int count = counts[row]++;
+        if (count == others[row].length) {
             int room = 2 * count + 4;
-            others[item] = Arrays.copyOf(others[item], room);
-            losses[item] = Arrays.copyOf(losses[item], room);
-            weights[item] = Arrays.copyOf(weights[item], room);
+            others[row] = Arrays.copyOf(others[row], room);
+            losses[row] = Arrays.copyOf(losses[row], room);
+            weights[row] = Arrays.copyOf(weights[row], room);
         }
-        System.arraycopy(others[item], to, others[item], to + 1, count - to);
-        System.arraycopy(losses[item], to, losses[item], to + 1, count - to);
-        System.arraycopy(weights[item], to, weights[item], to + 1, count - to);
-        others[item][to] = other;
-        losses[item][to] = 0;
-        weights[item][to] = 1;
+        System.arraycopy(others[row], to, others[row], to + 1, count - to);
+        System.arraycopy(losses[row], to, losses[row], to + 1, count - to);
+        System.arraycopy(weights[row], to, weights[row], to + 1, count - to);
+        others[row][to] = column;
+        losses[row][to] = 0;
+        weights[row][to] = 1;
         return to;
     }
 }
