@@ -4,10 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import secondbolt.app.Main;
+import secondbolt.tools.OwnJava;
 
 /**
  * The program at work in a JVM of its own, which can be killed.
@@ -25,23 +24,8 @@ record Started(Process process, Path told) {
      * @param told the file that takes what it prints, outside of that folder
      */
     static Started in(Path folder, Path told, String... args) {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-Djava.awt.headless=true", "-cp"));
-        command.add(System.getProperty("java.class.path"));
-        command.add(Main.class.getName());
-        command.addAll(List.of(args));
-        try {
-            return new Started(
-                    new ProcessBuilder(command)
-                            .directory(folder.toFile())
-                            .redirectErrorStream(true)
-                            .redirectOutput(told.toFile())
-                            .start(),
-                    told);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new Started(
+                OwnJava.begun(folder, told, List.of("-XX:TieredStopAtLevel=1"), args), told);
     }
 
     /**

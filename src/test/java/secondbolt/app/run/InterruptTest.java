@@ -3,7 +3,6 @@ package secondbolt.app.run;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import secondbolt.tools.OwnJava;
 
 /** A run that Ctrl-C ends while it lays, in a Java of its own. */
 @DisabledOnOs(OS.WINDOWS) // has no kill
@@ -28,7 +28,7 @@ class InterruptTest {
         Path project = Files.createDirectories(folder.resolve("projects/shirt"));
         Files.copy(Path.of("projects/porch-shirt/project.yaml"), project.resolve("project.yaml"));
         Path told = folder.resolve("told");
-        Process run = begun(told);
+        Process run = OwnJava.begun(folder, told, List.of(), "notebook");
         Path lays = folder.resolve(".secondbolt/lays");
         while (run.isAlive() && !Files.exists(lays)) {
             TimeUnit.MILLISECONDS.sleep(10);
@@ -42,28 +42,5 @@ class InterruptTest {
         String contents = Files.readString(folder.resolve("site/contents.json"));
         assertTrue(contents.contains("shirt/yardage-summary.pdf"), contents);
         assertFalse(Files.exists(folder.resolve("site/.unfinished.json")));
-    }
-
-    private Process begun(Path told) throws IOException {
-        List<String> command =
-                List.of(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        absolute(System.getProperty("java.class.path")),
-                        "secondbolt.app.Main",
-                        "notebook");
-        return new ProcessBuilder(command)
-                .directory(folder.toFile())
-                .redirectErrorStream(true)
-                .redirectOutput(told.toFile())
-                .start();
-    }
-
-    private static String absolute(String classPath) {
-        return String.join(
-                File.pathSeparator,
-                List.of(classPath.split(File.pathSeparator)).stream()
-                        .map(path -> Path.of(path).toAbsolutePath().toString())
-                        .toList());
     }
 }

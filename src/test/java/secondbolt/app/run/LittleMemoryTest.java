@@ -5,15 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import secondbolt.tools.OwnJava;
 
 /** A run in a Java of its own, with less memory than the work takes. */
 class LittleMemoryTest {
@@ -36,7 +35,7 @@ class LittleMemoryTest {
         Files.writeString(site.resolve("notes.html"), OLD);
         byte[] before = Files.readAllBytes(site.resolve("notes.html"));
         Path told = folder.resolve("told");
-        Process run = begun(told, "-Xmx24m");
+        Process run = OwnJava.begun(folder, told, List.of("-Xmx24m"), "notebook");
         assertTrue(run.waitFor(LONGEST_MINUTES, TimeUnit.MINUTES), "it never ended");
         String words = Files.readString(told);
         assertEquals(1, run.exitValue(), words);
@@ -46,28 +45,5 @@ class LittleMemoryTest {
         assertFalse(words.contains("fault of the program"), words);
         assertArrayEquals(before, Files.readAllBytes(site.resolve("notes.html")));
         assertFalse(Files.exists(site.resolve("index.html")));
-    }
-
-    private Process begun(Path told, String memory) throws IOException {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.add(memory);
-        command.add("-cp");
-        command.add(absolute(System.getProperty("java.class.path")));
-        command.add("secondbolt.app.Main");
-        command.add("notebook");
-        return new ProcessBuilder(command)
-                .directory(folder.toFile())
-                .redirectErrorStream(true)
-                .redirectOutput(told.toFile())
-                .start();
-    }
-
-    private static String absolute(String classPath) {
-        return String.join(
-                File.pathSeparator,
-                List.of(classPath.split(File.pathSeparator)).stream()
-                        .map(path -> Path.of(path).toAbsolutePath().toString())
-                        .toList());
     }
 }
