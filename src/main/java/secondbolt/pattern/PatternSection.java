@@ -61,6 +61,9 @@ public final class PatternSection {
     /** A copy is laid, numbered and listed by itself. */
     private static final int MOST_COPIES = 4_000;
 
+    /** Every point is offset, hemmed and drawn; a traced piece of some hundred is a careful one. */
+    private static final int MOST_POINTS = 20_000;
+
     private static final Form<Pattern> FORM =
             MapForm.of("a pattern", keys(), PatternSection::pattern);
 
@@ -109,18 +112,29 @@ public final class PatternSection {
     }
 
     private static boolean areFewEnough(Fields fields, List<Piece> pieces) {
-        int copies =
+        long copies =
                 pieces.stream()
                         .flatMap(piece -> piece.cuts().values().stream())
-                        .mapToInt(Piece.Cut::count)
+                        .mapToLong(Piece.Cut::count)
                         .sum();
-        if (copies > MOST_COPIES) {
+        long points =
+                pieces.stream()
+                        .flatMap(piece -> piece.shape().asDrawn().stream())
+                        .flatMap(drawn -> drawn.edges().stream())
+                        .mapToLong(edge -> edge.line().steps().size())
+                        .sum();
+        return isAtMost(fields, copies, "copies", MOST_COPIES)
+                && isAtMost(fields, points, "points", MOST_POINTS);
+    }
+
+    private static boolean isAtMost(Fields fields, long found, String what, int most) {
+        if (found > most) {
             fields.tell(
                     PIECES,
-                    copies + " copies of all pieces together",
-                    "at most " + MOST_COPIES + " in one project");
+                    found + " " + what + " of all pieces together",
+                    "at most " + most + " in one project");
         }
-        return copies <= MOST_COPIES;
+        return found <= most;
     }
 
     private static Pattern pattern(

@@ -102,6 +102,50 @@ class BadInputTest {
         assertTrue(desktop.err().endsWith("1 mistake\n"), desktop.err());
     }
 
+    @Test
+    void tellsTooManyDesignsAtOnce() {
+        StringBuilder text = new StringBuilder("title: a\nunits: cm\ndesigns:\n");
+        for (int i = 0; i < 17; i++) {
+            text.append("  d").append(i).append(": {uses: [front]}\n");
+        }
+        text.append("pattern:\n  pieces:\n    front: {cut: 1, rectangle: [5, 5]}\n");
+        Desktop desktop = new Desktop(folder).with("projects/apron/project.yaml", text.toString());
+        assertEquals(Secondbolt.REFUSED, desktop.run("check", "projects/apron"));
+        assertTrue(desktop.err().contains("4:3: mistake: found 17 names"), desktop.err());
+        assertTrue(desktop.err().contains("at most 16"), desktop.err());
+    }
+
+    @Test
+    void tellsTooManyPointsAtOnce() {
+        StringBuilder drawing = new StringBuilder("<path id=\"edge\" d=\"M 200 100");
+        for (int i = 1; i < 4_500; i++) {
+            double turn = 2 * Math.PI * i / 4_500;
+            drawing.append(" L ").append(100 + 100 * Math.cos(turn));
+            drawing.append(' ').append(100 + 100 * Math.sin(turn));
+        }
+        String svg =
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"200mm\" height=\"200mm\""
+                        + " viewBox=\"0 0 200 200\">"
+                        + drawing
+                        + " Z\"/></svg>";
+        StringBuilder text = new StringBuilder("title: a\nunits: cm\npattern:\n  pieces:\n");
+        for (int i = 0; i < 5; i++) {
+            text.append("    p").append(i).append(": {cut: 1, svg: round.svg}\n");
+        }
+        Desktop desktop =
+                new Desktop(folder)
+                        .with("projects/apron/project.yaml", text.toString())
+                        .with("projects/apron/round.svg", svg);
+        assertEquals(Secondbolt.REFUSED, desktop.run("check", "projects/apron"));
+        assertTrue(
+                desktop.err()
+                        .contains(
+                                "5:5: mistake: found 22500 points of all pieces together; right"
+                                        + " would be at most 20000 in one project"),
+                desktop.err());
+        assertTrue(desktop.err().endsWith("1 mistake\n"), desktop.err());
+    }
+
     private void check(Slip slip) {
         assertTrue(Desktop.APRON.contains(slip.sound()), slip.sound());
         String text = Desktop.APRON.replace(slip.sound(), slip.slip());

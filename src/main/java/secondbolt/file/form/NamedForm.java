@@ -34,12 +34,14 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
     private final String what;
     private final Form<T> form;
     private final Set<String> own;
+    private final int most;
     private final boolean mayBeLike;
 
-    private NamedForm(String what, Form<T> form, Set<String> own) {
+    private NamedForm(String what, Form<T> form, Set<String> own, int most) {
         this.what = what;
         this.form = form;
         this.own = Set.copyOf(own);
+        this.most = most;
         this.mayBeLike = form.keys().stream().anyMatch(key -> key.name().equals(LIKE));
     }
 
@@ -50,7 +52,17 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
      * @param form how each is written; if it has a key {@code like}, one may be like another
      */
     public static <T> Form<Map<String, T>> of(String what, Form<T> form) {
-        return new NamedForm<>(what, form, Set.of());
+        return atMost(MOST_NAMES, what, form);
+    }
+
+    /**
+     * Named values, so many at most.
+     *
+     * @param what one of them, such as {@code cloth}
+     * @param form how each is written; if it has a key {@code like}, one may be like another
+     */
+    public static <T> Form<Map<String, T>> atMost(int most, String what, Form<T> form) {
+        return new NamedForm<>(what, form, Set.of(), most);
     }
 
     /**
@@ -60,7 +72,8 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
      *     one by one
      */
     public static <T> Form<Map<String, T>> of(String what, Form<T> form, Set<Key<?>> own) {
-        return new NamedForm<>(what, form, own.stream().map(Key::name).collect(Collectors.toSet()));
+        return new NamedForm<>(
+                what, form, own.stream().map(Key::name).collect(Collectors.toSet()), MOST_NAMES);
     }
 
     @Override
@@ -71,8 +84,8 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
             return Optional.empty();
         }
         int count = mapping.get().pairs().size();
-        if (count > MOST_NAMES) {
-            reading.tell(node.place(), count + " names", words() + ", at most " + MOST_NAMES);
+        if (count > most) {
+            reading.tell(node.place(), count + " names", words() + ", at most " + most);
             return Optional.empty();
         }
         if (reading.tellUnnamed(mapping.get(), this, form)) {
@@ -157,7 +170,7 @@ public final class NamedForm<T> implements Form<Map<String, T>> {
         Map<String, Object> schema = Schemas.ofType("object");
         schema.put("additionalProperties", form.schema());
         schema.put("minProperties", 1);
-        schema.put("maxProperties", MOST_NAMES);
+        schema.put("maxProperties", most);
         Map<String, Object> names = new LinkedHashMap<>();
         names.put("minLength", 1);
         names.put("maxLength", LONGEST_NAME);

@@ -26,6 +26,9 @@ import secondbolt.pattern.piece.Piece;
  * interfacing}.
  */
 public final class LaySection {
+    /** Each is laid by itself, and every two that fit are laid together. */
+    private static final int MOST_DESIGNS = 16;
+
     private static final Form<Placed<String>> NAME = Forms.placed(Forms.nameOf(60));
 
     private static final Key<Length> GAP =
@@ -182,7 +185,8 @@ public final class LaySection {
     public static final Key<Map<String, Design>> DESIGNS =
             Key.optional(
                     "designs",
-                    NamedForm.of(
+                    NamedForm.atMost(
+                            MOST_DESIGNS,
                             "design",
                             MapForm.of(
                                     "a design",
