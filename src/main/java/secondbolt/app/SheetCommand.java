@@ -163,7 +163,7 @@ final class SheetCommand implements Callable<Integer> {
                                         targets.target(
                                                 path,
                                                 MadeMark::isOnSheet,
-                                                "make its folder first, or name another place with --out")));
+                                                "name another place with --out")));
         asked.forEach((path, sheet) -> write(path, places.get(path), sheet, workings));
     }
 

@@ -28,7 +28,7 @@ record Targets(Path folder) {
         Path target = folder.resolve(asked).toAbsolutePath().normalize();
         try {
             if (target.getParent() == null || !Files.isDirectory(target.getParent())) {
-                throw refused(asked, "the folder it would lie in is not there", right);
+                throw refused(asked, "its folder is not there (make it first)", right);
             }
             Path home = folder.toAbsolutePath().normalize();
             Optional<Bar> bar =

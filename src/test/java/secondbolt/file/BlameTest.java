@@ -220,4 +220,18 @@ class BlameTest {
             assertTrue(column >= 1 && column <= letters + 1, mistake.place().toString());
         }
     }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "strap:40 | 5:5 | with a space behind the colon",
+                "strap: [40,, 50] | 5:16 | one value between two commas"
+            })
+    void saysWhatWouldBeRight(String slip, String place, String right) {
+        List<Mistake> told = mistakesIn(SOUND.replace("strap: 60", slip));
+        assertEquals(1, told.size(), told.toString());
+        assertEquals("bags.yaml:" + place, told.get(0).place().toString(), told.toString());
+        assertTrue(told.get(0).right().contains(right), told.toString());
+    }
 }

@@ -22,6 +22,8 @@ import org.yaml.snakeyaml.reader.StreamReader;
 public final class YamlReader {
     private static final int MOST_SLIPS_TOLD = 30;
     private static final Pattern HASH = Pattern.compile("\\s#[^\"']*$");
+    private static final Pattern TIGHT = Pattern.compile("^ *+(?:- )?+[\\p{L}\\p{N} -]++:(?=\\S)");
+
     private static final Pattern HAS_KEY = Pattern.compile(":(\\s|$)");
     private static final Pattern HAS_VALUE = Pattern.compile(":\\s+[^\\s#]");
 
@@ -142,6 +144,7 @@ public final class YamlReader {
         String text = lines.get(line);
         boolean isStrange = text.codePoints().anyMatch(c -> c != ' ' && Character.isSpaceChar(c));
         return (isStrange ? ", with plain spaces instead of no-break ones" : "")
+                + (TIGHT.matcher(text).find() ? ", with a space behind the colon" : "")
                 + (HASH.matcher(text).find()
                         ? "; a # after a space begins a note of your own: a text with one stands in"
                                 + " quotation marks"
@@ -249,6 +252,9 @@ public final class YamlReader {
             if (problem.contains("mapping values are not allowed")) {
                 return COLON_TOO_MANY;
             }
+            if (problem.contains("expected the node content")) {
+                return "a comma or a bracket where a value belongs";
+            }
             if (problem.contains("cannot start any token")) {
                 return "a letter that YAML keeps for itself";
             }
@@ -270,6 +276,9 @@ public final class YamlReader {
             }
             if (context.contains("flow mapping") || context.contains("flow sequence")) {
                 return "[one, two] or {key: value, key: value}, closed on the same line";
+            }
+            if (problem.contains("expected the node content")) {
+                return "one value between two commas, as in [1, 2]";
             }
             if (problem.contains("cannot start any token")) {
                 return "the value in quotation marks";
