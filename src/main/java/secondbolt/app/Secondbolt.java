@@ -102,15 +102,10 @@ public final class Secondbolt implements Runnable {
     }
 
     private static String tooMuch(Error e) {
-        return "secondbolt: more to work out than "
-                + (e instanceof OutOfMemoryError
-                        ? "Java's memory holds ("
-                                + Memory.given()
-                                + "); with more, as by "
-                                + Memory.MORE
-                                + ", it may do."
-                        : "this program can follow: something in it goes too deep.")
-                + " Nothing of the last good notebook was lost.";
+        return e instanceof OutOfMemoryError
+                ? Memory.tooLittle()
+                : "secondbolt: more to work out than this program can follow: something in it goes"
+                        + " too deep. Nothing of the last good notebook was lost.";
     }
 
     private static String failed(Exception fault) {

@@ -13,4 +13,13 @@ public final class Memory {
     public static String given() {
         return Runtime.getRuntime().maxMemory() / MEGABYTE + " MB";
     }
+
+    /** What is said where there is too little for what was asked. */
+    public static String tooLittle() {
+        return "secondbolt: more to work out than Java's memory holds ("
+                + given()
+                + "); with more, as by "
+                + MORE
+                + ", it may do. Nothing of the last good notebook was lost.";
+    }
 }
