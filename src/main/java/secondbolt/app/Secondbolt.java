@@ -27,7 +27,8 @@ import secondbolt.fault.Fault;
         footer = {
             "",
             "Without a command it makes the notebook of `projects` into `site`.",
-            "Exit codes: 0 done, 1 mistakes found or work refused, 2 the command was not understood."
+            "Exit codes: 0 done, 1 mistakes found or work refused, 2 the command was not",
+            "understood, 130 done with the best there was when Ctrl-C was pressed."
         })
 public final class Secondbolt implements Runnable {
     /** Done. */
