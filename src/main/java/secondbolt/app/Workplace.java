@@ -138,7 +138,7 @@ record Workplace(Path folder, Terminal out, Terminal err) {
             mistakes.add(
                     new Mistake(
                             Place.beginningOf(file),
-                            "more to work out than Java's memory holds (" + Memory.given() + ")",
+                            Memory.exceeded(),
                             "fewer or simpler pieces; or more memory, as by " + Memory.MORE,
                             ""));
         }

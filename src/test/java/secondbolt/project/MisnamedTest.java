@@ -110,23 +110,9 @@ class MisnamedTest {
         return mistakes.inOrder().stream().map(m -> m.place().line()).distinct().toList();
     }
 
-    private static List<String> words(Mistakes mistakes) {
-        return mistakes.inOrder().stream()
-                .map(
-                        m ->
-                                m.place().line()
-                                        + ":"
-                                        + m.place().column()
-                                        + " "
-                                        + m.found()
-                                        + "; "
-                                        + m.right())
-                .toList();
-    }
-
     @Test
     void theFrockIsSound() {
-        assertEquals(List.of(), words(read(SOUND)));
+        assertEquals(List.of(), WrittenProject.words(read(SOUND)));
     }
 
     @TestFactory
@@ -140,7 +126,9 @@ class MisnamedTest {
                                                 assertEquals(
                                                         List.of(slip.line()),
                                                         lines(slip.told()),
-                                                        () -> words(slip.told()).toString())));
+                                                        () ->
+                                                                WrittenProject.words(slip.told())
+                                                                        .toString())));
     }
 
     @Test
@@ -149,7 +137,7 @@ class MisnamedTest {
                 List.of(
                         "27:5 `lome`, of which nothing speaks, while `lomme` is spoken of in lines 7,"
                                 + " 11, 12; one spelling in all places"),
-                words(new Slip(27, "lomme", "lome").told()));
+                WrittenProject.words(new Slip(27, "lomme", "lome").told()));
     }
 
     /** Of two that stand once each nobody knows which is meant: both are told, where one speaks. */
@@ -159,7 +147,7 @@ class MisnamedTest {
                 List.of(
                         "31:28 `dos.emanchure`, which is no edge of dos, while nothing speaks of"
                                 + " `emmanchure` in line 26; one spelling in both places"),
-                words(new Slip(31, "emmanchure", "emanchure").told()));
+                WrittenProject.words(new Slip(31, "emmanchure", "emanchure").told()));
     }
 
     /** What differs in a figure is another name, not a slip. */
@@ -185,6 +173,6 @@ class MisnamedTest {
                                 + (note.length() + 1)
                                 + " a key in a note of your own, which is not read; the key on a line"
                                 + " of its own"),
-                words(read(joined)));
+                WrittenProject.words(read(joined)));
     }
 }

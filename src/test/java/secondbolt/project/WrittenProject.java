@@ -107,4 +107,19 @@ public record WrittenProject(Project project, SourceFile source) {
     public LayPlan lay() {
         return LaySection.plan(project.sections()::get);
     }
+
+    /** Mistakes as tests hold them: line and column, what was found, what would be right. */
+    public static List<String> words(Mistakes mistakes) {
+        return mistakes.inOrder().stream()
+                .map(
+                        m ->
+                                m.place().line()
+                                        + ":"
+                                        + m.place().column()
+                                        + " "
+                                        + m.found()
+                                        + "; "
+                                        + m.right())
+                .toList();
+    }
 }

@@ -10,15 +10,20 @@ public final class Memory {
     public static final String MORE = "`java -Xmx1g -jar secondbolt.jar …`";
 
     /** How much it is at the most. */
-    public static String given() {
+    private static String given() {
         return Runtime.getRuntime().maxMemory() / MEGABYTE + " MB";
+    }
+
+    /** What is found where there is too little. */
+    public static String exceeded() {
+        return "more to work out than Java's memory holds (" + given() + ")";
     }
 
     /** What is said where there is too little for what was asked. */
     public static String tooLittle() {
-        return "secondbolt: more to work out than Java's memory holds ("
-                + given()
-                + "); with more, as by "
+        return "secondbolt: "
+                + exceeded()
+                + "; with more, as by "
                 + MORE
                 + ", it may do. Nothing of the last good notebook was lost.";
     }

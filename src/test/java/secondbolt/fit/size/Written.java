@@ -10,6 +10,7 @@ import secondbolt.file.form.MapForm;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
 import secondbolt.measure.Tape;
+import secondbolt.project.WrittenProject;
 import secondbolt.wearer.PatternSizes;
 import secondbolt.wearer.SizeChartSection;
 import secondbolt.wearer.WearerSection;
@@ -43,17 +44,7 @@ public final class Written {
     public static List<String> mistakes(String... lines) {
         Mistakes mistakes = new Mistakes();
         read("cm", mistakes, lines);
-        return mistakes.inOrder().stream()
-                .map(
-                        m ->
-                                m.place().line()
-                                        + ":"
-                                        + m.place().column()
-                                        + " "
-                                        + m.found()
-                                        + "; "
-                                        + m.right())
-                .toList();
+        return WrittenProject.words(mistakes);
     }
 
     private static Optional<SizeInput> read(String units, Mistakes mistakes, String... lines) {
