@@ -105,621 +105,643 @@ class ArchitectureTest {
         rooms.put("disk", Set.of());
         rooms.put("file.source", Set.of("disk"));
         rooms.put("file.json", Set.of());
-        rooms.put("file.value", Set.of("measure", "file.source"));
-        rooms.put("file", Set.of("measure", "file.source", "file.json", "file.value", "fault"));
-        rooms.put("file.form", Set.of("measure", "file.source", "file.value", "file"));
+        rooms.put("file.value", Set.of("file.source", "measure"));
+        rooms.put("file", Set.of("fault", "file.json", "file.source", "file.value", "measure"));
+        rooms.put("file.form", Set.of("file", "file.source", "file.value", "measure"));
         rooms.put("garment", Set.of("file", "file.form"));
-        rooms.put("file.svg", Set.of("measure", "shape", "file.source"));
+        rooms.put("file.svg", Set.of("file.source", "measure", "shape"));
         rooms.put("draw", Set.of("measure", "shape"));
-        rooms.put("draw.paper", Set.of("measure", "shape", "draw"));
-        rooms.put("draw.sheet", Set.of("measure", "shape", "draw", "draw.paper"));
-        rooms.put("draw.svg", Set.of("shape", "draw"));
-        rooms.put("draw.pdf", Set.of("measure", "shape", "draw", "draw.paper"));
+        rooms.put("draw.paper", Set.of("draw", "measure", "shape"));
+        rooms.put("draw.sheet", Set.of("draw", "draw.paper", "measure", "shape"));
+        rooms.put("draw.svg", Set.of("draw", "shape"));
+        rooms.put("draw.pdf", Set.of("draw", "draw.paper", "measure", "shape"));
         rooms.put("figure", Set.of("measure", "shape"));
-        rooms.put("block", Set.of("measure", "draw"));
-        rooms.put("worksheet", Set.of("measure", "garment", "draw", "figure", "block", "fault"));
-        rooms.put(
-                "topic",
-                Set.of(
-                        "measure",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "figure",
-                        "worksheet",
-                        "fault"));
+        rooms.put("block", Set.of("draw", "measure"));
         rooms.put(
                 "textile.extent",
                 Set.of(
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
                         "file",
                         "file.form",
-                        "garment"));
-        rooms.put(
-                "textile",
-                Set.of(
-                        "measure",
-                        "shape",
                         "file.source",
                         "file.value",
-                        "file",
-                        "file.form",
                         "garment",
-                        "textile.extent"));
-        rooms.put(
-                "cloth.yields",
-                Set.of(
                         "measure",
-                        "shape",
-                        "file.value",
-                        "garment",
-                        "worksheet",
-                        "textile.extent",
-                        "textile",
-                        "fault"));
-        rooms.put(
-                "cloth",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "file.value",
-                        "file",
-                        "garment",
-                        "draw",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "textile.extent",
-                        "textile",
-                        "cloth.yields"));
-        rooms.put(
-                "wearer",
-                Set.of(
-                        "measure",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "worksheet",
-                        "topic"));
+                        "shape"));
         rooms.put(
                 "pattern.piece",
                 Set.of(
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
                         "file",
                         "file.form",
-                        "garment",
-                        "file.svg"));
-        rooms.put(
-                "pattern",
-                Set.of(
-                        "measure",
-                        "shape",
                         "file.source",
+                        "file.svg",
                         "file.value",
-                        "file",
-                        "file.form",
                         "garment",
-                        "wearer",
-                        "pattern.piece"));
-        rooms.put(
-                "fit.size",
-                Set.of(
                         "measure",
-                        "file.value",
-                        "garment",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "wearer"));
-        rooms.put(
-                "fit.seam",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "shape.cut",
-                        "file.value",
-                        "garment",
-                        "worksheet",
-                        "pattern.piece",
-                        "pattern"));
-        rooms.put(
-                "fit.alter",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "shape.cut",
-                        "file.value",
-                        "garment",
-                        "pattern.piece",
-                        "pattern"));
-        rooms.put(
-                "hem.plan",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "worksheet",
-                        "pattern.piece",
-                        "pattern"));
+                        "shape"));
         rooms.put("closure.spacing", Set.of());
-        rooms.put(
-                "closure.fastening",
-                Set.of(
-                        "measure",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "worksheet"));
-        rooms.put("effect", Set.of("measure", "file", "figure", "block", "worksheet", "topic"));
         rooms.put("lay.placement", Set.of("shape"));
-        rooms.put("lay.nofit", Set.of("shape", "lay.placement"));
-        rooms.put(
-                "lay.plan",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "textile.extent",
-                        "textile",
-                        "pattern.piece",
-                        "pattern",
-                        "lay.placement"));
-        rooms.put("notebook.site", Set.of("file.json", "disk", "file.source"));
-        rooms.put("fit.cut", Set.of("pattern.piece", "pattern", "fit.alter"));
-        rooms.put(
-                "fit.result",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "shape.cut",
-                        "file.source",
-                        "file.value",
-                        "garment",
-                        "worksheet",
-                        "pattern.piece",
-                        "pattern",
-                        "fit.seam",
-                        "fit.alter",
-                        "fit.cut",
-                        "fault"));
-        rooms.put(
-                "closure.placket",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "worksheet",
-                        "topic",
-                        "pattern.piece",
-                        "pattern",
-                        "hem.plan",
-                        "closure.fastening",
-                        "fit.result"));
-        rooms.put(
-                "closure.row",
-                Set.of(
-                        "measure",
-                        "file.value",
-                        "worksheet",
-                        "pattern",
-                        "closure.spacing",
-                        "closure.fastening",
-                        "fit.result",
-                        "closure.placket",
-                        "fault"));
-        rooms.put(
-                "closure.strip",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "garment",
-                        "draw",
-                        "worksheet",
-                        "closure.fastening",
-                        "closure.placket",
-                        "closure.row"));
-        rooms.put(
-                "hem.turned",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "shape.cut",
-                        "garment",
-                        "worksheet",
-                        "pattern.piece",
-                        "pattern",
-                        "hem.plan",
-                        "fit.result",
-                        "fault"));
-        rooms.put(
-                "hem.guide",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "shape.cut",
-                        "garment",
-                        "draw",
-                        "worksheet",
-                        "pattern.piece",
-                        "hem.plan",
-                        "hem.turned"));
-        rooms.put(
-                "cutting.line",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "shape.cut",
-                        "garment",
-                        "block",
-                        "worksheet",
-                        "pattern.piece",
-                        "pattern",
-                        "hem.plan",
-                        "fit.cut",
-                        "fit.result",
-                        "fault"));
-        rooms.put(
-                "cutting.sketch",
-                Set.of("measure", "shape", "shape.cut", "draw", "pattern.piece", "cutting.line"));
-        rooms.put(
-                "lay.piece",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "garment",
-                        "pattern.piece",
-                        "lay.placement",
-                        "lay.plan",
-                        "cutting.line"));
-        rooms.put(
-                "fit.made",
-                Set.of(
-                        "closure.placket",
-                        "measure",
-                        "shape",
-                        "shape.cut",
-                        "file.value",
-                        "garment",
-                        "pattern.piece",
-                        "pattern",
-                        "fit.seam",
-                        "fit.alter",
-                        "fit.cut",
-                        "fit.size",
-                        "wearer",
-                        "worksheet",
-                        "fit.result"));
-        rooms.put(
-                "fit.stretch",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "file",
-                        "garment",
-                        "topic",
-                        "textile",
-                        "pattern.piece",
-                        "pattern",
-                        "fit.seam"));
-        rooms.put(
-                "fit",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "garment",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "wearer",
-                        "pattern.piece",
-                        "pattern",
-                        "fit.size",
-                        "fit.seam",
-                        "fit.alter",
-                        "hem.plan",
-                        "closure.placket",
-                        "lay.plan",
-                        "fit.cut",
-                        "fit.result",
-                        "fit.made",
-                        "fit.stretch"));
-        rooms.put(
-                "closure",
-                with(
-                        Set.of(),
-                        "measure",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "garment",
-                        "draw",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "wearer",
-                        "pattern",
-                        "hem.plan",
-                        "closure.fastening",
-                        "fit.result",
-                        "closure.placket",
-                        "closure.row",
-                        "closure.strip",
-                        "fit"));
-        rooms.put(
-                "hem",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "shape.cut",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "garment",
-                        "draw",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "textile.extent",
-                        "textile",
-                        "pattern.piece",
-                        "pattern",
-                        "hem.plan",
-                        "fit.result",
-                        "hem.turned",
-                        "hem.guide",
-                        "fit"));
-        rooms.put(
-                "cutting",
-                with(
-                        Set.of(),
-                        "measure",
-                        "shape",
-                        "file",
-                        "garment",
-                        "draw",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "pattern.piece",
-                        "pattern",
-                        "hem.plan",
-                        "fit.result",
-                        "cutting.line",
-                        "cutting.sketch",
-                        "fit"));
+        rooms.put("lay.nofit", Set.of("lay.placement", "shape"));
+        rooms.put("notebook.site", Set.of("disk", "file.json", "file.source"));
         rooms.put("parallel", Set.of());
         rooms.put("lay.near", Set.of());
         rooms.put(
                 "lay.search",
-                Set.of("shape", "lay.placement", "lay.near", "lay.nofit", "parallel"));
-        rooms.put("lay.kept", Set.of("shape", "lay.placement", "lay.nofit", "lay.search"));
+                Set.of("lay.near", "lay.nofit", "lay.placement", "parallel", "shape"));
+        rooms.put("lay.kept", Set.of("lay.nofit", "lay.placement", "lay.search", "shape"));
+        rooms.put("app.kept", Set.of("disk", "lay.kept", "notebook.site"));
+        rooms.put("app.run", Set.of("lay.search"));
+        rooms.put("app.terminal", Set.of("file.source"));
+        rooms.put("task", Set.of("measure"));
+        rooms.put(
+                "worksheet",
+                Set.of("block", "draw", "fault", "figure", "garment", "measure", "shape", "task"));
+        rooms.put(
+                "topic",
+                Set.of(
+                        "fault",
+                        "figure",
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "measure",
+                        "worksheet"));
+        rooms.put(
+                "wearer",
+                Set.of(
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "measure",
+                        "topic",
+                        "worksheet"));
+        rooms.put(
+                "pattern",
+                Set.of(
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "pattern.piece",
+                        "shape",
+                        "wearer"));
+        rooms.put(
+                "fit.size",
+                Set.of(
+                        "block",
+                        "figure",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "wearer",
+                        "worksheet"));
+        rooms.put(
+                "fit.seam",
+                Set.of(
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "worksheet"));
+        rooms.put(
+                "fit.alter",
+                Set.of(
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut"));
+        rooms.put(
+                "hem.plan",
+                Set.of(
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "worksheet"));
+        rooms.put(
+                "closure.fastening",
+                Set.of(
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "worksheet"));
+        rooms.put("effect", Set.of("block", "figure", "file", "measure", "topic", "worksheet"));
+        rooms.put("fit.cut", Set.of("fit.alter", "pattern", "pattern.piece"));
+        rooms.put(
+                "fit.result",
+                with(
+                        Set.of(),
+                        "fault",
+                        "file.source",
+                        "file.value",
+                        "fit.alter",
+                        "fit.cut",
+                        "fit.seam",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "worksheet"));
+        rooms.put(
+                "closure.placket",
+                with(
+                        Set.of(),
+                        "closure.fastening",
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "topic",
+                        "worksheet"));
+        rooms.put(
+                "closure.row",
+                Set.of(
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.spacing",
+                        "fault",
+                        "file.value",
+                        "fit.result",
+                        "measure",
+                        "pattern",
+                        "worksheet"));
+        rooms.put(
+                "closure.strip",
+                Set.of(
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row",
+                        "draw",
+                        "garment",
+                        "measure",
+                        "shape",
+                        "worksheet"));
+        rooms.put(
+                "hem.turned",
+                Set.of(
+                        "fault",
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "worksheet"));
+        rooms.put(
+                "hem.guide",
+                Set.of(
+                        "draw",
+                        "garment",
+                        "hem.plan",
+                        "hem.turned",
+                        "measure",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "worksheet"));
+        rooms.put(
+                "cutting.line",
+                with(
+                        Set.of(),
+                        "block",
+                        "fault",
+                        "fit.cut",
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "worksheet"));
+        rooms.put(
+                "cutting.sketch",
+                Set.of("cutting.line", "draw", "measure", "pattern.piece", "shape", "shape.cut"));
+        rooms.put(
+                "fit.made",
+                with(
+                        Set.of(),
+                        "closure.placket",
+                        "file.value",
+                        "fit.alter",
+                        "fit.cut",
+                        "fit.result",
+                        "fit.seam",
+                        "fit.size",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "wearer",
+                        "worksheet"));
+        rooms.put("bleach", Set.of("file", "topic"));
+        rooms.put("dye", Set.of("file", "topic"));
+        rooms.put("prepare", Set.of("file", "topic"));
+        rooms.put("sewing", Set.of("file", "topic"));
+        rooms.put("supply", Set.of("file", "topic"));
+        rooms.put("textile.fibre", Set.of("file", "measure"));
+        rooms.put(
+                "textile",
+                Set.of(
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "shape",
+                        "textile.extent",
+                        "textile.fibre"));
+        rooms.put(
+                "cloth.yields",
+                Set.of(
+                        "fault",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "shape",
+                        "textile",
+                        "textile.extent",
+                        "worksheet"));
+        rooms.put(
+                "cloth",
+                with(
+                        Set.of(),
+                        "block",
+                        "cloth.yields",
+                        "draw",
+                        "figure",
+                        "file",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "shape",
+                        "textile",
+                        "textile.extent",
+                        "textile.fibre",
+                        "topic",
+                        "worksheet"));
+        rooms.put(
+                "lay.plan",
+                with(
+                        Set.of(),
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "lay.placement",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "textile",
+                        "textile.extent"));
+        rooms.put(
+                "lay.piece",
+                Set.of(
+                        "cutting.line",
+                        "garment",
+                        "lay.placement",
+                        "lay.plan",
+                        "measure",
+                        "pattern.piece",
+                        "shape"));
+        rooms.put(
+                "fit.stretch",
+                Set.of(
+                        "file",
+                        "fit.seam",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "textile",
+                        "topic"));
+        rooms.put(
+                "fit",
+                with(
+                        Set.of(),
+                        "block",
+                        "closure.placket",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "fit.alter",
+                        "fit.cut",
+                        "fit.made",
+                        "fit.result",
+                        "fit.seam",
+                        "fit.size",
+                        "fit.stretch",
+                        "garment",
+                        "hem.plan",
+                        "lay.plan",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "topic",
+                        "wearer",
+                        "worksheet"));
+        rooms.put(
+                "closure",
+                with(
+                        Set.of(),
+                        "block",
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row",
+                        "closure.strip",
+                        "draw",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "fit",
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
+                        "measure",
+                        "pattern",
+                        "topic",
+                        "wearer",
+                        "worksheet"));
+        rooms.put(
+                "hem",
+                with(
+                        Set.of(),
+                        "block",
+                        "draw",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "fit",
+                        "fit.result",
+                        "garment",
+                        "hem.guide",
+                        "hem.plan",
+                        "hem.turned",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "textile",
+                        "textile.extent",
+                        "textile.fibre",
+                        "topic",
+                        "worksheet"));
+        rooms.put(
+                "cutting",
+                with(
+                        Set.of(),
+                        "block",
+                        "cutting.line",
+                        "cutting.sketch",
+                        "draw",
+                        "figure",
+                        "file",
+                        "fit",
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "topic",
+                        "worksheet"));
         rooms.put(
                 "lay.stock",
                 with(
                         Set.of(),
-                        "measure",
-                        "shape",
+                        "cloth.yields",
+                        "cutting.line",
                         "file.value",
                         "garment",
-                        "textile",
-                        "cloth.yields",
-                        "pattern.piece",
+                        "lay.kept",
+                        "lay.piece",
                         "lay.placement",
                         "lay.plan",
-                        "cutting.line",
-                        "lay.piece",
-                        "lay.kept"));
+                        "measure",
+                        "pattern.piece",
+                        "shape",
+                        "textile"));
         rooms.put(
                 "lay.log",
                 with(
                         Set.of(),
-                        "measure",
-                        "shape",
+                        "cloth.yields",
                         "file.value",
                         "garment",
-                        "worksheet",
-                        "textile.extent",
-                        "textile",
-                        "cloth.yields",
-                        "pattern.piece",
-                        "lay.plan",
                         "lay.piece",
-                        "lay.stock"));
+                        "lay.plan",
+                        "lay.stock",
+                        "measure",
+                        "pattern.piece",
+                        "shape",
+                        "textile",
+                        "textile.extent",
+                        "worksheet"));
         rooms.put(
                 "lay.design",
                 with(
                         Set.of(),
-                        "measure",
-                        "shape",
+                        "cloth.yields",
+                        "cutting.line",
                         "file.value",
                         "garment",
-                        "worksheet",
-                        "textile",
-                        "cloth.yields",
-                        "pattern.piece",
+                        "lay.kept",
+                        "lay.log",
+                        "lay.piece",
                         "lay.placement",
                         "lay.plan",
-                        "cutting.line",
-                        "lay.piece",
-                        "lay.kept",
                         "lay.stock",
-                        "lay.log"));
+                        "measure",
+                        "pattern.piece",
+                        "shape",
+                        "textile",
+                        "worksheet"));
         rooms.put(
                 "lay.picture",
-                with(
-                        Set.of(),
+                Set.of(
+                        "draw",
+                        "lay.design",
+                        "lay.piece",
+                        "lay.plan",
+                        "lay.stock",
                         "measure",
                         "shape",
-                        "draw",
-                        "worksheet",
-                        "lay.plan",
-                        "lay.piece",
-                        "lay.stock",
-                        "lay.design"));
+                        "worksheet"));
         rooms.put(
                 "lay",
                 with(
                         Set.of(),
-                        "measure",
-                        "shape",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "garment",
+                        "block",
+                        "cloth",
+                        "cloth.yields",
+                        "cutting",
+                        "cutting.line",
                         "draw",
                         "figure",
-                        "block",
-                        "worksheet",
-                        "topic",
-                        "textile",
-                        "cloth.yields",
-                        "cloth",
-                        "pattern.piece",
-                        "pattern",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "lay.design",
+                        "lay.kept",
+                        "lay.picture",
+                        "lay.piece",
                         "lay.placement",
                         "lay.plan",
-                        "cutting.line",
-                        "lay.piece",
-                        "cutting",
-                        "lay.kept",
                         "lay.stock",
-                        "lay.design",
-                        "lay.picture"));
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "textile",
+                        "topic",
+                        "worksheet"));
         rooms.put(
                 "safety",
                 with(
                         Set.of(),
-                        "measure",
-                        "file.source",
-                        "file.value",
-                        "file",
-                        "file.form",
-                        "garment",
-                        "figure",
                         "block",
-                        "worksheet",
-                        "topic",
-                        "wearer",
-                        "pattern.piece",
-                        "pattern",
-                        "hem.plan",
                         "closure.fastening",
-                        "fit.result",
                         "closure.placket",
-                        "fit"));
-        rooms.put(
-                "project",
-                with(
-                        Set.of(),
-                        "disk",
-                        "measure",
-                        "file.source",
-                        "file.value",
+                        "figure",
                         "file",
                         "file.form",
-                        "draw.paper",
-                        "worksheet",
-                        "topic",
-                        "cloth",
-                        "wearer",
-                        "pattern",
-                        "effect",
-                        "lay.plan",
-                        "fit.stretch",
-                        "closure.placket",
+                        "file.source",
+                        "file.value",
                         "fit",
-                        "closure",
-                        "hem",
-                        "cutting",
-                        "lay.kept",
-                        "lay",
-                        "safety"));
-        rooms.put(
-                "notebook.paper",
-                Set.of(
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
                         "measure",
-                        "draw",
-                        "draw.paper",
-                        "draw.sheet",
-                        "block",
-                        "worksheet",
-                        "project"));
-        rooms.put(
-                "notebook",
-                Set.of(
-                        "measure",
-                        "shape",
-                        "file.json",
-                        "file",
-                        "draw",
-                        "draw.paper",
-                        "draw.sheet",
-                        "draw.svg",
-                        "draw.pdf",
-                        "figure",
-                        "block",
-                        "worksheet",
-                        "notebook.site",
-                        "parallel",
-                        "project",
-                        "notebook.paper",
-                        "fault",
-                        "disk",
-                        "file.source"));
-        rooms.put("app.kept", with(Set.of(), "disk", "notebook.site", "lay.kept"));
+                        "pattern",
+                        "pattern.piece",
+                        "topic",
+                        "wearer",
+                        "worksheet"));
         rooms.put(
                 "lay.pin",
                 with(
                         Set.of(),
-                        "measure",
-                        "shape",
                         "file.source",
                         "file.value",
-                        "pattern.piece",
-                        "pattern",
+                        "lay.design",
+                        "lay.piece",
                         "lay.placement",
                         "lay.plan",
-                        "lay.piece",
                         "lay.stock",
-                        "lay.design"));
-        rooms.put("app.run", Set.of("lay.search"));
-        rooms.put("app.terminal", Set.of("file.source"));
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape"));
+        rooms.put("work", Set.of("file", "topic"));
+        rooms.put(
+                "project",
+                with(
+                        Set.of(),
+                        "bleach",
+                        "closure",
+                        "closure.placket",
+                        "cloth",
+                        "cutting",
+                        "disk",
+                        "draw.paper",
+                        "dye",
+                        "effect",
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "fit",
+                        "fit.stretch",
+                        "hem",
+                        "lay",
+                        "lay.kept",
+                        "lay.plan",
+                        "measure",
+                        "pattern",
+                        "prepare",
+                        "safety",
+                        "sewing",
+                        "supply",
+                        "topic",
+                        "wearer",
+                        "work",
+                        "worksheet"));
+        rooms.put(
+                "notebook.paper",
+                Set.of(
+                        "block",
+                        "draw",
+                        "draw.paper",
+                        "draw.sheet",
+                        "measure",
+                        "project",
+                        "worksheet"));
+        rooms.put(
+                "notebook",
+                with(
+                        Set.of(),
+                        "block",
+                        "disk",
+                        "draw",
+                        "draw.paper",
+                        "draw.pdf",
+                        "draw.sheet",
+                        "draw.svg",
+                        "fault",
+                        "figure",
+                        "file",
+                        "file.json",
+                        "file.source",
+                        "measure",
+                        "notebook.paper",
+                        "notebook.site",
+                        "parallel",
+                        "project",
+                        "shape",
+                        "worksheet"));
+        rooms.put("work.order", Set.of("task"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }

@@ -15,10 +15,10 @@ import secondbolt.file.value.AcrossAlong;
 import secondbolt.measure.Length;
 import secondbolt.measure.Share;
 import secondbolt.measure.Tape;
-import secondbolt.textile.Fibre;
 import secondbolt.textile.Stretch;
 import secondbolt.textile.Textile;
 import secondbolt.textile.extent.Flaw;
+import secondbolt.textile.fibre.Fibre;
 
 /**
  * What the page says of the cloths.

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.file.value.Answer;
-import secondbolt.textile.Fibre;
 import secondbolt.textile.Textile;
+import secondbolt.textile.fibre.Fibre;
+import secondbolt.textile.fibre.FibreKind;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Subject;
 
@@ -15,8 +16,6 @@ import secondbolt.worksheet.Subject;
  * @param about the cloth
  */
 record FibreFindings(Subject about) {
-    private static final List<String> WOOLLY =
-            List.of("wool", "mohair", "cashmere", "alpaca", "angora");
 
     List<Finding> of(Textile textile) {
         Optional<Fibre> fibre = textile.fibre().flatMap(Answer::toOptional);
@@ -65,7 +64,7 @@ record FibreFindings(Subject about) {
 
     private Optional<Finding> tender(Fibre fibre) {
         String remedy = "Follow its care label before any advice here.";
-        if (fibre.hasAny(WOOLLY)) {
+        if (fibre.hasAny(kind -> kind.family() == FibreKind.Family.HAIR)) {
             return Optional.of(
                     caution(
                             "cloth-has-wool",

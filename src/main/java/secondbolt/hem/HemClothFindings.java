@@ -1,6 +1,5 @@
 package secondbolt.hem;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -12,13 +11,12 @@ import secondbolt.measure.Length;
 import secondbolt.textile.Cloth;
 import secondbolt.textile.Textile;
 import secondbolt.textile.extent.Extent;
+import secondbolt.textile.fibre.FibreKind;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 
 /** Whether a hem suits the cloth it is turned of. */
 final class HemClothFindings {
-    private static final List<String> WOOLLY =
-            List.of("wool", "mohair", "cashmere", "alpaca", "angora");
 
     /** Source: a shop's article on cloth weights: heavy is over 350 g/m². */
     private static final double HEAVY_G_PER_M2 = 350;
@@ -98,7 +96,7 @@ final class HemClothFindings {
         return cloth.textile()
                 .fibre()
                 .flatMap(Answer::toOptional)
-                .filter(f -> f.hasAny(WOOLLY))
+                .filter(f -> f.hasAny(kind -> kind.family() == FibreKind.Family.HAIR))
                 .isPresent();
     }
 

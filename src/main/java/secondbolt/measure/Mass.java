@@ -4,10 +4,21 @@ import java.util.Optional;
 
 /** A mass, of dry cloth or of dye, kept exactly in grams. */
 public final class Mass implements Comparable<Mass> {
+    /** No mass at all. */
+    public static final Mass ZERO = new Mass(Exact.ZERO);
+
+    /** A kilogram. */
+    public static final Mass KILOGRAM = new Mass(Exact.of(1000));
+
     private final Exact grams;
 
     Mass(Exact grams) {
         this.grams = grams;
+    }
+
+    /** A mass that a rule gives in grams, such as {@code 2.5}. */
+    public static Mass ofGrams(String decimal) {
+        return new Mass(Exact.of(decimal));
     }
 
     /** Reads a mass such as {@code 650 g} or {@code 1 lb 4 oz}; its unit must be written. */
@@ -27,6 +38,20 @@ public final class Mass implements Comparable<Mass> {
     /** The sum of both. */
     public Mass plus(Mass other) {
         return new Mass(grams.plus(other.grams));
+    }
+
+    /** This less the other. */
+    public Mass minus(Mass other) {
+        return new Mass(grams.minus(other.grams));
+    }
+
+    /**
+     * What share of the other this is.
+     *
+     * @throws IllegalArgumentException if the other is nothing
+     */
+    public Share of(Mass other) {
+        return new Share(grams.dividedBy(other.grams));
     }
 
     /** A share of this, such as the dye for a depth of colour. */

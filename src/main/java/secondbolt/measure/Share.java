@@ -1,5 +1,6 @@
 package secondbolt.measure;
 
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /** A share of a whole, kept exactly: a fibre's part of a blend, or the length left after a wash. */
@@ -16,6 +17,19 @@ public final class Share implements Comparable<Share> {
     /** So many hundredths. */
     public static Share ofPercent(long percent) {
         return new Share(Exact.of(percent, 100));
+    }
+
+    /**
+     * One number of another: {@code ofRatio(1, 2)} is the half, {@code ofRatio(20, 1)} twenty
+     * times.
+     */
+    public static Share ofRatio(long over, long under) {
+        return new Share(Exact.of(over, under));
+    }
+
+    /** As many of the whole as a rule says, such as {@code 0.0156}, or {@code 2.5} for more. */
+    public static Share ofDecimal(String decimal) {
+        return new Share(Exact.of(decimal));
     }
 
     /**
@@ -44,6 +58,20 @@ public final class Share implements Comparable<Share> {
     /** The share of a share. */
     public Share times(Share other) {
         return new Share(share.times(other.share));
+    }
+
+    /**
+     * How often the other goes into this.
+     *
+     * @throws IllegalArgumentException if the other is nothing
+     */
+    public Share dividedBy(Share other) {
+        return new Share(share.dividedBy(other.share));
+    }
+
+    /** The least whole number that is no smaller, as of packets or spools. */
+    public int roundedUp() {
+        return share.steps(Exact.of(1), RoundingMode.CEILING).intValueExact();
     }
 
     /** The sum of both. */

@@ -55,6 +55,13 @@ public enum Tape {
         }
 
         @Override
+        public String printFine(Mass mass) {
+            Exact grams = mass.exactGrams();
+            int decimals = grams.compareTo(Exact.of(10)) < 0 ? 2 : 1;
+            return grams.decimal(grams.compareTo(Exact.of(100)) < 0 ? decimals : 0) + " g";
+        }
+
+        @Override
         public String print(Volume volume) {
             Exact millilitres = volume.exactMillilitres();
             return millilitres.compareTo(Exact.of(1000)) < 0
@@ -110,6 +117,11 @@ public enum Tape {
         }
 
         @Override
+        public String printFine(Mass mass) {
+            return inUnits(mass.exactGrams(), UnitTable.MASS.get("oz"), 2) + " oz";
+        }
+
+        @Override
         public String print(Volume volume) {
             Exact millilitres = volume.exactMillilitres();
             Unit gallon = UnitTable.VOLUME.get("gal");
@@ -158,6 +170,9 @@ public enum Tape {
 
     /** A mass: {@code 656 g} or {@code 23.1 oz}. */
     public abstract String print(Mass mass);
+
+    /** A small mass that is weighed out, such as dye: {@code 8.63 g} or {@code 0.3 oz}. */
+    public abstract String printFine(Mass mass);
 
     /** A volume: {@code 250 ml}, {@code 12 l}, or US cups and gallons. */
     public abstract String print(Volume volume);

@@ -73,7 +73,7 @@ public record PrintedSheet(
         PrintCorrection correction = asked.choice().correctionOf(paper);
         SheetText text = SheetBlocks.text(asked.heading(), sheet, paper, asked.reasons());
         List<Page> pages =
-                sheet.size() == Sheet.Size.PICTURE
+                sheet.size() == Sheet.Size.PICTURE || sheet.size() == Sheet.Size.WORDS
                         ? SheetPages.ofPicture(sheet.drawing(), text, paper, correction)
                         : SheetPages.of(sheet.drawing(), text, paper, correction);
         return new PrintedSheet(sheet, text.code(), paper, pages, !asked.reasons().isEmpty());

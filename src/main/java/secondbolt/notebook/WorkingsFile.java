@@ -10,10 +10,8 @@ import secondbolt.notebook.paper.PaperChoice;
 import secondbolt.project.Workings;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
-import secondbolt.worksheet.Need;
 import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Term;
-import secondbolt.worksheet.WorkStep;
 import secondbolt.worksheet.Worksheet;
 
 /** All that a project's sheets show, as JSON for other programs. */
@@ -55,32 +53,9 @@ final class WorkingsFile {
 
     /** What the topics contribute to others, where they do. */
     private static void putGathered(Map<String, Object> all, Workings project) {
-        if (!project.steps().isEmpty()) {
-            List<Object> steps = project.steps().stream().<Object>map(WorkingsFile::step).toList();
-            putNew(all, "work", Map.of("steps", steps));
-        }
-        if (!project.needs().isEmpty()) {
-            putNew(all, "needs", project.needs().stream().map(WorkingsFile::need).toList());
-        }
         if (!project.terms().isEmpty()) {
             putNew(all, "words", project.terms().stream().map(WorkingsFile::term).toList());
         }
-    }
-
-    private static Map<String, Object> step(WorkStep step) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("name", step.name());
-        json.put("text", step.text());
-        json.put("follows", step.follows().stream().sorted().toList());
-        return json;
-    }
-
-    private static Map<String, Object> need(Need need) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("item", need.item());
-        json.put("count", need.count());
-        json.put("why", need.why());
-        return json;
     }
 
     private static Map<String, Object> term(Term term) {

@@ -1,10 +1,12 @@
 package secondbolt.project;
 
 import java.util.List;
+import secondbolt.bleach.BleachTopic;
 import secondbolt.closure.ClosureTopic;
 import secondbolt.closure.placket.LapTopic;
 import secondbolt.cloth.ClothTopic;
 import secondbolt.cutting.CuttingTopic;
+import secondbolt.dye.DyeTopic;
 import secondbolt.effect.EffectTopic;
 import secondbolt.fit.FitTopic;
 import secondbolt.fit.stretch.StretchTopic;
@@ -13,9 +15,13 @@ import secondbolt.lay.LayTopic;
 import secondbolt.lay.kept.LayDesk;
 import secondbolt.pattern.Alteration;
 import secondbolt.pattern.AlterationSection;
+import secondbolt.prepare.PrepareTopic;
 import secondbolt.safety.SafetyTopic;
+import secondbolt.sewing.SewingTopic;
+import secondbolt.supply.SupplyTopic;
 import secondbolt.topic.Topic;
 import secondbolt.wearer.WearerTopic;
+import secondbolt.work.WorkTopic;
 
 /** The hand-written list of topics. */
 public final class Topics {
@@ -31,6 +37,7 @@ public final class Topics {
         return List.of(
                 new WearerTopic(),
                 new ClothTopic(),
+                new PrepareTopic(),
                 new StretchTopic(),
                 new LapTopic(),
                 new FitTopic(),
@@ -39,6 +46,11 @@ public final class Topics {
                 new SafetyTopic(),
                 new CuttingTopic(),
                 new LayTopic(desk),
+                new BleachTopic(),
+                new DyeTopic(),
+                new SewingTopic(),
+                new SupplyTopic(),
+                new WorkTopic(),
                 new EffectTopic<>(AlterationSection.KEY, Alteration::words));
     }
 }

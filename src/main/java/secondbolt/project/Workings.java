@@ -11,11 +11,9 @@ import secondbolt.topic.Outcome;
 import secondbolt.topic.TopicName;
 import secondbolt.wearer.WearerTopic;
 import secondbolt.worksheet.Finding;
-import secondbolt.worksheet.Need;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Term;
-import secondbolt.worksheet.WorkStep;
 import secondbolt.worksheet.Worksheet;
 
 /**
@@ -65,17 +63,6 @@ public record Workings(String folder, Heading heading, Map<String, Outcome<?>> o
     /** What nothing it touches may be cut for, in the order of the worksheets. */
     public List<Finding> stops() {
         return findings().stream().filter(Finding::isStop).toList();
-    }
-
-    /** All steps that the topics contribute, in an order in which they can be done. */
-    public List<WorkStep> steps() {
-        return OrderOfWork.of(
-                worksheets().stream().flatMap(sheet -> sheet.gives().steps().stream()).toList());
-    }
-
-    /** All things that the topics need. */
-    public List<Need> needs() {
-        return worksheets().stream().flatMap(sheet -> sheet.gives().needs().stream()).toList();
     }
 
     /** The words of the trade that the topics use, each once, in alphabetical order. */

@@ -7,6 +7,7 @@ import secondbolt.garment.Role;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
+import secondbolt.textile.fibre.Fibre;
 
 /**
  * What kind of cloth it is, as the maker wrote it.

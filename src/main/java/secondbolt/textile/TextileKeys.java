@@ -20,6 +20,9 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
 import secondbolt.measure.Share;
 import secondbolt.textile.extent.Alternatives;
+import secondbolt.textile.fibre.Fibre;
+import secondbolt.textile.fibre.FibreKind;
+import secondbolt.textile.fibre.FibreNames;
 
 /** The keys that say what kind of cloth it is. */
 final class TextileKeys {
@@ -31,11 +34,15 @@ final class TextileKeys {
                     Role.FORM,
                     "What it is for; main if not told. Several cloths of one role are one stock.",
                     "main");
-    static final Key<Answer<Fibre>> FIBRE =
+    static final Key<Answer<Map<String, Share>>> FIBRE =
             Key.optional(
                     "fibre",
-                    Forms.orUnknown(Forms.either(pure(), blend())),
-                    "What it is made of; a blend by its shares.",
+                    Forms.orUnknown(
+                            Forms.either(
+                                    Forms.map(Forms.text(60), name -> Map.of(name, Share.WHOLE)),
+                                    NamedForm.of("fibre", Forms.share()))),
+                    "What it is made of, as its label says; a blend by its shares. Dye, heat and"
+                            + " wash go by it.",
                     "{cotton: 65 %, polyester: 35 %}");
     static final Key<Textile.KnownBy> KNOWN_BY =
             Key.optional(
@@ -150,17 +157,10 @@ final class TextileKeys {
         return naps;
     }
 
-    private static Form<Fibre> pure() {
-        return Forms.map(Forms.text(60), Fibre::pure);
-    }
-
-    private static Form<Fibre> blend() {
-        return Forms.map(NamedForm.of("fibre", Forms.share()), Fibre::new);
-    }
-
     static Optional<Textile> read(Fields fields) {
-        Optional<Fibre> fibre = fields.get(FIBRE).flatMap(Answer::toOptional);
-        if (fibre.isPresent() && !addsUp(fibre.get().shares(), fields)) {
+        Optional<Map<String, Share>> shares = fields.get(FIBRE).flatMap(Answer::toOptional);
+        Optional<Fibre> fibre = shares.flatMap(named -> fibre(named, fields));
+        if (shares.isPresent() && fibre.isEmpty()) {
             return Optional.empty();
         }
         Optional<Key<?>> heaviness = Alternatives.of(WEIGHT, MASS).chosen(fields);
@@ -171,13 +171,32 @@ final class TextileKeys {
         return Optional.of(
                 new Textile(
                         fields.get(ROLE),
-                        fields.get(FIBRE),
+                        fields.get(FIBRE)
+                                .map(a -> fibre.map(Answer::known).orElse(Answer.unknown())),
                         fields.get(KNOWN_BY),
                         byMass ? Optional.empty() : fields.get(WEIGHT),
                         byMass ? fields.get(MASS) : Optional.empty(),
                         fields.get(NAP),
                         fields.get(REPEAT).orElse(Textile.Repeat.NONE),
                         fields.get(STRETCH)));
+    }
+
+    /** The fibres that are named; each that is not known is told. */
+    private static Optional<Fibre> fibre(Map<String, Share> named, Fields fields) {
+        Map<FibreKind, Share> shares = new LinkedHashMap<>();
+        boolean isSound = addsUp(named, fields);
+        for (Map.Entry<String, Share> one : named.entrySet()) {
+            Optional<FibreKind> kind = FibreNames.find(one.getKey());
+            kind.ifPresent(k -> shares.merge(k, one.getValue(), Share::plus));
+            if (kind.isEmpty()) {
+                isSound = false;
+                fields.tell(
+                        fields.placeIn(FIBRE, one.getKey()),
+                        "`" + one.getKey() + "`, which is no fibre known here",
+                        FibreNames.right(one.getKey()));
+            }
+        }
+        return isSound ? Optional.of(new Fibre(shares)) : Optional.empty();
     }
 
     private static boolean addsUp(Map<String, Share> shares, Fields fields) {

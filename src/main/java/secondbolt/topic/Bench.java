@@ -6,6 +6,7 @@ import secondbolt.figure.Figure;
 import secondbolt.file.Key;
 import secondbolt.file.source.Place;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Gives;
 
 /** What a step of working out may read. The engine notes what is read. */
 public interface Bench {
@@ -30,6 +31,12 @@ public interface Bench {
      * supposed: the figures by what she calls them, in the order of working.
      */
     Map<String, Figure> told();
+
+    /**
+     * What all topics that stand before this one contribute to others: steps of work, things
+     * needed, words. Of one that is held back by a mistake there is nothing.
+     */
+    Gives given();
 
     /**
      * The same bench, supposing that another value stood under a key. A topic may ask it for

@@ -77,9 +77,11 @@ public final class Engine {
                                         asking.name().word() + " asks for " + name));
     }
 
+    List<Topic<?>> before(Topic<?> asking) {
+        return topics.subList(0, topics.indexOf(asking));
+    }
+
     List<Topic<?>> supposedBefore(Topic<?> asking) {
-        return topics.subList(0, topics.indexOf(asking)).stream()
-                .filter(Topic::isSupposed)
-                .toList();
+        return before(asking).stream().filter(Topic::isSupposed).toList();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import secondbolt.figure.Figure;
 import secondbolt.file.Key;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Gives;
 
 /** Something a step read: it can tell whether it would read the same again. */
 interface Read {
@@ -49,6 +50,14 @@ interface Read {
             boolean isSameObject =
                     now.isPresent() && before.isPresent() && now.get() == before.get();
             return isSameObject || now.equals(before);
+        }
+    }
+
+    /** What all topics before contribute. */
+    record AllGiven(Supposed more, Gives value) implements Read {
+        @Override
+        public boolean isAsBefore(Topic<?> reader, WorkingOut run, Supposed supposed) {
+            return run.given(reader, more.over(supposed)).equals(value);
         }
     }
 

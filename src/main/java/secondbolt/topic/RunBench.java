@@ -8,6 +8,7 @@ import secondbolt.figure.Figure;
 import secondbolt.file.Key;
 import secondbolt.file.source.Place;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Gives;
 
 /** The bench of one step, noting what is read from it. */
 final class RunBench implements Bench {
@@ -75,6 +76,13 @@ final class RunBench implements Bench {
         Map<String, Figure> told = run.told(topic, more.over(supposed));
         reads.add(new Read.AllTold(more, told));
         return told;
+    }
+
+    @Override
+    public Gives given() {
+        Gives given = run.given(topic, more.over(supposed));
+        reads.add(new Read.AllGiven(more, given));
+        return given;
     }
 
     @Override

@@ -13,6 +13,7 @@ import secondbolt.file.Key;
 import secondbolt.file.source.Place;
 import secondbolt.file.value.Trouble;
 import secondbolt.measure.Tape;
+import secondbolt.worksheet.Gives;
 import secondbolt.worksheet.Worksheet;
 
 /** One working out of a project as it is written now. */
@@ -91,6 +92,14 @@ final class WorkingOut {
     Optional<?> written(Key<?> key, Supposed supposed) {
         Object value = supposed.values().get(key.name());
         return value == null ? sections.get(key) : Optional.of(value);
+    }
+
+    /** What the topics that stand before one contribute. */
+    Gives given(Topic<?> asking, Supposed supposed) {
+        return engine.before(asking).stream()
+                .flatMap(topic -> outcome(topic, supposed).worksheet().stream())
+                .map(Worksheet::gives)
+                .reduce(Gives.NOTHING, Gives::and);
     }
 
     /** What a maker is told of the topics that stand before one. */

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Set;
 import secondbolt.block.Block;
 import secondbolt.draw.Drawing;
+import secondbolt.draw.Sketch;
+import secondbolt.shape.Box;
 
 /**
  * A sheet that is printed true to scale.
@@ -30,13 +32,24 @@ public record Sheet(
         /** One large page from a plotter. */
         LARGE,
         /** The maker's own paper, one page if it has room: a picture that is not true to size. */
-        PICTURE
+        PICTURE,
+        /** The maker's own paper, words only, in the order of the blocks. */
+        WORDS
     }
 
     /** Copies the blocks and what it shows. */
     public Sheet {
         shows = Set.copyOf(shows);
         blocks = List.copyOf(blocks);
+    }
+
+    /**
+     * A sheet of words, tables and boxes to tick, without a drawing: its blocks in their order, on
+     * as many pages as they need.
+     */
+    public static Sheet ofWords(String name, String title, Set<Subject> shows, List<Block> blocks) {
+        Drawing nothing = new Sketch().drawing(title, new Box(0, 0, 1, 1));
+        return new Sheet(name, title, shows, nothing, blocks, Size.WORDS);
     }
 
     /** The same sheet under another name. */

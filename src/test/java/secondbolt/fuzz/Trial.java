@@ -102,7 +102,6 @@ final class Trial {
 
     private static void made(Workings workings, boolean isMade) {
         workings.findings();
-        workings.steps();
         workings.worksheets().forEach(Trial::shown);
         List<Finding> stops = workings.stops();
         PaperChoice paper = PaperChoice.of(Desk.UNKNOWN, workings.heading());

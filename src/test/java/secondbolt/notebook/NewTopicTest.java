@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import secondbolt.block.Block;
 import secondbolt.block.Fact;
@@ -25,15 +25,17 @@ import secondbolt.project.ProjectSection;
 import secondbolt.project.Topics;
 import secondbolt.project.Workings;
 import secondbolt.project.Workshop;
+import secondbolt.task.Amount;
+import secondbolt.task.Need;
+import secondbolt.task.Stage;
+import secondbolt.task.WorkStep;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;
 import secondbolt.topic.TopicName;
 import secondbolt.worksheet.Gives;
-import secondbolt.worksheet.Need;
 import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Term;
-import secondbolt.worksheet.WorkStep;
 import secondbolt.worksheet.Worksheet;
 
 /** A topic of thirty lines, put on the list by one. */
@@ -74,8 +76,14 @@ class NewTopicTest {
                     .telling(() -> new Figures().toldLength("cut", cut, "the loop, cut"))
                     .giving(
                             new Gives(
-                                    List.of(new WorkStep("loop", "Sew the loop in.", Set.of())),
-                                    List.of(new Need("tape for the loop", 1, "to hang it by")),
+                                    List.of(
+                                            WorkStep.of(
+                                                    "loop", Stage.FINISHING, "Sew the loop in.")),
+                                    List.of(
+                                            Need.of(
+                                                    "tape for the loop",
+                                                    new Amount.Run(loop),
+                                                    "to hang it by")),
                                     List.of(new Term("hanging loop", "A loop at the neck."))));
         }
     }
@@ -96,6 +104,10 @@ class NewTopicTest {
                         "coat",
                         mistakes)
                 .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
+    }
+
+    private static Stream<Gives> given(Workings workings) {
+        return workings.worksheets().stream().map(Worksheet::gives);
     }
 
     private static List<SiteFile> site(String text) {
@@ -139,9 +151,10 @@ class NewTopicTest {
         Workings workings = workings("hanging loop: 8 cm\n");
         assertEquals(
                 List.of("Sew the loop in."),
-                workings.steps().stream().map(WorkStep::text).toList());
+                given(workings).flatMap(g -> g.steps().stream()).map(WorkStep::text).toList());
         assertEquals(
-                List.of("tape for the loop"), workings.needs().stream().map(Need::item).toList());
+                List.of("tape for the loop"),
+                given(workings).flatMap(g -> g.needs().stream()).map(Need::item).toList());
         assertEquals(List.of("hanging loop"), workings.terms().stream().map(Term::word).toList());
         String figures = SampleSite.text(site("hanging loop: 8 cm\n"), "coat/workings.json");
         assertTrue(figures.contains("\"work\"") && figures.contains("\"Sew the loop in.\""));

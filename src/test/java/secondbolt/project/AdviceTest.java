@@ -81,7 +81,10 @@ class AdviceTest {
 
     private static boolean isOfATopic(Path source) {
         String room = Path.of("src/main/java/secondbolt").relativize(source).getName(0).toString();
-        return Set.of("cloth", "fit", "closure", "hem", "safety", "cutting", "lay").contains(room)
+        return Set.of(
+                                "cloth", "fit", "closure", "hem", "safety", "cutting", "lay",
+                                "prepare", "bleach", "dye", "sewing", "supply", "work")
+                        .contains(room)
                 && source.toString().endsWith(".java");
     }
 

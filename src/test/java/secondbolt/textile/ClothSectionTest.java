@@ -11,6 +11,7 @@ import secondbolt.cloth.Written;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.file.value.Answer;
 import secondbolt.measure.Length;
+import secondbolt.textile.fibre.Fibre;
 
 /** How a cloth is read, and how a mistake in it is told at its place. */
 class ClothSectionTest {

@@ -65,7 +65,7 @@ public record PaperChoice(
     /** The paper of a sheet. */
     public Paper of(Sheet sheet) {
         return switch (sheet.size()) {
-            case HOME, PICTURE -> paper;
+            case HOME, PICTURE, WORDS -> paper;
             case LARGE -> large;
         };
     }

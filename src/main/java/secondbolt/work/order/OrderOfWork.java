@@ -1,14 +1,14 @@
-package secondbolt.project;
+package secondbolt.work.order;
 
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import secondbolt.worksheet.WorkStep;
+import secondbolt.task.WorkStep;
 
 /** Sorts the steps that topics contribute into one order. */
-final class OrderOfWork {
+public final class OrderOfWork {
     private OrderOfWork() {}
 
     /**
@@ -17,7 +17,7 @@ final class OrderOfWork {
      * @throws IllegalArgumentException naming the steps, if some follow each other in a circle or
      *     two share a name
      */
-    static List<WorkStep> of(List<WorkStep> given) {
+    public static List<WorkStep> of(List<WorkStep> given) {
         Set<String> names = given.stream().map(WorkStep::name).collect(Collectors.toSet());
         if (names.size() < given.size()) {
             throw new IllegalArgumentException("two steps of one name in " + names(given));
@@ -42,7 +42,10 @@ final class OrderOfWork {
     }
 
     private static boolean isReady(WorkStep step, Set<String> names, Set<String> done) {
-        return step.follows().stream().filter(names::contains).allMatch(done::contains);
+        return step.follows().stream()
+                .map(WorkStep.Follows::step)
+                .filter(names::contains)
+                .allMatch(done::contains);
     }
 
     private static String names(List<WorkStep> steps) {

@@ -1,4 +1,4 @@
-package secondbolt.project;
+package secondbolt.work.order;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -10,14 +10,20 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import secondbolt.worksheet.WorkStep;
+import secondbolt.task.Stage;
+import secondbolt.task.WorkStep;
 
 class OrderOfWorkTest {
     private static WorkStep step(String name, String... follows) {
-        return new WorkStep(name, name + ".", Set.of(follows));
+        return Stream.of(follows)
+                .reduce(
+                        WorkStep.of(name, Stage.SEWING, name + "."),
+                        (step, other) -> step.after(other, "It must."),
+                        (a, b) -> b);
     }
 
     private static List<String> names(List<WorkStep> steps) {
@@ -72,7 +78,9 @@ class OrderOfWorkTest {
         Collections.shuffle(steps, new Random(seed));
         Set<String> done = new HashSet<>();
         for (WorkStep next : OrderOfWork.of(steps)) {
-            assertTrue(done.containsAll(next.follows()) || next.name().matches("s[012]"));
+            assertTrue(
+                    done.containsAll(next.follows().stream().map(WorkStep.Follows::step).toList())
+                            || next.name().matches("s[012]"));
             done.add(next.name());
         }
         assertEquals(20, done.size());
