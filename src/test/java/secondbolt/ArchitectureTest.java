@@ -675,6 +675,8 @@ class ArchitectureTest {
                         "pattern.piece",
                         "shape"));
         rooms.put("work", Set.of("file", "topic"));
+        rooms.put("work.order", Set.of("task"));
+        rooms.put("trim", Set.of("file", "topic"));
         rooms.put(
                 "project",
                 with(
@@ -705,6 +707,7 @@ class ArchitectureTest {
                         "sewing",
                         "supply",
                         "topic",
+                        "trim",
                         "wearer",
                         "work",
                         "worksheet"));
@@ -741,7 +744,6 @@ class ArchitectureTest {
                         "project",
                         "shape",
                         "worksheet"));
-        rooms.put("work.order", Set.of("task"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }

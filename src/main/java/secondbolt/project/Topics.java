@@ -20,6 +20,7 @@ import secondbolt.safety.SafetyTopic;
 import secondbolt.sewing.SewingTopic;
 import secondbolt.supply.SupplyTopic;
 import secondbolt.topic.Topic;
+import secondbolt.trim.TrimTopic;
 import secondbolt.wearer.WearerTopic;
 import secondbolt.work.WorkTopic;
 
@@ -49,6 +50,7 @@ public final class Topics {
                 new BleachTopic(),
                 new DyeTopic(),
                 new SewingTopic(),
+                new TrimTopic(),
                 new SupplyTopic(),
                 new WorkTopic(),
                 new EffectTopic<>(AlterationSection.KEY, Alteration::words));

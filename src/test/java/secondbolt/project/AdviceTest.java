@@ -83,7 +83,7 @@ class AdviceTest {
         String room = Path.of("src/main/java/secondbolt").relativize(source).getName(0).toString();
         return Set.of(
                                 "cloth", "fit", "closure", "hem", "safety", "cutting", "lay",
-                                "prepare", "bleach", "dye", "sewing", "supply", "work")
+                                "prepare", "bleach", "dye", "sewing", "trim", "supply", "work")
                         .contains(room)
                 && source.toString().endsWith(".java");
     }
