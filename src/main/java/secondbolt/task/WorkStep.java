@@ -18,6 +18,7 @@ import java.util.Set;
  * @param checks what to look at just before it, because it cannot be undone
  * @param hazards where it can hurt
  * @param isWet whether the cloth gets wet through, so that its flaws must be looked over again
+ * @param isDone whether the project file says elsewhere that it is done, as of pieces that are cut
  */
 public record WorkStep(
         String name,
@@ -27,7 +28,8 @@ public record WorkStep(
         Optional<Wait> pause,
         List<String> checks,
         Set<Hazard> hazards,
-        boolean isWet) {
+        boolean isWet,
+        boolean isDone) {
     /** Copies the lists. */
     public WorkStep {
         follows = List.copyOf(follows);
@@ -38,7 +40,7 @@ public record WorkStep(
     /** One that follows nothing and waits for nothing. */
     public static WorkStep of(String name, Stage stage, String text) {
         return new WorkStep(
-                name, stage, text, List.of(), Optional.empty(), List.of(), Set.of(), false);
+                name, stage, text, List.of(), Optional.empty(), List.of(), Set.of(), false, false);
     }
 
     /**
@@ -51,27 +53,35 @@ public record WorkStep(
     public WorkStep after(String step, String why) {
         List<Follows> more = new ArrayList<>(follows);
         more.add(new Follows(step, why));
-        return new WorkStep(name, stage, text, more, pause, checks, hazards, isWet);
+        return new WorkStep(name, stage, text, more, pause, checks, hazards, isWet, isDone);
     }
 
     /** The same with what must pass after it. */
     public WorkStep waiting(Wait after) {
-        return new WorkStep(name, stage, text, follows, Optional.of(after), checks, hazards, isWet);
+        return new WorkStep(
+                name, stage, text, follows, Optional.of(after), checks, hazards, isWet, isDone);
     }
 
     /** The same with what to look at just before it. */
     public WorkStep checking(String... before) {
-        return new WorkStep(name, stage, text, follows, pause, List.of(before), hazards, isWet);
+        return new WorkStep(
+                name, stage, text, follows, pause, List.of(before), hazards, isWet, isDone);
     }
 
     /** The same with where it can hurt. */
     public WorkStep minding(Hazard... where) {
-        return new WorkStep(name, stage, text, follows, pause, checks, Set.of(where), isWet);
+        return new WorkStep(
+                name, stage, text, follows, pause, checks, Set.of(where), isWet, isDone);
     }
 
     /** The same, in which the cloth gets wet through. */
     public WorkStep wet() {
-        return new WorkStep(name, stage, text, follows, pause, checks, hazards, true);
+        return new WorkStep(name, stage, text, follows, pause, checks, hazards, true, isDone);
+    }
+
+    /** The same, done already. */
+    public WorkStep done() {
+        return new WorkStep(name, stage, text, follows, pause, checks, hazards, isWet, true);
     }
 
     /**
