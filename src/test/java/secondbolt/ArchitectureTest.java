@@ -744,6 +744,7 @@ class ArchitectureTest {
                         "project",
                         "shape",
                         "worksheet"));
+        rooms.put("measure.kitchen", Set.of("measure"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }
