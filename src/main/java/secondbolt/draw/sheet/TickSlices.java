@@ -16,6 +16,10 @@ final class TickSlices {
     private static final double BETWEEN_MM = 1.4;
     private static final double BETWEEN_CELLS_MM = 3;
 
+    /** Farther apart the eye loses what belongs together. */
+    private static final double MOST_ROW_MM = 100;
+
+
     private final Lettering body;
     private final double[] widths;
 
@@ -46,7 +50,7 @@ final class TickSlices {
             lines.addAll(Slice.paragraph(note, body, TICK_ROOM_MM, widthMm));
         }
         for (List<String> row : item.rows()) {
-            lines.addAll(row(row, widthMm));
+            lines.addAll(row(row, Math.min(widthMm, MOST_ROW_MM)));
         }
         lines.add(Slice.gap(BETWEEN_MM));
         return Slice.stacked(lines);
