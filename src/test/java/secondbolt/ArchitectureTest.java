@@ -365,7 +365,6 @@ class ArchitectureTest {
                         "shape.cut",
                         "wearer",
                         "worksheet"));
-        rooms.put("bleach", Set.of("file", "topic"));
         rooms.put("dye", Set.of("file", "topic"));
         rooms.put("prepare", Set.of("file", "topic"));
         rooms.put("sewing", Set.of("file", "topic"));
@@ -677,6 +676,38 @@ class ArchitectureTest {
         rooms.put("work", Set.of("file", "topic"));
         rooms.put("work.order", Set.of("task"));
         rooms.put("trim", Set.of("file", "topic"));
+        rooms.put("measure.kitchen", Set.of("measure"));
+        rooms.put(
+                "bleach.plan", Set.of("file", "file.form", "file.source", "file.value", "measure"));
+        rooms.put(
+                "bleach.recipe",
+                Set.of(
+                        "bleach.plan",
+                        "cloth.yields",
+                        "file.value",
+                        "measure",
+                        "textile",
+                        "textile.fibre"));
+        rooms.put(
+                "bleach",
+                with(
+                        Set.of(),
+                        "bleach.plan",
+                        "bleach.recipe",
+                        "block",
+                        "cloth",
+                        "cloth.yields",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "measure",
+                        "measure.kitchen",
+                        "task",
+                        "textile",
+                        "textile.fibre",
+                        "topic",
+                        "worksheet"));
         rooms.put(
                 "project",
                 with(
@@ -744,7 +775,6 @@ class ArchitectureTest {
                         "project",
                         "shape",
                         "worksheet"));
-        rooms.put("measure.kitchen", Set.of("measure"));
         rooms.put("app", with(rooms.keySet()));
         return rooms;
     }

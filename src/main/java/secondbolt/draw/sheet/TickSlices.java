@@ -19,7 +19,6 @@ final class TickSlices {
     /** Farther apart the eye loses what belongs together. */
     private static final double MOST_ROW_MM = 100;
 
-
     private final Lettering body;
     private final double[] widths;
 
