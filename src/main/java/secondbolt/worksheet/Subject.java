@@ -130,6 +130,18 @@ public sealed interface Subject {
     }
 
     /**
+     * What is dyed in one colour.
+     *
+     * @param words as a maker calls the colour
+     */
+    record Colour(String words) implements Subject {
+        @Override
+        public boolean touches(Subject shown) {
+            return equals(shown);
+        }
+    }
+
+    /**
      * A design.
      *
      * @param words the maker's name for it
