@@ -131,27 +131,8 @@ public final class LaySection {
                     "How pieces are laid on the cloth.",
                     "{gap: 3 mm, effort: steady}");
 
-    private static final Key<Boolean> NONWOVEN =
-            Key.optional(
-                    "nonwoven",
-                    Forms.yesOrNo(),
-                    "Whether it has no grain, so that pieces may lie any way. No if not told.",
-                    "yes");
-
     /** The section of this name. */
-    public static final Key<Interfacing> INTERFACING =
-            Key.optional(
-                    "interfacing",
-                    MapForm.of(
-                            "interfacing",
-                            List.of(BOLT_WIDTH, NONWOVEN),
-                            fields ->
-                                    Optional.of(
-                                            new Interfacing(
-                                                    fields.require(BOLT_WIDTH),
-                                                    fields.get(NONWOVEN).orElse(false)))),
-                    "What stiffens the pieces that are cut of `interfacing`.",
-                    "{width: 90}");
+    public static final Key<Interfacing> INTERFACING = InterfacingSection.KEY;
 
     private static final Key<List<Placed<String>>> USES =
             Key.required(
