@@ -369,7 +369,6 @@ class ArchitectureTest {
         rooms.put("dye", Set.of("file", "topic"));
         rooms.put("prepare", Set.of("file", "topic"));
         rooms.put("sewing", Set.of("file", "topic"));
-        rooms.put("supply", Set.of("file", "topic"));
         rooms.put("textile.fibre", Set.of("file", "measure"));
         rooms.put(
                 "textile",
@@ -413,6 +412,24 @@ class ArchitectureTest {
                         "topic",
                         "worksheet"));
         rooms.put(
+                "fit.stretch",
+                Set.of(
+                        "file",
+                        "fit.seam",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "textile",
+                        "topic"));
+        rooms.put("work", Set.of("file", "topic"));
+        rooms.put("work.order", Set.of("task"));
+        rooms.put("trim", Set.of("file", "topic"));
+        rooms.put(
+                "supply.plan",
+                Set.of("file", "file.form", "file.source", "file.value", "measure", "task"));
+        rooms.put(
                 "lay.plan",
                 with(
                         Set.of(),
@@ -426,6 +443,7 @@ class ArchitectureTest {
                         "pattern",
                         "pattern.piece",
                         "shape",
+                        "supply.plan",
                         "textile",
                         "textile.extent"));
         rooms.put(
@@ -438,18 +456,6 @@ class ArchitectureTest {
                         "measure",
                         "pattern.piece",
                         "shape"));
-        rooms.put(
-                "fit.stretch",
-                Set.of(
-                        "file",
-                        "fit.seam",
-                        "garment",
-                        "measure",
-                        "pattern",
-                        "pattern.piece",
-                        "shape",
-                        "textile",
-                        "topic"));
         rooms.put(
                 "fit",
                 with(
@@ -674,9 +680,42 @@ class ArchitectureTest {
                         "pattern",
                         "pattern.piece",
                         "shape"));
-        rooms.put("work", Set.of("file", "topic"));
-        rooms.put("work.order", Set.of("task"));
-        rooms.put("trim", Set.of("file", "topic"));
+        rooms.put(
+                "supply.left",
+                Set.of(
+                        "garment",
+                        "lay.design",
+                        "lay.piece",
+                        "lay.stock",
+                        "measure",
+                        "shape",
+                        "worksheet"));
+        rooms.put(
+                "supply.list",
+                Set.of("file.source", "file.value", "measure", "supply.plan", "task"));
+        rooms.put(
+                "supply.cost",
+                Set.of("file.value", "measure", "supply.list", "supply.plan", "task"));
+        rooms.put(
+                "supply",
+                with(
+                        Set.of(),
+                        "block",
+                        "figure",
+                        "file",
+                        "file.value",
+                        "lay",
+                        "lay.design",
+                        "lay.plan",
+                        "measure",
+                        "shape",
+                        "supply.cost",
+                        "supply.left",
+                        "supply.list",
+                        "supply.plan",
+                        "task",
+                        "topic",
+                        "worksheet"));
         rooms.put(
                 "project",
                 with(

@@ -41,23 +41,22 @@ record SupplyWords(Tape tape) {
 
     /** What is needed, on both tapes. */
     Both needed(Purchase purchase) {
-        return of(purchase, needed(purchase.wanted().most()));
-    }
-
-    /** What is weighed or poured is rounded up; what is cut stays as it was worked out. */
-    private Quantity needed(Quantity most) {
-        return most.kind() == Quantity.Kind.LENGTH ? most : Rounding.up(most, tape);
+        return of(purchase, purchase.wanted().most(), true);
     }
 
     /** What is in the house, on both tapes; empty if nothing is told. */
     Both have(Purchase purchase) {
-        return purchase.have().map(have -> of(purchase, have)).orElse(Both.words(""));
+        return purchase.have().map(have -> of(purchase, have, false)).orElse(Both.words(""));
     }
 
-    private Both of(Purchase purchase, Quantity quantity) {
-        return quantity.kind() == Quantity.Kind.COUNT
-                ? Both.words(counted(quantity, purchase.each()))
-                : Both.of(tape, on -> exact(quantity, on));
+    /** What is weighed or poured is rounded up where it is needed, on each tape by itself. */
+    private Both of(Purchase purchase, Quantity quantity, boolean isNeeded) {
+        return switch (quantity.kind()) {
+            case COUNT -> Both.words(counted(quantity, purchase.each()));
+            case LENGTH -> Both.of(tape, on -> exact(quantity, on));
+            case MASS, VOLUME ->
+                    Both.of(tape, on -> exact(isNeeded ? Rounding.up(quantity, on) : quantity, on));
+        };
     }
 
     private static String counted(Quantity quantity, String each) {
@@ -79,7 +78,7 @@ record SupplyWords(Tape tape) {
         return switch (purchase.toBuy().kind()) {
             case COUNT -> Both.words(counted(purchase.toBuy(), purchase.each()));
             case LENGTH -> Both.of(tape, on -> on.printToBuy(purchase.toBuy().length()));
-            case MASS, VOLUME -> Both.of(tape, on -> exact(purchase.toBuy(), on));
+            case MASS, VOLUME -> of(purchase, purchase.toBuy(), true);
         };
     }
 
