@@ -33,7 +33,6 @@ public final class ProjectSection {
 
     private static final List<Key<?>> LATER =
             List.of(
-                    Key.later("work", "Own steps, and what is done."),
                     Key.later("log", "What happened, with photos."),
                     Key.later("private", "What the public edition leaves out."),
                     Key.later("shown", "What the public edition may show."));
