@@ -303,31 +303,6 @@ class ArchitectureTest {
                         "shape",
                         "worksheet"));
         rooms.put(
-                "hem.turned",
-                Set.of(
-                        "fault",
-                        "fit.result",
-                        "garment",
-                        "hem.plan",
-                        "measure",
-                        "pattern",
-                        "pattern.piece",
-                        "shape",
-                        "shape.cut",
-                        "worksheet"));
-        rooms.put(
-                "hem.guide",
-                Set.of(
-                        "draw",
-                        "garment",
-                        "hem.plan",
-                        "hem.turned",
-                        "measure",
-                        "pattern.piece",
-                        "shape",
-                        "shape.cut",
-                        "worksheet"));
-        rooms.put(
                 "cutting.line",
                 with(
                         Set.of(),
@@ -382,6 +357,35 @@ class ArchitectureTest {
                         "shape",
                         "textile.extent",
                         "textile.fibre"));
+        rooms.put(
+                "hem.turned",
+                with(
+                        Set.of(),
+                        "fault",
+                        "file.value",
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "textile",
+                        "textile.extent",
+                        "worksheet"));
+        rooms.put(
+                "hem.guide",
+                Set.of(
+                        "draw",
+                        "garment",
+                        "hem.plan",
+                        "hem.turned",
+                        "measure",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "worksheet"));
         rooms.put(
                 "cloth.yields",
                 Set.of(
@@ -475,55 +479,6 @@ class ArchitectureTest {
                         "shape",
                         "topic",
                         "wearer",
-                        "worksheet"));
-        rooms.put(
-                "closure",
-                with(
-                        Set.of(),
-                        "block",
-                        "closure.fastening",
-                        "closure.placket",
-                        "closure.row",
-                        "closure.strip",
-                        "draw",
-                        "figure",
-                        "file",
-                        "file.source",
-                        "file.value",
-                        "fit",
-                        "fit.result",
-                        "garment",
-                        "hem.plan",
-                        "measure",
-                        "pattern",
-                        "topic",
-                        "wearer",
-                        "worksheet"));
-        rooms.put(
-                "hem",
-                with(
-                        Set.of(),
-                        "block",
-                        "draw",
-                        "figure",
-                        "file",
-                        "file.source",
-                        "file.value",
-                        "fit",
-                        "fit.result",
-                        "garment",
-                        "hem.guide",
-                        "hem.plan",
-                        "hem.turned",
-                        "measure",
-                        "pattern",
-                        "pattern.piece",
-                        "shape",
-                        "shape.cut",
-                        "textile",
-                        "textile.extent",
-                        "textile.fibre",
-                        "topic",
                         "worksheet"));
         rooms.put(
                 "cutting",
@@ -704,6 +659,78 @@ class ArchitectureTest {
                         "measure",
                         "measure.kitchen",
                         "task",
+                        "textile",
+                        "textile.fibre",
+                        "topic",
+                        "worksheet"));
+        rooms.put(
+                "closure.giving",
+                Set.of(
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row",
+                        "measure",
+                        "task",
+                        "worksheet"));
+        rooms.put(
+                "closure",
+                with(
+                        Set.of(),
+                        "block",
+                        "closure.fastening",
+                        "closure.giving",
+                        "closure.placket",
+                        "closure.row",
+                        "closure.strip",
+                        "draw",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "fit",
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
+                        "measure",
+                        "pattern",
+                        "topic",
+                        "wearer",
+                        "worksheet"));
+        rooms.put(
+                "hem.giving",
+                Set.of(
+                        "file.value",
+                        "hem.plan",
+                        "hem.turned",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
+                        "task",
+                        "worksheet"));
+        rooms.put(
+                "hem",
+                with(
+                        Set.of(),
+                        "block",
+                        "draw",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "fit",
+                        "fit.result",
+                        "garment",
+                        "hem.giving",
+                        "hem.guide",
+                        "hem.plan",
+                        "hem.turned",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "shape.cut",
                         "textile",
                         "textile.fibre",
                         "topic",
