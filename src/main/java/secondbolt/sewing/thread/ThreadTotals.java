@@ -12,15 +12,6 @@ import secondbolt.sewing.plan.ThreadPlan;
 
 /** Adds up the thread by colour, spools and cones apart. */
 public final class ThreadTotals {
-    /**
-     * The most that one of three or four overlock threads takes: the needle a fifth, each looper
-     * two fifths. From memory, as thread makers' tables give it for three threads.
-     */
-    private static final Share LOOPER = Share.ofPercent(40);
-
-    /** The more of two threads; from memory. */
-    private static final Share OF_TWO = Share.ofPercent(75);
-
     private ThreadTotals() {}
 
     /**
@@ -32,13 +23,13 @@ public final class ThreadTotals {
             List<ThreadUse> uses, FastenerThread fasteners, ThreadPlan plan, Tape tape) {
         Map<String, Length> spools = new LinkedHashMap<>();
         Map<String, Length> cones = new LinkedHashMap<>();
-        Map<String, Integer> threads = new LinkedHashMap<>();
+        Map<String, Stitch> hungriest = new LinkedHashMap<>();
         for (ThreadUse use : uses) {
             Stitch stitch = use.stitch();
             Map<String, Length> where = stitch.isOfLoopers() ? cones : spools;
             use.thread().ifPresent(thread -> where.merge(use.colour(), thread, Length::plus));
             if (stitch.isOfLoopers() && use.thread().isPresent()) {
-                threads.merge(use.colour(), stitch.threads(), Math::max);
+                hungriest.merge(use.colour(), stitch, ThreadTotals::hungrier);
             }
         }
         if (fasteners.thread().isPositive()) {
@@ -54,10 +45,37 @@ public final class ThreadTotals {
                                 new ThreadTotal(colour, false, net, waste, spool, 1, Share.WHOLE)));
         cones.forEach(
                 (colour, net) -> {
-                    int apart = threads.get(colour);
-                    Share largest = apart == 2 ? OF_TWO : LOOPER;
-                    totals.add(new ThreadTotal(colour, true, net, waste, cone, apart, largest));
+                    Stitch stitch = hungriest.get(colour);
+                    totals.add(
+                            new ThreadTotal(
+                                    colour,
+                                    true,
+                                    net,
+                                    waste,
+                                    cone,
+                                    stitch.threads(),
+                                    largest(stitch)));
                 });
         return totals.stream().filter(total -> total.net().isPositive()).toList();
+    }
+
+    /** Of two stitches the one for which more must stand on the machine. */
+    private static Stitch hungrier(Stitch one, Stitch other) {
+        return one.threads() >= other.threads() ? one : other;
+    }
+
+    /**
+     * The most that one of its threads takes of all. From memory, as thread makers' tables give the
+     * needle's part: of a chainstitch a quarter, of two overlock threads 55 %, of three a fifth and
+     * each looper two fifths, of a coverstitch 30 %.
+     */
+    private static Share largest(Stitch stitch) {
+        return switch (stitch) {
+            case CHAINSTITCH -> Share.ofPercent(75);
+            case OVERLOCK_TWO -> Share.ofPercent(55);
+            case COVERSTITCH -> Share.ofPercent(70);
+            case OVERLOCK_THREE, OVERLOCK_FOUR -> Share.ofPercent(40);
+            case LOCKSTITCH, ZIGZAG, RUNNING, BACKSTITCH, OVERCAST, CATCH -> Share.WHOLE;
+        };
     }
 }
