@@ -38,7 +38,8 @@ record Evidence(Preparation all) {
         blocks.add(table());
         blocks.add(new Block.Prose(SOURCES));
         boolean isHot =
-                all.hasAny(c -> c.heat().iron().filter(i -> i == IronHeat.HIGH).isPresent());
+                all.hasAny(
+                        c -> c.isPressed() && c.heat().iron().equals(Optional.of(IronHeat.HIGH)));
         if (isHot) {
             blocks.add(new Block.Prose(CHARTS));
         }
@@ -53,8 +54,8 @@ record Evidence(Preparation all) {
                             Table.Cell.of(cloth.name()),
                             Table.Cell.of(fibre(cloth)),
                             Table.Cell.of(weight(cloth)),
-                            Table.Cell.of(iron(cloth) + " (" + cloth.heat().ironBy() + ")"),
-                            Table.Cell.of(wash(cloth) + " (" + cloth.heat().washBy() + ")")));
+                            Table.Cell.of(by(cloth, iron(cloth), cloth.heat().ironBy())),
+                            Table.Cell.of(by(cloth, wash(cloth), cloth.heat().washBy()))));
         }
         return new Block.Rows(
                 new Table(
@@ -62,6 +63,10 @@ record Evidence(Preparation all) {
                         "In brackets what decides it",
                         HEAD,
                         rows));
+    }
+
+    private static String by(PreparedCloth cloth, String heat, String decides) {
+        return cloth.isLeftToItsLeaflet() ? "by its maker's leaflet" : heat + " (" + decides + ")";
     }
 
     private static String fibre(PreparedCloth cloth) {

@@ -2,8 +2,11 @@ package secondbolt.prepare;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import secondbolt.measure.Length;
@@ -12,6 +15,8 @@ import secondbolt.task.Hazard;
 import secondbolt.task.Stage;
 import secondbolt.task.Wait;
 import secondbolt.task.WorkStep;
+import secondbolt.textile.Textile;
+import secondbolt.textile.fibre.FibreKind;
 import secondbolt.textile.state.CameWith;
 import secondbolt.textile.state.Finish;
 import secondbolt.worksheet.Convention;
@@ -54,6 +59,14 @@ record PrepareSteps(Preparation all, Tape tape) {
                             + " heavy cloth");
     private static final Wait FLAT =
             Wait.hours("it lies flat", 4, "before cloth is measured: AATCC 135");
+    private static final String STARCH_OUT =
+            "Starch is out when the rinse is clear and the cloth no longer slippery.";
+    private static final String WOOL =
+            "Wool lies 30 minutes in still, hand-warm water, is not rubbed, and dries flat.";
+    private static final String TENDER_WET =
+            "Viscose and its like tear easily while they are wet: do not wring them.";
+    private static final String KNIT = "A knit dries flat.";
+    private static final String PILE = "A pile is steamed from the back and never pressed flat.";
     private static final String GROWS =
             "A wash draws up the seams, and holes, webs and stains grow in it.";
     private static final String SPREADS = "What lives in the cloth spreads as it is handled.";
@@ -65,7 +78,7 @@ record PrepareSteps(Preparation all, Tape tape) {
         add(due, all, "dry and brush ", c -> c.has(CameWith.MILDEW));
         add(due, all, "air ", c -> c.has(CameWith.CAMPHOR));
         add(due, all, "unpick ", c -> c.has(CameWith.OLD_SEAMS));
-        add(due, all, "weigh ", PreparedCloth::isWeighingDue);
+        add(due, all, "weigh ", c -> c.isWetDue() && c.isWeighingDue());
         add(due, all, "wash ", PreparedCloth::isWashDue);
         add(due, all, "wash once more ", PreparedCloth::isWashDueAgain);
         return due;
@@ -89,7 +102,7 @@ record PrepareSteps(Preparation all, Tape tape) {
         markSquare().ifPresent(steps::add);
         prewash().ifPresent(steps::add);
         prewashAgain().ifPresent(steps::add);
-        steps.add(press());
+        press().ifPresent(steps::add);
         steps.add(survey());
         return steps;
     }
@@ -195,7 +208,7 @@ record PrepareSteps(Preparation all, Tape tape) {
 
     private Optional<WorkStep> prewashAgain() {
         Predicate<PreparedCloth> due = PreparedCloth::isWashDueAgain;
-        return step("prewash again", due, "once more. " + washed(due))
+        return step("prewash again", due, washed(due) + " Then measure the square once more.")
                 .map(
                         step ->
                                 step.after("prewash", "It is the wash after the first.")
@@ -206,42 +219,65 @@ record PrepareSteps(Preparation all, Tape tape) {
 
     private String washed(Predicate<PreparedCloth> like) {
         List<PreparedCloth> those = all.those(like);
-        String heats =
-                those.stream()
-                        .map(c -> Evidence.wash(c) + (those.size() > 1 ? " for " + c.name() : ""))
-                        .distinct()
-                        .collect(Collectors.joining(", "));
         return "wash and dry it as the garment will be, at most "
-                + heats
+                + heats(those, Evidence::wash)
                 + ", without softener. Overcast raw edges that fray first."
-                + (those.stream().anyMatch(c -> c.state().has(Finish.STARCH))
-                        ? " Starch is out when the rinse is clear and no longer slippery."
-                        : "")
-                + (those.stream().anyMatch(PreparedCloth::felts)
-                        ? " Wool: 30 minutes in still, hand-warm water, no rubbing, dried flat."
-                        : "");
+                + told(those, c -> c.state().has(Finish.STARCH), STARCH_OUT)
+                + told(those, PreparedCloth::felts, WOOL)
+                + told(those, c -> isOf(c, FibreKind.Family.REGENERATED), TENDER_WET)
+                + told(those, c -> c.cloth().cloth().textile().stretchOrNone().isAny(), KNIT);
     }
 
-    private WorkStep press() {
-        String heats =
-                all.cloths().stream()
-                        .map(c -> Evidence.iron(c) + (isAlone() ? "" : " for " + c.name()))
-                        .collect(Collectors.joining("; "));
+    private static boolean isOf(PreparedCloth cloth, FibreKind.Family family) {
+        return cloth.fibre().filter(f -> f.hasAny(kind -> kind.family() == family)).isPresent();
+    }
+
+    private static String told(
+            List<PreparedCloth> those, Predicate<PreparedCloth> like, String words) {
+        return those.stream().anyMatch(like) ? " " + words : "";
+    }
+
+    /** Each heat once, with the cloths it holds for where there are others. */
+    private String heats(List<PreparedCloth> those, Function<PreparedCloth, String> heat) {
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        those.forEach(
+                c -> names.computeIfAbsent(heat.apply(c), h -> new ArrayList<>()).add(c.name()));
+        return names.entrySet().stream()
+                .map(
+                        e ->
+                                all.cloths().size() == 1
+                                        ? e.getKey()
+                                        : e.getKey() + " for " + String.join(", ", e.getValue()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private Optional<WorkStep> press() {
+        List<PreparedCloth> those = all.those(PreparedCloth::isPressed);
+        return those.isEmpty() ? Optional.empty() : Optional.of(press(those));
+    }
+
+    private WorkStep press(List<PreparedCloth> those) {
+        boolean hasPile =
+                those.stream()
+                        .anyMatch(
+                                c ->
+                                        c.cloth()
+                                                .cloth()
+                                                .textile()
+                                                .nap()
+                                                .equals(Optional.of(Textile.Nap.ONE_WAY)));
         WorkStep press =
                 afterWetSteps(
                         WorkStep.of(
                                         "press",
                                         Stage.PREPARING,
                                         "Press it flat along the threads, without pulling, at most "
-                                                + heats
-                                                + ".")
+                                                + heats(those, Evidence::iron)
+                                                + "."
+                                                + (hasPile ? " " + PILE : ""))
                                 .minding(Hazard.IRON),
                         "It would be pressed before it draws in.");
         return all.hasAny(PreparedCloth::isWetDue) ? press.waiting(FLAT) : press;
-    }
-
-    private boolean isAlone() {
-        return all.cloths().size() == 1;
     }
 
     private WorkStep survey() {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.file.value.AcrossAlong;
 import secondbolt.file.value.Answer;
+import secondbolt.garment.Role;
 import secondbolt.measure.Share;
 import secondbolt.prepare.heat.Heat;
 import secondbolt.prepare.wash.Washes;
@@ -62,6 +63,19 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
         return fibre(cloth);
     }
 
+    /**
+     * Whether its maker's leaflet says all of how it is washed and pressed: an iron or a hot wash
+     * would set the glue of interfacing.
+     */
+    boolean isLeftToItsLeaflet() {
+        return cloth.cloth().textile().roleOrMain() == Role.INTERFACING;
+    }
+
+    /** Whether it is to be pressed before it is laid, if it is not cut yet. */
+    boolean isPressed() {
+        return !isCut && !isLeftToItsLeaflet() && heat.iron().isPresent();
+    }
+
     /** Whether wool or other hair is in it, which felts. */
     boolean felts() {
         return fibre().filter(f -> f.hasAny(k -> k.family() == FibreKind.Family.HAIR)).isPresent();
@@ -81,7 +95,7 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
 
     /** Whether a first wash is due, whatever its label says of it. */
     boolean isWashOpen() {
-        return !isCut && isUnwashed();
+        return !isCut && !isLeftToItsLeaflet() && isUnwashed();
     }
 
     /** Whether it must not be washed, though a wash is due. */
@@ -94,9 +108,21 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
         return heat.wash().isPresent() && (isWashOpen() || has(CameWith.SOFTENER));
     }
 
-    /** Whether its last wash still drew it in, so that it is to be washed once more. */
+    /**
+     * Whether its last wash still drew it in, so that it is to be washed once more. Wool that has
+     * begun to felt only felts on.
+     */
     boolean isWashDueAgain() {
-        return !isCut && heat.wash().isPresent() && washes.filter(Washes::isMoving).isPresent();
+        return !isCut
+                && !isLeftToItsLeaflet()
+                && !isFelted()
+                && heat.wash().isPresent()
+                && isMoving();
+    }
+
+    /** Whether its last wash changed it more than the mark. */
+    boolean isMoving() {
+        return washes.filter(Washes::isMoving).isPresent();
     }
 
     /** Whether a square is to be marked on it before it is washed. */

@@ -31,7 +31,11 @@ final class WashDay {
         Set<Subject> shows =
                 all.cloths().stream().map(PreparedCloth::subject).collect(Collectors.toSet());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Facts(all.cloths().stream().map(WashDay::heat).toList()));
+        blocks.add(
+                new Block.Facts(
+                        all.those(c -> !c.isLeftToItsLeaflet()).stream()
+                                .map(WashDay::heat)
+                                .toList()));
         blocks.add(new Block.Ticks(open.stream().map(step -> item(step, all)).toList()));
         blocks.add(new Block.Warnings(cautions(open)));
         return List.of(Sheet.ofWords(SheetName.of(NAME), Sentence.capital(NAME), shows, blocks));
@@ -40,16 +44,17 @@ final class WashDay {
     private static Fact heat(PreparedCloth cloth) {
         return Fact.of(
                 cloth.name(),
-                "wash " + Evidence.wash(cloth) + ", iron " + Evidence.iron(cloth) + " at most");
+                "wash at most: " + Evidence.wash(cloth) + "; iron: " + Evidence.iron(cloth));
     }
 
     private static Block.Ticks.Item item(WorkStep step, Preparation all) {
-        List<String> notes = new ArrayList<>();
-        notes.addAll(step.checks());
+        List<String> notes = new ArrayList<>(step.checks());
         notes.add(step.text());
         step.pause().map(WashDay::words).ifPresent(notes::add);
         return Block.Ticks.Item.open(
-                Sentence.capital(step.name()), notes, blanks(step.name(), all));
+                Sentence.capital(step.name()),
+                List.of(String.join(" ", notes)),
+                blanks(step.name(), all));
     }
 
     /** What is to be written down by hand: mass, and the square before and after. */

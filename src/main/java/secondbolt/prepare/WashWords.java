@@ -43,7 +43,10 @@ record WashWords(Preparation all, Tape tape) {
                             + " rubbing, wringing or running water on it (a hand weaver's care"
                             + " page). What it draws in without felting it does within 30 minutes"
                             + " of wetting at room temperature (a paper on the relaxation of wool).",
-                    "Spin it for about a minute and pull it to its old size.");
+                    "Spin it for about a minute and lay it square. A blanket that stays one is"
+                            + " pulled to its old size then (the same household text); cloth that"
+                            + " will be cut is not stretched, or it draws in again on the wearer"
+                            + " (common practice, no source).");
     private static final String DRYING =
             "How a wool blanket is dried is told in two ways. A household text: in a hot dryer with"
                     + " three or four dry towels for about 20 minutes, and out while it is damp. A"

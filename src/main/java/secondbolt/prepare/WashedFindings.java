@@ -41,13 +41,7 @@ record WashedFindings(PreparedCloth cloth, Tape tape) {
                             ""));
         }
         if (cloth.isFelted()) {
-            findings.add(
-                    finding(
-                            "prepare-felted",
-                            Finding.Level.NOTE,
-                            "It drew in by 10 % or more, as wool does when it felts: it is thicker,"
-                                    + " frays less, and never goes back.",
-                            ""));
+            findings.add(felted());
         }
         if (cloth.isWetDue() && cloth.isSurveyedAfterAWash()) {
             findings.add(
@@ -60,6 +54,23 @@ record WashedFindings(PreparedCloth cloth, Tape tape) {
         }
         weight().ifPresent(findings::add);
         return findings;
+    }
+
+    private Finding felted() {
+        boolean isMoving = !cloth.isCut() && cloth.isMoving();
+        return finding(
+                "prepare-felted",
+                isMoving ? Finding.Level.CAUTION : Finding.Level.NOTE,
+                "It drew in by 10 % or more, as wool does when it felts (from memory): it is thicker,"
+                        + " frays less, and never goes back."
+                        + (isMoving
+                                ? " Its last wash still changed it, and each like it felts it"
+                                        + " further."
+                                : ""),
+                isMoving
+                        ? "Wash it no more; measure it as it is, and clean the garment dry, or by"
+                                + " hand in still, cool water."
+                        : "");
     }
 
     private Finding again(Washes washes) {

@@ -2,6 +2,7 @@ package secondbolt.prepare.heat;
 
 import java.util.Comparator;
 import java.util.Optional;
+import secondbolt.measure.Share;
 import secondbolt.textile.fibre.Fibre;
 import secondbolt.textile.fibre.FibreKind;
 import secondbolt.textile.state.CareLabel;
@@ -13,8 +14,8 @@ import secondbolt.textile.state.CareLabel;
  * @param ironBy what decides it, in a word or two, such as {@code polyester}
  * @param wash the wash at most; nothing if it must not be washed
  * @param washBy what decides it, likewise
- * @param isLabelHotter whether its label allows the iron or the wash more than its fibre bears as a
- *     rule
+ * @param isLabelHotter whether its label allows the iron or the wash far more than its fibre bears
+ *     as a rule
  */
 public record Heat(
         Optional<IronHeat> iron,
@@ -22,6 +23,10 @@ public record Heat(
         Optional<Temperature> wash,
         String washBy,
         boolean isLabelHotter) {
+    /** Less of a fibre than this leaves a label as it is (our own choice, no source). */
+    private static final Share TRACE = Share.ofPercent(10);
+
+    private static final Temperature HOT = new Temperature(60);
     private static final String LABEL = "its label";
     private static final String UNKNOWN = "fibre not known: the lowest";
 
@@ -50,16 +55,25 @@ public record Heat(
                 label.iron().isPresent() ? LABEL : by(fibre.map(Heat::tenderToIron)),
                 washed,
                 label.wash().isPresent() ? LABEL : by(fibre.map(Heat::tenderToWash)),
-                fibre.isPresent() && isHotter(ironed, iron, washed, wash));
+                fibre.filter(f -> isHotter(f, ironed, washed)).isPresent());
     }
 
     private static boolean isHotter(
-            Optional<IronHeat> ironed,
-            FibreHeat iron,
-            Optional<Temperature> washed,
-            FibreHeat wash) {
-        return ironed.filter(heat -> heat.compareTo(iron.iron()) > 0).isPresent()
-                || washed.filter(heat -> heat.compareTo(wash.wash()) > 0).isPresent();
+            Fibre fibre, Optional<IronHeat> ironed, Optional<Temperature> washed) {
+        return ironed.filter(heat -> isHotter(fibre, heat)).isPresent()
+                || washed.filter(heat -> isHotter(fibre, heat)).isPresent();
+    }
+
+    /** Two dots more than a good part of it bears; a trace of elastane hinders no label. */
+    private static boolean isHotter(Fibre fibre, IronHeat label) {
+        return fibre.shareOf(kind -> label.dots() - heat(kind).iron().dots() > 1).compareTo(TRACE)
+                > 0;
+    }
+
+    /** Hot for what is washed at the lowest; cottons of all kinds have labels for hot water. */
+    private static boolean isHotter(Fibre fibre, Temperature label) {
+        return label.compareTo(HOT) >= 0
+                && fibre.hasAny(kind -> heat(kind).wash().equals(FibreHeat.LEAST.wash()));
     }
 
     private static String by(Optional<FibreKind> tender) {
