@@ -20,7 +20,13 @@ record DayWords(WorkResult result) {
         int most = most(step);
         return least == most
                 ? "day " + least + date(least)
-                : "day " + least + date(least) + "; " + most + date(most) + " with the longer waits";
+                : "day "
+                        + least
+                        + date(least)
+                        + "; "
+                        + most
+                        + date(most)
+                        + " with the longer waits";
     }
 
     private String date(int day) {

@@ -44,7 +44,8 @@ final class OwnSteps {
             step = step.after(after.value(), "You put it behind that step.");
         }
         Optional<Wait> rest =
-                own.rest().map(time -> new Wait("it rests", time, time, "So long you let it rest."));
+                own.rest()
+                        .map(time -> new Wait("it rests", time, time, "So long you let it rest."));
         return rest.isPresent() ? step.waiting(rest.get()) : step;
     }
 

@@ -33,7 +33,10 @@ record WorkCheck(WorkPlan plan, List<WorkStep> steps) {
     /** Names of the trade that are no step of this project, each once. */
     List<String> notHere() {
         Set<String> there = names();
-        return spoken().map(Placed::value).filter(name -> !there.contains(name)).distinct().toList();
+        return spoken().map(Placed::value)
+                .filter(name -> !there.contains(name))
+                .distinct()
+                .toList();
     }
 
     /** The other mistakes. */

@@ -83,7 +83,9 @@ record WorkFindings(WorkResult result) {
                         : finding(
                                 "work-order-dared",
                                 Level.WARNING,
-                                "Your order (" + hers + ") is followed, though not without danger."
+                                "Your order ("
+                                        + hers
+                                        + ") is followed, though not without danger."
                                         + rules,
                                 "Try it on a scrap first, or write `order: none` under `work`."
                                         + exception));
@@ -116,7 +118,9 @@ record WorkFindings(WorkResult result) {
                         "work-done-before",
                         Level.CAUTION,
                         "Ticked, while what must come before is not: " + String.join(" ", told),
-                        "If that is done too, write `" + allDone() + "` under `work`; if not, look"
+                        "If that is done too, write `"
+                                + allDone()
+                                + "` under `work`; if not, look"
                                 + " whether it can still be done, or what to take back."));
     }
 

@@ -43,9 +43,7 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
         List<Part> parts = kindOrder().parts();
         Optional<SewnParts> sewn = pattern.map(p -> SewnParts.of(p, parts));
         List<Part> there =
-                parts.stream()
-                        .filter(part -> part.isAlways() || isThere(part, sewn))
-                        .toList();
+                parts.stream().filter(part -> part.isAlways() || isThere(part, sewn)).toList();
         List<WorkStep> steps = new ArrayList<>();
         if (kind.isEmpty() && pattern.isEmpty()) {
             return steps;
@@ -54,7 +52,8 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
         for (Part part : there) {
             String words = words(part, sewn, there);
             WorkStep step =
-                    WorkStep.of(part.word(), Stage.SEWING, words).minding(Hazard.NEEDLE, Hazard.IRON);
+                    WorkStep.of(part.word(), Stage.SEWING, words)
+                            .minding(Hazard.NEEDLE, Hazard.IRON);
             steps.add(rules.on(part == Part.FIT_ON ? tried(step) : step, part));
         }
         steps.add(lastPress());
