@@ -367,10 +367,13 @@ class ArchitectureTest {
                         "worksheet"));
         rooms.put("bleach", Set.of("file", "topic"));
         rooms.put("dye", Set.of("file", "topic"));
-        rooms.put("prepare", Set.of("file", "topic"));
         rooms.put("sewing", Set.of("file", "topic"));
         rooms.put("supply", Set.of("file", "topic"));
         rooms.put("textile.fibre", Set.of("file", "measure"));
+        rooms.put("work", Set.of("file", "topic"));
+        rooms.put("work.order", Set.of("task"));
+        rooms.put("trim", Set.of("file", "topic"));
+        rooms.put("textile.state", Set.of("file", "file.form"));
         rooms.put(
                 "textile",
                 Set.of(
@@ -382,7 +385,8 @@ class ArchitectureTest {
                         "measure",
                         "shape",
                         "textile.extent",
-                        "textile.fibre"));
+                        "textile.fibre",
+                        "textile.state"));
         rooms.put(
                 "cloth.yields",
                 Set.of(
@@ -674,9 +678,54 @@ class ArchitectureTest {
                         "pattern",
                         "pattern.piece",
                         "shape"));
-        rooms.put("work", Set.of("file", "topic"));
-        rooms.put("work.order", Set.of("task"));
-        rooms.put("trim", Set.of("file", "topic"));
+        rooms.put("prepare.heat", Set.of("measure", "textile.fibre", "textile.state"));
+        rooms.put("prepare.wash", Set.of("file.value", "measure", "textile"));
+        rooms.put(
+                "prepare.due",
+                Set.of(
+                        "cloth.yields",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "prepare.heat",
+                        "prepare.wash",
+                        "textile",
+                        "textile.fibre",
+                        "textile.state",
+                        "worksheet"));
+        rooms.put(
+                "prepare.step",
+                Set.of(
+                        "cloth.yields",
+                        "measure",
+                        "prepare.due",
+                        "prepare.heat",
+                        "task",
+                        "textile",
+                        "textile.fibre",
+                        "textile.state",
+                        "worksheet"));
+        rooms.put(
+                "prepare",
+                with(
+                        Set.of(),
+                        "block",
+                        "cloth",
+                        "cloth.yields",
+                        "figure",
+                        "file",
+                        "file.value",
+                        "lay.plan",
+                        "measure",
+                        "prepare.due",
+                        "prepare.heat",
+                        "prepare.step",
+                        "prepare.wash",
+                        "task",
+                        "textile",
+                        "textile.state",
+                        "topic",
+                        "worksheet"));
         rooms.put(
                 "project",
                 with(
