@@ -158,4 +158,18 @@ class SupplyWorksheetTest {
         assertTrue(blocks.contains("1 pack of 1 gal (US)"), blocks);
         assertTrue(blocks.contains("2 packs of 6"), blocks);
     }
+
+    /** The price of an unknown pack is not taken for that of one. */
+    @Test
+    void anUnknownPackLeavesItsPriceOpen() {
+        Worksheet sheet =
+                Written.needing(BUTTONS)
+                        .sheet(
+                                "cm",
+                                "currency: EUR",
+                                "supplies: [{item: shirt buttons, pack: unknown, price: 3}]")
+                        .orElseThrow();
+        assertFalse(figures(sheet).contains("paid"), figures(sheet));
+        assertEquals(1, sheet.open().size());
+    }
 }
