@@ -189,11 +189,11 @@ final class ElasticFindings {
                                 + " takes "
                                 + tape.print(StripWords.up(casing.narrowFoldDown(), tape))
                                 + " beyond its fold with "
-                                + tape.printSmall(Casing.NARROW_EASE)
+                                + tape.printSmall(Casing.NARROW_EASE.on(tape))
                                 + " of ease, "
                                 + wide
                                 + " with "
-                                + tape.printSmall(Casing.WIDE_EASE)
+                                + tape.printSmall(Casing.WIDE_EASE.on(tape))
                                 + "; beyond "
                                 + edge.edge().words()
                                 + " there is "
