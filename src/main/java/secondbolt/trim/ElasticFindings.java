@@ -173,12 +173,12 @@ final class ElasticFindings {
                 edge.hem()
                         ? "Write a `depth` of its hem with which "
                                 + wide
-                                + " are turned up, or `casing: strip` under `elastic`."
+                                + " are turned up, or sew on a strip as `casing`."
                         : "Write `allowance: {"
                                 + edge.edge().edge()
                                 + ": "
                                 + wide
-                                + "}` with the piece, or `casing: strip` under `elastic`.";
+                                + "}` with the piece, or sew on a strip as `casing`.";
         return Optional.of(
                 new Finding(
                         "elastic-no-room-to-fold",

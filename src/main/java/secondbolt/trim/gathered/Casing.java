@@ -42,7 +42,9 @@ public record Casing(Length elastic, Elastic.Casing kind) {
     /** The gap through which it is threaded. Source: a sewing textbook on casings. */
     public static final Convention OPENING =
             new Convention(
-                    Length.ofInches(2, 1), Length.ofMillimetres(50), "a sewing textbook on casings");
+                    Length.ofInches(2, 1),
+                    Length.ofMillimetres(50),
+                    "a sewing textbook on casings");
 
     /** From fold to second stitching at least, or from stitching to stitching: elastic and ⅛ in. */
     public Length narrow() {

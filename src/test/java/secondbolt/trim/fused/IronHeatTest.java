@@ -13,8 +13,7 @@ import secondbolt.textile.fibre.FibreKind;
 class IronHeatTest {
     @Test
     void goesByTheMostTenderFibre() {
-        assertEquals(
-                Optional.of(IronHeat.THREE_DOTS), IronHeat.of(Fibre.pure(FibreKind.LINEN)));
+        assertEquals(Optional.of(IronHeat.THREE_DOTS), IronHeat.of(Fibre.pure(FibreKind.LINEN)));
         Fibre blend =
                 new Fibre(
                         Map.of(

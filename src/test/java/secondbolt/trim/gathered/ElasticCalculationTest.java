@@ -51,8 +51,7 @@ class ElasticCalculationTest {
     /** Derived: waist 76 less 5, overlap 2.5, is cut 73.5, 71 round; hip 100 ÷ 71 = 1.408. */
     @Test
     void cutsAWaistAndTestsItOverTheHips() {
-        Elastic.Fit fit =
-                new Elastic.Fit(Optional.empty(), Optional.of(cm(5)), Optional.empty());
+        Elastic.Fit fit = new Elastic.Fit(Optional.empty(), Optional.of(cm(5)), Optional.empty());
         ElasticResult result = of(fit, Passage.HIPS, Optional.of(Share.ofRatio(141, 100)));
         assertEquals(Length.ofMillimetres(735), result.cut().orElseThrow());
         assertEquals(cm(71), result.loop().orElseThrow());
@@ -66,8 +65,7 @@ class ElasticCalculationTest {
     /** Derived: a head of 56 over a loop of 50 cm is 12 %. */
     @Test
     void testsALoopOverTheHead() {
-        Elastic.Fit fit =
-                new Elastic.Fit(Optional.of(cm(50)), Optional.empty(), Optional.empty());
+        Elastic.Fit fit = new Elastic.Fit(Optional.of(cm(50)), Optional.empty(), Optional.empty());
         ElasticResult result = of(fit, Passage.HEAD, Optional.empty());
         assertEquals(1.12, result.mustReach(result.loop()).orElseThrow().fraction(), 1e-9);
         assertEquals(Optional.empty(), result.isPassing());
@@ -76,8 +74,7 @@ class ElasticCalculationTest {
     /** Three pages that disagree, and two rules from memory: none is chosen, none averaged. */
     @Test
     void showsEverySideAndCutsByNone() {
-        Elastic.Fit fit =
-                new Elastic.Fit(Optional.empty(), Optional.empty(), Optional.empty());
+        Elastic.Fit fit = new Elastic.Fit(Optional.empty(), Optional.empty(), Optional.empty());
         ElasticResult result = of(fit, Passage.HIPS, Optional.empty());
         assertEquals(Optional.empty(), result.cut());
         assertEquals(5, result.sides().size());

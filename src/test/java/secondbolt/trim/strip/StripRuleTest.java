@@ -40,7 +40,8 @@ class StripRuleTest {
     void takesClothForTheCornersOfTheStrips() {
         assertEquals(
                 819.0,
-                StripRule.cloth(cm(320), Length.ofMillimetres(24), cm(10)).squareMillimetres() / 100,
+                StripRule.cloth(cm(320), Length.ofMillimetres(24), cm(10)).squareMillimetres()
+                        / 100,
                 ROUNDED);
     }
 
