@@ -13,7 +13,7 @@ final class TradeSteps {
                     "prewash again", "press", "survey", "colour test", "bleach", "rinse bleach",
                     "remove colour", "test strip", "dye", "fix dye", "wash off", "dry", "buy",
                     "print", "check the print", "alter the paper", "measure the pieces", "cut",
-                    "mark", "press test", "fuse", "bind", "elastic", "stay" + "-stitch",
+                    "mark", "press test", "fuse", "bind", "elastic", "stay-stitch",
                     "test seam", "neaten", "darts", "baste", "fit on", "assemble", "last press",
                     "choose the buttons", "buttonholes", "open buttonholes", "buttons", "snaps",
                     "hooks", "ties", "hang", "level", "hem");

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Notes;
-import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Subject;
@@ -34,7 +33,7 @@ record WorkWorksheet(WorkResult result, boolean isChild) {
     }
 
     private Notes notes() {
-        return new Notes(WorkFindings.of(result), assumed(), List.<Open>of());
+        return new Notes(WorkFindings.of(result), assumed(), List.of());
     }
 
     private List<Assumed> assumed() {

@@ -88,11 +88,15 @@ class NewTopicTest {
         }
     }
 
+    /** What to buy, the order of work, and what alterations change. */
+    private static final int GATHERING = 3;
+
     private static final List<Topic<?>> TOPICS = topics();
 
     private static List<Topic<?>> topics() {
         List<Topic<?>> topics = new ArrayList<>(Topics.all(LayDesk.inMemory()));
-        topics.add(new LoopTopic());
+        // Before the topics that gather what others give.
+        topics.add(topics.size() - GATHERING, new LoopTopic());
         return topics;
     }
 
@@ -133,6 +137,7 @@ class NewTopicTest {
     void hasItsPlaceOnThePageAndInTheFigures() {
         List<SiteFile> site = site("hanging loop: 8 cm\n");
         String page = SampleSite.text(site, "coat/index.html");
+        assertTrue(page.contains("1. loop") && page.contains("Sew the loop in."), page);
         assertTrue(page.contains("<h2>The hanging loop</h2>"), page);
         assertTrue(page.contains("<dt>Cut</dt><dd><span class=\"own\">11 cm</span>"), page);
         assertTrue(SampleSite.text(site, "coat/workings.json").contains("\"cut_mm\": 110"));

@@ -14,8 +14,8 @@ enum Part {
     /** Tried on. */
     FIT_ON(
             "fit on",
-            "Try it on over what is worn beneath, closed as it will be; pin what is too wide or too"
-                    + " long, and mark it on both sides alike."),
+            "Try it on over what is worn beneath, closed as it will be, standing, sitting and with the"
+                    + " arms raised; pin what is too wide or too long, and mark both sides alike."),
     /** A unit. */
     POCKETS("pockets", "Make up the pockets and sew them on while the piece they lie on is flat."),
     /** A unit: the slit of a sleeve. */

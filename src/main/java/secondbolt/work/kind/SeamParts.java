@@ -50,6 +50,7 @@ record SeamParts(Pattern pattern) {
                 .or(() -> lining(names))
                 .or(() -> byEdge(seam))
                 .or(() -> aroundOneSleeve(names))
+                .or(() -> toItself(seam, names))
                 .or(() -> downTheSkirt(names));
     }
 
@@ -93,6 +94,16 @@ record SeamParts(Pattern pattern) {
         return names.size() == 1 && names.stream().allMatch(name -> has(name, Serves.CAP))
                 ? Optional.of(Part.SLEEVE_SEAMS)
                 : Optional.empty();
+    }
+
+    /** A band folded onto itself or its like belongs where it is sewn on. */
+    private Optional<Part> toItself(Seam seam, Set<String> names) {
+        boolean isFolded = seam.first().value().equals(seam.second().value());
+        return pattern.seams().stream()
+                .filter(other -> isFolded && !other.equals(seam))
+                .filter(other -> other.edges().stream().anyMatch(e -> names.contains(e.piece())))
+                .flatMap(other -> byEdge(other).stream())
+                .findFirst();
     }
 
     /** Between pieces that reach to the lower edge, or from the waist down. */
