@@ -674,9 +674,42 @@ class ArchitectureTest {
                         "pattern",
                         "pattern.piece",
                         "shape"));
-        rooms.put("work", Set.of("file", "topic"));
         rooms.put("work.order", Set.of("task"));
         rooms.put("trim", Set.of("file", "topic"));
+        rooms.put(
+                "work.kind",
+                Set.of("file.value", "garment", "measure", "pattern", "pattern.piece", "task"));
+        rooms.put("work.plan", Set.of("file", "file.form", "file.source", "file.value", "garment"));
+        rooms.put(
+                "work",
+                with(
+                        Set.of(),
+                        "bleach",
+                        "block",
+                        "closure",
+                        "cutting",
+                        "dye",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "fit",
+                        "fit.result",
+                        "hem",
+                        "lay",
+                        "measure",
+                        "pattern",
+                        "prepare",
+                        "sewing",
+                        "supply",
+                        "task",
+                        "topic",
+                        "trim",
+                        "wearer",
+                        "work.kind",
+                        "work.order",
+                        "work.plan",
+                        "worksheet"));
         rooms.put(
                 "project",
                 with(

@@ -36,8 +36,7 @@ record RulesBetween(List<WorkStep> given, List<WorkStep> base, List<Need> needs)
     /** All steps, each name once, with these rules. */
     List<WorkStep> steps() {
         List<WorkStep> sewn = base.stream().map(this::threaded).toList();
-        List<WorkStep> all =
-                Gathered.of(Stream.of(given, sewn).flatMap(List::stream).toList());
+        List<WorkStep> all = Gathered.of(Stream.of(given, sewn).flatMap(List::stream).toList());
         return gatheredLast(surveyed(all));
     }
 
@@ -72,8 +71,8 @@ record RulesBetween(List<WorkStep> given, List<WorkStep> base, List<Need> needs)
     }
 
     /**
-     * A survey falls due after each wet step that does not itself come after it; common practice, no
-     * source.
+     * A survey falls due after each wet step that does not itself come after it; common practice,
+     * no source.
      */
     private static List<WorkStep> surveyed(List<WorkStep> steps) {
         List<WorkStep> all = new ArrayList<>(steps);
@@ -95,10 +94,7 @@ record RulesBetween(List<WorkStep> given, List<WorkStep> base, List<Need> needs)
                         .filter(name -> !graph.isAfter(name, CUT))
                         .toList();
         return changed(
-                changed(
-                        all,
-                        SURVEY,
-                        survey -> following(survey, wet, graph)),
+                changed(all, SURVEY, survey -> following(survey, wet, graph)),
                 CUT,
                 cut ->
                         graph.isAfter(CUT, SURVEY)

@@ -29,7 +29,11 @@ record Untied(List<WorkStep> steps, List<List<Link>> circles) {
     }
 
     private static WorkStep without(WorkStep step, Link link) {
-        return step.name().equals(link.later()) ? step.following(
-                step.follows().stream().filter(f -> !f.step().equals(link.first())).toList()) : step;
+        return step.name().equals(link.later())
+                ? step.following(
+                        step.follows().stream()
+                                .filter(f -> !f.step().equals(link.first()))
+                                .toList())
+                : step;
     }
 }

@@ -33,7 +33,10 @@ record WorkCheck(WorkPlan plan, List<WorkStep> steps) {
     /** Names of the trade that are no step of this project, each once. */
     List<String> notHere() {
         Set<String> there = names();
-        return spoken().map(Placed::value).filter(name -> !there.contains(name)).distinct().toList();
+        return spoken().map(Placed::value)
+                .filter(name -> !there.contains(name))
+                .distinct()
+                .toList();
     }
 
     /** The other mistakes. */
@@ -103,6 +106,7 @@ record WorkCheck(WorkPlan plan, List<WorkStep> steps) {
         Set<String> seen = new HashSet<>();
         return plan.order().stream()
                 .filter(name -> !seen.add(name.value()))
+                .filter(name -> isKnown(name.value()))
                 .map(
                         name ->
                                 new Trouble(

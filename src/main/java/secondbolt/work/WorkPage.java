@@ -57,7 +57,7 @@ final class WorkPage {
     private Block verdict() {
         if (result.hers().isRefused()) {
             return new Block.Verdict(
-                    "Your own order would spoil the work; this is the order without it.", false);
+                    "Your own order is not followed: this is the order without it.", false);
         }
         Optional<WorkStep> next = result.next();
         return new Block.Verdict(

@@ -3,13 +3,13 @@ package secondbolt.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import secondbolt.work.order.WorkDays;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Notes;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Subject;
 import secondbolt.worksheet.Worksheet;
-import secondbolt.work.order.WorkDays;
 
 /**
  * The order of work, to be shown.
@@ -79,6 +79,9 @@ record WorkWorksheet(WorkResult result, boolean isChild) {
     private List<Sheet> sheets() {
         return List.of(
                 Sheet.ofWords(
-                        SheetName.of(TITLE), TITLE, Set.of(ABOUT), new WorkPage(result, isChild).ticks()));
+                        SheetName.of(TITLE),
+                        TITLE,
+                        Set.of(ABOUT),
+                        new WorkPage(result, isChild).ticks()));
     }
 }

@@ -52,8 +52,7 @@ class WorkTopicTest {
         @Override
         public Outcome<Boolean> work(Bench bench) {
             return Outcome.of(
-                    true,
-                    Worksheet.of("giving", "Giving", () -> Notes.NONE).giving(gives));
+                    true, Worksheet.of("giving", "Giving", () -> Notes.NONE).giving(gives));
         }
     }
 
@@ -188,7 +187,9 @@ class WorkTopicTest {
         assertTrue(names.indexOf("gather") < names.indexOf("band"));
     }
 
-    /** A hem that its topic lets follow the band stays last: the same book has it last on skirts. */
+    /**
+     * A hem that its topic lets follow the band stays last: the same book has it last on skirts.
+     */
     @Test
     void hemsLastWhatIsShaped() {
         WorkStep hem = WorkStep.of("hem", Stage.HEMMING, "Hem it.").after("band", "It hangs.");
@@ -198,8 +199,7 @@ class WorkTopicTest {
 
     @Test
     void looksTheClothOverAfterEachWetStepBeforeItIsCut() {
-        assertEquals(
-                List.of("dye", "survey", "cut"), names(result(gives(CUT, DYE))));
+        assertEquals(List.of("dye", "survey", "cut"), names(result(gives(CUT, DYE))));
     }
 
     @Test

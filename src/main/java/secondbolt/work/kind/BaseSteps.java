@@ -50,7 +50,8 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
         for (Part part : there) {
             String words = words(part, sewn, there);
             WorkStep step =
-                    WorkStep.of(part.word(), Stage.SEWING, words).minding(Hazard.NEEDLE, Hazard.IRON);
+                    WorkStep.of(part.word(), Stage.SEWING, words)
+                            .minding(Hazard.NEEDLE, Hazard.IRON);
             steps.add(rules.on(part == Part.FIT_ON ? tried(step) : step, part));
         }
         steps.add(lastPress());
@@ -111,8 +112,7 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
     }
 
     private static WorkStep tried(WorkStep step) {
-        return step.checking(
-                "Nothing is trimmed yet that may have to be let out.");
+        return step.checking("Nothing is trimmed yet that may have to be let out.");
     }
 
     /** Common practice, no source. */

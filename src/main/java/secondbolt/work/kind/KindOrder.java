@@ -63,39 +63,111 @@ public record KindOrder(List<Part> parts, String source) {
                             WATSON
                                     + ", a shirt waist; Text-Book on Domestic Art: try on before"
                                     + " stitching",
-                            POCKETS, SLITS, COLLAR, CUFFS, FRONT_EDGES, BASTE, FIT_ON, CENTRE_BACK,
-                            SHOULDERS, NECKLINE, SLEEVES, SIDE_SEAMS, SLEEVE_SEAMS, WRISTS);
+                            POCKETS,
+                            SLITS,
+                            COLLAR,
+                            CUFFS,
+                            FRONT_EDGES,
+                            BASTE,
+                            FIT_ON,
+                            CENTRE_BACK,
+                            SHOULDERS,
+                            NECKLINE,
+                            SLEEVES,
+                            SIDE_SEAMS,
+                            SLEEVE_SEAMS,
+                            WRISTS);
             case SKIRT ->
                     order(
                             WATSON + ", a gored skirt",
-                            BASTE, FIT_ON, POCKETS, GORES, CENTRE_BACK, SIDE_SEAMS, FRONT_EDGES, LINING,
-                            GATHER, BAND, LINING_IN);
+                            BASTE,
+                            FIT_ON,
+                            POCKETS,
+                            GORES,
+                            CENTRE_BACK,
+                            SIDE_SEAMS,
+                            FRONT_EDGES,
+                            LINING,
+                            GATHER,
+                            BAND,
+                            LINING_IN);
             case DRESS -> isLined ? linedBodice() : dress();
             case TROUSERS ->
                     order(
                             "The New Dressmaker, 1921, boys' trousers; from the inside legs on from"
                                     + " memory",
-                            FRONT_EDGES, POCKETS, BASTE, FIT_ON, OUTSIDE_LEGS, SIDE_SEAMS,
-                            INSIDE_LEGS, SEAT, LINING, GATHER, BAND, LINING_IN);
+                            FRONT_EDGES,
+                            POCKETS,
+                            BASTE,
+                            FIT_ON,
+                            OUTSIDE_LEGS,
+                            SIDE_SEAMS,
+                            INSIDE_LEGS,
+                            SEAT,
+                            LINING,
+                            GATHER,
+                            BAND,
+                            LINING_IN);
             case WAISTCOAT ->
                     order(
                             MEMORY,
-                            POCKETS, BASTE, FIT_ON, CENTRE_BACK, SHOULDERS, FRONT_EDGES, NECKLINE,
-                            LINING, LINING_IN, TURN, SIDE_SEAMS);
+                            POCKETS,
+                            BASTE,
+                            FIT_ON,
+                            CENTRE_BACK,
+                            SHOULDERS,
+                            FRONT_EDGES,
+                            NECKLINE,
+                            LINING,
+                            LINING_IN,
+                            TURN,
+                            SIDE_SEAMS);
             case COAT ->
                     order(
                             MEMORY,
-                            POCKETS, COLLAR, CUFFS, BASTE, FIT_ON, CENTRE_BACK, SHOULDERS,
-                            SIDE_SEAMS, FRONT_EDGES, NECKLINE, SLEEVE_SEAMS, SLEEVES, WRISTS, LINING,
+                            POCKETS,
+                            COLLAR,
+                            CUFFS,
+                            BASTE,
+                            FIT_ON,
+                            CENTRE_BACK,
+                            SHOULDERS,
+                            SIDE_SEAMS,
+                            FRONT_EDGES,
+                            NECKLINE,
+                            SLEEVE_SEAMS,
+                            SLEEVES,
+                            WRISTS,
+                            LINING,
                             LINING_IN);
             case APRON -> hasBib ? apronWithBib() : apron();
             case SMOCK ->
                     order(
                             MEMORY,
-                            POCKETS, COLLAR, CUFFS, BASTE, FIT_ON, GATHER, FRONT_EDGES, CENTRE_BACK,
-                            SHOULDERS, NECKLINE, SLEEVES, SIDE_SEAMS, SLEEVE_SEAMS, WRISTS);
+                            POCKETS,
+                            COLLAR,
+                            CUFFS,
+                            BASTE,
+                            FIT_ON,
+                            GATHER,
+                            FRONT_EDGES,
+                            CENTRE_BACK,
+                            SHOULDERS,
+                            NECKLINE,
+                            SLEEVES,
+                            SIDE_SEAMS,
+                            SLEEVE_SEAMS,
+                            WRISTS);
             case BAG ->
-                    order(MEMORY, POCKETS, STRAPS, CENTRE_BACK, SIDE_SEAMS, LINING, LINING_IN, TURN);
+                    order(
+                            MEMORY,
+                            POCKETS,
+                            STRAPS,
+                            CENTRE_BACK,
+                            SIDE_SEAMS,
+                            LINING,
+                            LINING_IN,
+                            TURN);
             case OTHER -> PLAIN;
         };
     }
@@ -103,27 +175,68 @@ public record KindOrder(List<Part> parts, String source) {
     private static KindOrder linedBodice() {
         return order(
                 WATSON + ", a lined bodice: the lining is fitted first, the shoulder sewn last",
-                LINING, POCKETS, COLLAR, CUFFS, BASTE, FIT_ON, CENTRE_BACK, SIDE_SEAMS, LINING_IN,
-                FRONT_EDGES, SHOULDERS, NECKLINE, SLEEVE_SEAMS, SLEEVES, WRISTS, GATHER, BAND);
+                LINING,
+                POCKETS,
+                COLLAR,
+                CUFFS,
+                BASTE,
+                FIT_ON,
+                CENTRE_BACK,
+                SIDE_SEAMS,
+                LINING_IN,
+                FRONT_EDGES,
+                SHOULDERS,
+                NECKLINE,
+                SLEEVE_SEAMS,
+                SLEEVES,
+                WRISTS,
+                GATHER,
+                BAND);
     }
 
     private static KindOrder dress() {
         return order(
                 WATSON + ", the shirt waist and the skirt; their joining at the waist from memory",
-                POCKETS, SLITS, COLLAR, CUFFS, FRONT_EDGES, BASTE, FIT_ON, CENTRE_BACK, SHOULDERS,
-                NECKLINE, GORES, SIDE_SEAMS, SLEEVE_SEAMS, SLEEVES, WRISTS, GATHER, BAND);
+                POCKETS,
+                SLITS,
+                COLLAR,
+                CUFFS,
+                FRONT_EDGES,
+                BASTE,
+                FIT_ON,
+                CENTRE_BACK,
+                SHOULDERS,
+                NECKLINE,
+                GORES,
+                SIDE_SEAMS,
+                SLEEVE_SEAMS,
+                SLEEVES,
+                WRISTS,
+                GATHER,
+                BAND);
     }
 
     private static KindOrder apron() {
         return order(
                 "Text-Book on Domestic Art, a gathered apron; pockets and straps from memory",
-                POCKETS, WIDTHS, SIDE_SEAMS, GATHER, BAND, STRAPS);
+                POCKETS,
+                WIDTHS,
+                SIDE_SEAMS,
+                GATHER,
+                BAND,
+                STRAPS);
     }
 
     private static KindOrder apronWithBib() {
         return order(
                 "Scientific Sewing and Garment Cutting, an apron with a bib; pockets from memory",
-                POCKETS, WIDTHS, SIDE_SEAMS, GATHER, BAND, BIB, STRAPS);
+                POCKETS,
+                WIDTHS,
+                SIDE_SEAMS,
+                GATHER,
+                BAND,
+                BIB,
+                STRAPS);
     }
 
     private static KindOrder order(String source, Part... parts) {

@@ -3,8 +3,8 @@ package secondbolt.work.kind;
 /**
  * A part of the sewing, by the name of its step.
  *
- * <p>That each seam is pressed before another crosses it: K. H. Watson, Textiles and Clothing, 1907.
- * That small pieces are made up while the large ones are flat: common practice, no source.
+ * <p>That each seam is pressed before another crosses it: K. H. Watson, Textiles and Clothing,
+ * 1907. That small pieces are made up while the large ones are flat: common practice, no source.
  */
 enum Part {
     /** Tacked by hand, to be tried on. */

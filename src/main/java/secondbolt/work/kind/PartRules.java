@@ -35,8 +35,13 @@ import secondbolt.task.WorkStep;
 record PartRules(SleeveWay way) {
     private static final Set<Part> FITTED =
             EnumSet.of(
-                    Part.CENTRE_BACK, SHOULDERS, SIDE_SEAMS, GORES, Part.OUTSIDE_LEGS,
-                    Part.INSIDE_LEGS, SEAT);
+                    Part.CENTRE_BACK,
+                    SHOULDERS,
+                    SIDE_SEAMS,
+                    GORES,
+                    Part.OUTSIDE_LEGS,
+                    Part.INSIDE_LEGS,
+                    SEAT);
     private static final Set<Part> STIFFENED =
             EnumSet.of(COLLAR, CUFFS, Part.FRONT_EDGES, Part.POCKETS, NECKLINE, WRISTS, BAND);
 
@@ -45,7 +50,10 @@ record PartRules(SleeveWay way) {
         WorkStep ruled = general(step, part);
         return switch (part) {
             case FIT_ON ->
-                    after(ruled, "What is not basted falls off the body and cannot be pinned.", BASTE);
+                    after(
+                            ruled,
+                            "What is not basted falls off the body and cannot be pinned.",
+                            BASTE);
             case NECKLINE ->
                     after(
                             ruled,
@@ -75,7 +83,8 @@ record PartRules(SleeveWay way) {
     }
 
     private WorkStep sleeves(WorkStep step) {
-        WorkStep ruled = after(step, "The armhole is whole only once the shoulder is sewn.", SHOULDERS);
+        WorkStep ruled =
+                after(step, "The armhole is whole only once the shoulder is sewn.", SHOULDERS);
         return way == SleeveWay.ROUND
                 ? after(
                         ruled,
@@ -101,7 +110,8 @@ record PartRules(SleeveWay way) {
         if (part == BASTE || part == FIT_ON || FITTED.contains(part)) {
             ruled =
                     ruled.after(
-                            "stay-stitch", "Curved edges stretch while they are handled and tried on.");
+                            "stay-stitch",
+                            "Curved edges stretch while they are handled and tried on.");
             ruled = ruled.after("darts", "A dart is sewn before a seam crosses it.");
         }
         if (FITTED.contains(part)) {

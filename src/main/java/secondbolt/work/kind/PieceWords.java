@@ -7,8 +7,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * By which words in its name a small piece is known, in a few languages: common practice, no source.
- * A piece of another name is listed by its seams, or with those that no seam joins.
+ * By which words in its name a small piece is known, in a few languages: common practice, no
+ * source. A piece of another name is listed by its seams, or with those that no seam joins.
  *
  * @param part what it belongs to
  * @param whole words that stand alone
@@ -22,7 +22,9 @@ record PieceWords(Part part, Set<String> whole, Set<String> within) {
                             Set.of("welt", "poche", "tasca", "bolsillo"),
                             Set.of("pocket", "tasche", "ポケット")),
                     new PieceWords(
-                            Part.SLITS, Set.of("placket", "slit"), Set.of("schlitz", "sleeve slit")),
+                            Part.SLITS,
+                            Set.of("placket", "slit"),
+                            Set.of("schlitz", "sleeve slit")),
                     new PieceWords(
                             Part.CUFFS,
                             Set.of("poignet", "polsino", "puño"),

@@ -11,8 +11,8 @@ import secondbolt.pattern.Seam;
 import secondbolt.pattern.piece.Piece;
 
 /**
- * What each part of the work has to sew, so that nothing is missing: a seam that no part of the kind
- * sews stands with what is left.
+ * What each part of the work has to sew, so that nothing is missing: a seam that no part of the
+ * kind sews stands with what is left.
  *
  * @param seams in words, by part
  * @param pieces names of small pieces that no written seam joins, by part

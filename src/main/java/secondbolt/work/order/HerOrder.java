@@ -11,8 +11,9 @@ import secondbolt.task.WorkStep;
  *
  * @param steps what is sorted: with her order in it, or without it if it is refused
  * @param broken the rules it breaks, in the order of her steps
- * @param isRefused whether a step of hers itself asks for one that she puts behind it; an order that
- *     only leads to a rule elsewhere, as dyeing what is sewn leads to another survey, is followed
+ * @param isRefused whether a step of hers itself asks for one that she puts behind it; an order
+ *     that only leads to a rule elsewhere, as dyeing what is sewn leads to another survey, is
+ *     followed
  */
 public record HerOrder(List<WorkStep> steps, List<Link> broken, boolean isRefused) {
     private static final String HERS = "Your own order.";

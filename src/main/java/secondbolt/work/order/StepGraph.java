@@ -37,7 +37,9 @@ public final class StepGraph {
 
     /** What a step follows, of the steps there are. */
     public List<WorkStep.Follows> follows(String name) {
-        return byName.get(name).follows().stream().filter(f -> byName.containsKey(f.step())).toList();
+        return byName.get(name).follows().stream()
+                .filter(f -> byName.containsKey(f.step()))
+                .toList();
     }
 
     /** All that must be done before a step, however far behind; itself only in a circle. */
@@ -107,7 +109,10 @@ public final class StepGraph {
         return way;
     }
 
-    /** A circle of steps of which each follows the next and the last the first; none if there is none. */
+    /**
+     * A circle of steps of which each follows the next and the last the first; none if there is
+     * none.
+     */
     public List<Link> circle() {
         Map<String, Integer> open = new HashMap<>();
         Map<String, List<String>> followers = new HashMap<>();
@@ -115,7 +120,11 @@ public final class StepGraph {
         for (String name : byName.keySet()) {
             open.put(name, follows(name).size());
             follows(name)
-                    .forEach(f -> followers.computeIfAbsent(f.step(), s -> new ArrayList<>()).add(name));
+                    .forEach(
+                            f ->
+                                    followers
+                                            .computeIfAbsent(f.step(), s -> new ArrayList<>())
+                                            .add(name));
             if (follows(name).isEmpty()) {
                 free.add(name);
             }

@@ -13,8 +13,8 @@ import secondbolt.task.WorkStep;
  * The earliest day of each step, by what must pass between them. What the work itself takes is the
  * maker's, and is never guessed, so no step can come earlier and many will come later.
  *
- * <p>A working day is taken as {@value #LONGEST_DAY_H} hours: common practice, no source. What rests
- * longer than is left of the day is taken up again the next morning.
+ * <p>A working day is taken as {@value #LONGEST_DAY_H} hours: common practice, no source. What
+ * rests longer than is left of the day is taken up again the next morning.
  *
  * @param least by name, by the shortest of the times that are told; the first day is 1
  * @param most the same by the longest

@@ -133,8 +133,7 @@ public final class WorkSection {
             return Optional.empty();
         }
         return Optional.of(
-                new OwnStep(
-                        fields.require(DO), fields.get(NAME), after, before, fields.get(WAIT)));
+                new OwnStep(fields.require(DO), fields.get(NAME), after, before, fields.get(WAIT)));
     }
 
     private static Form<List<Placed<Ticked>>> done() {
@@ -142,9 +141,7 @@ public final class WorkSection {
                 Forms.map(
                         Forms.placed(
                                 NamedForm.atMost(
-                                        MOST_STEPS,
-                                        "step that is done",
-                                        Forms.orUnknown(day()))),
+                                        MOST_STEPS, "step that is done", Forms.orUnknown(day()))),
                         WorkSection::onDays);
         Form<List<Placed<Ticked>>> undated =
                 Forms.map(

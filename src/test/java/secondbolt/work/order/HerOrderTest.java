@@ -17,7 +17,9 @@ class HerOrderTest {
 
     private static final WorkStep DYE = WorkStep.of("dye", Stage.DYEING, "Dye it.").wet();
     private static final WorkStep WASH_OFF =
-            WorkStep.of("wash off", Stage.DYEING, "Wash it off.").after("dye", "It is its wash.").wet();
+            WorkStep.of("wash off", Stage.DYEING, "Wash it off.")
+                    .after("dye", "It is its wash.")
+                    .wet();
     private static final WorkStep SURVEY =
             WorkStep.of("survey", Stage.PREPARING, "Look.").after("wash off", SIZE);
     private static final WorkStep CUT =
@@ -35,13 +37,18 @@ class HerOrderTest {
         return OrderOfWork.of(order.steps()).stream().map(WorkStep::name).toList();
     }
 
-    /** Check value: fuse, sew, then hot dye breaks two rules: refused, with both reasons; derived. */
+    /**
+     * Check value: fuse, sew, then hot dye breaks two rules: refused, with both reasons; derived.
+     */
     @Test
     void refusesToDyeHotWhatIsFusedAndSewnWithEachReason() {
         HerOrder order =
                 HerOrder.of(
-                        List.of(DYE, FUSE, WorkStep.of("assemble", Stage.SEWING, "Sew.").after("dye", PALE)
-                                , WASH_OFF),
+                        List.of(
+                                DYE,
+                                FUSE,
+                                WorkStep.of("assemble", Stage.SEWING, "Sew.").after("dye", PALE),
+                                WASH_OFF),
                         List.of("fuse", "assemble", "dye"));
         assertTrue(order.isRefused());
         assertEquals(List.of(HEAT, PALE), reasons(order));
@@ -72,7 +79,8 @@ class HerOrderTest {
     @Test
     void saysNothingOfAnOrderThatBreaksNoRule() {
         HerOrder order =
-                HerOrder.of(List.of(DYE, WASH_OFF, SURVEY, CUT, FUSE), List.of("dye", "cut", "fuse"));
+                HerOrder.of(
+                        List.of(DYE, WASH_OFF, SURVEY, CUT, FUSE), List.of("dye", "cut", "fuse"));
         assertEquals(List.of(), order.broken());
         assertFalse(order.isRefused());
         assertEquals(List.of("dye", "wash off", "survey", "cut", "fuse"), names(order));
