@@ -82,7 +82,7 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
         String does =
                 part == Part.SLEEVES && isChosen(there)
                         ? SleeveWay.of(kind, order).words()
-                        : part.does() + (part == Part.FRONT_EDGES && isTrousers ? FLY : "");
+                        : part.does() + (part == Part.OPENING_EDGES && isTrousers ? FLY : "");
         String what = sewn.map(s -> s.words(part)).orElse("");
         return what.isEmpty() ? does : does + " " + what;
     }

@@ -24,8 +24,8 @@ enum Part {
     COLLAR("collar", "Make up the collar, trim and turn it, and press its edge."),
     /** A unit. */
     CUFFS("cuffs", "Make up the cuffs and press them."),
-    /** Bands and facings of the front. */
-    FRONT_EDGES("front edges", "Finish the front edges with their bands or facings."),
+    /** Bands and facings of an opening. */
+    OPENING_EDGES("opening edges", "Finish the edges of the opening with their bands or facings."),
     /** Widths of an apron or a curtain. */
     WIDTHS("widths", "Join the widths; a French seam leaves no raw edge."),
     /** Gores of a skirt. */
