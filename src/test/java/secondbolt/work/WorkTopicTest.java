@@ -60,6 +60,8 @@ class WorkTopicTest {
             WorkStep.of("dye", Stage.DYEING, "Dye it.")
                     .wet()
                     .waiting(Wait.hours("it rests in the bath", 12, "The packet's leaflet."));
+    private static final WorkStep WASH_OFF =
+            WorkStep.of("wash off", Stage.DYEING, "Wash it off.").after("dye", "It is its wash.");
     private static final WorkStep CUT = WorkStep.of("cut", Stage.CUTTING, "Cut it.");
     private static final WorkStep FUSE =
             WorkStep.of("fuse", Stage.SEWING, "Fuse.")
@@ -92,6 +94,11 @@ class WorkTopicTest {
 
     private static List<String> names(WorkResult result) {
         return result.steps().stream().map(WorkStep::name).toList();
+    }
+
+    /** These, in the order of the result; other topics give steps as well. */
+    private static List<String> kept(WorkResult result, String... names) {
+        return names(result).stream().filter(List.of(names)::contains).toList();
     }
 
     private static List<String> mistakes(Gives gives, String... lines) {
@@ -136,7 +143,8 @@ class WorkTopicTest {
     @Test
     void listsAllSeamsUnderOneStepWhereNoKindIsTold() {
         WorkResult result = result(Gives.NOTHING, SKIRT);
-        assertEquals(List.of("assemble", "last press"), names(result));
+        assertEquals(List.of("assemble", "last press"), kept(result, "assemble", "last press"));
+        assertFalse(names(result).contains("band"));
         String text = step(result, "assemble").text();
         assertTrue(text.contains("Bahn, right to Bahn, left; Bahn, waist to Bund, bottom"), text);
         assertTrue(text.contains("No written seam joins Schlaufe."), text);
@@ -148,7 +156,7 @@ class WorkTopicTest {
         WorkResult result = result(Gives.NOTHING, with(SKIRT, "garment: skirt"));
         assertEquals(
                 List.of("baste", "fit on", "gores", "band", "assemble", "last press"),
-                names(result));
+                kept(result, "baste", "fit on", "gores", "band", "assemble", "last press"));
         assertTrue(result.source().contains("gored skirt"));
     }
 
@@ -235,7 +243,10 @@ class WorkTopicTest {
     @Test
     void letsHerSpeakOfAStepOfTheTradeThatIsNotThere() {
         List<Finding> found =
-                found(workings(Gives.NOTHING, "garment: apron", "work: {done: [freeze]}"));
+                found(workings(Gives.NOTHING, "garment: apron", "work: {order: [freeze, band]}"));
+        assertEquals(
+                List.of(),
+                found(workings(Gives.NOTHING, "garment: apron", "work: {done: [freeze]}")));
         assertEquals(List.of("work-step-not-here"), found.stream().map(Finding::code).toList());
     }
 
@@ -297,12 +308,12 @@ class WorkTopicTest {
     void refusesAnOrderThatSpoilsTheCloth() {
         Workings workings =
                 workings(
-                        gives(CUT, FUSE, DYE),
+                        gives(CUT, FUSE, DYE, WASH_OFF),
                         with(SKIRT, "garment: skirt", "work: {order: [fuse, assemble, dye]}"));
         Finding found = found(workings).get(0);
         assertEquals(Finding.Level.STOP, found.level());
         assertTrue(found.text().contains("The bath undoes the fusing."), found.text());
-        assertTrue(found.text().contains("stays pale in every seam"), found.text());
+        assertTrue(found.text().contains("pale"), found.text());
         WorkResult result = workings.came(WorkTopic.NAME).orElseThrow();
         assertTrue(names(result).indexOf("dye") < names(result).indexOf("fuse"));
     }

@@ -2,6 +2,7 @@ package secondbolt.draw.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.LineBreaks;
 import secondbolt.draw.Pen;
@@ -22,16 +23,18 @@ final class TableSlices {
     private static final int SHORT = 9;
 
     private final List<List<String>> rows;
+    private final boolean hasHead;
     private final double[] widthsMm;
 
-    private TableSlices(List<List<String>> rows, double roomMm) {
+    private TableSlices(List<List<String>> rows, boolean hasHead, double roomMm) {
         this.rows = rows;
+        this.hasHead = hasHead;
         this.widthsMm = widths(rows, roomMm);
     }
 
     /** The table; a long and narrow one goes on beside itself, as often as there is room. */
     static List<Slice> of(List<List<String>> rows, double roomMm) {
-        TableSlices table = new TableSlices(rows, roomMm);
+        TableSlices table = new TableSlices(rows, true, roomMm);
         int beside = table.beside(roomMm);
         int high = (int) Math.ceil((rows.size() - 1.0) / beside);
         List<Slice> slices = new ArrayList<>();
@@ -40,6 +43,12 @@ final class TableSlices {
             slices.add(table.across(row, high, beside));
         }
         return slices;
+    }
+
+    /** Rows without a head, the first cell of each naming the others. */
+    static List<Slice> withoutHead(List<List<String>> rows, double roomMm) {
+        TableSlices table = new TableSlices(rows, false, roomMm);
+        return IntStream.range(0, rows.size()).mapToObj(table::slice).toList();
     }
 
     private int beside(double roomMm) {
@@ -90,7 +99,7 @@ final class TableSlices {
     }
 
     private Slice slice(int row) {
-        boolean isHead = row == 0;
+        boolean isHead = hasHead && row == 0;
         Lettering lettering = isHead ? Lettering.bold(SIZE_MM) : Lettering.plain(SIZE_MM);
         List<List<String>> cells = new ArrayList<>();
         for (int column = 0; column < rows.get(row).size(); column++) {
