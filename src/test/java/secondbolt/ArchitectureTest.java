@@ -368,7 +368,6 @@ class ArchitectureTest {
         rooms.put("bleach", Set.of("file", "topic"));
         rooms.put("dye", Set.of("file", "topic"));
         rooms.put("prepare", Set.of("file", "topic"));
-        rooms.put("sewing", Set.of("file", "topic"));
         rooms.put("supply", Set.of("file", "topic"));
         rooms.put("textile.fibre", Set.of("file", "measure"));
         rooms.put(
@@ -677,6 +676,83 @@ class ArchitectureTest {
         rooms.put("work", Set.of("file", "topic"));
         rooms.put("work.order", Set.of("task"));
         rooms.put("trim", Set.of("file", "topic"));
+        rooms.put(
+                "sewing.plan",
+                Set.of(
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "worksheet"));
+        rooms.put(
+                "sewing.seam",
+                with(
+                        Set.of(),
+                        "cutting.line",
+                        "file.value",
+                        "fit.result",
+                        "fit.seam",
+                        "garment",
+                        "hem.plan",
+                        "hem.turned",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "sewing.plan",
+                        "shape",
+                        "worksheet"));
+        rooms.put(
+                "sewing.advice",
+                Set.of(
+                        "cloth.yields",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "sewing.plan",
+                        "sewing.seam",
+                        "textile",
+                        "textile.fibre",
+                        "worksheet"));
+        rooms.put(
+                "sewing.thread",
+                Set.of(
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row",
+                        "garment",
+                        "measure",
+                        "sewing.plan",
+                        "sewing.seam",
+                        "worksheet"));
+        rooms.put(
+                "sewing",
+                with(
+                        Set.of(),
+                        "block",
+                        "closure",
+                        "cloth",
+                        "cutting",
+                        "cutting.line",
+                        "figure",
+                        "file",
+                        "file.value",
+                        "fit",
+                        "fit.result",
+                        "garment",
+                        "hem",
+                        "measure",
+                        "pattern",
+                        "sewing.advice",
+                        "sewing.plan",
+                        "sewing.seam",
+                        "sewing.thread",
+                        "task",
+                        "topic",
+                        "worksheet"));
         rooms.put(
                 "project",
                 with(
