@@ -82,7 +82,10 @@ public final class DyeOrder {
                             .minding(Hazard.ELECTRIC));
         }
         return switch (kind()) {
-            case REACTIVE -> BathActs.reactive(recipe, print);
+            case REACTIVE ->
+                    tender().isProtein()
+                            ? BathActs.byLeaflet(recipe, print, isHot())
+                            : BathActs.reactive(recipe, print);
             case DIRECT -> BathActs.direct(recipe, print, isHot());
             case ACID -> BathActs.acid(recipe, print, batch.plan().dye().depth(), isHot());
             case BLEND, DISPERSE, BASIC, VAT -> BathActs.byLeaflet(recipe, print, isHot());
