@@ -247,11 +247,13 @@ final class AdvisedFile {
     /** Of several colours the one whose name or cloth is told; else the first. */
     private Map<String, Object> told(List<?> several) {
         String words = advice.said() + advice.about().map(Subject::words).orElse("");
-        return several.stream()
-                .map(PlainYaml::mapping)
-                .filter(item -> words.contains(String.valueOf(item.get("colour"))))
-                .findFirst()
-                .or(() -> ofItsCloth(several))
+        return ofItsCloth(several)
+                .or(
+                        () ->
+                                several.stream()
+                                        .map(PlainYaml::mapping)
+                                        .filter(i -> words.contains(String.valueOf(i.get("colour"))))
+                                        .findFirst())
                 .orElseGet(() -> mapping(several.get(0)));
     }
 

@@ -84,15 +84,15 @@ public final class DyeOrder {
         return switch (kind()) {
             case REACTIVE ->
                     tender().isProtein()
-                            ? BathActs.byLeaflet(recipe, print, isHot())
+                            ? BathActs.byLeaflet(recipe, print, heatHazards())
                             : BathActs.reactive(recipe, print);
-            case DIRECT -> BathActs.direct(recipe, print, isHot());
-            case ACID -> BathActs.acid(recipe, print, batch.plan().dye().depth(), isHot());
-            case BLEND, DISPERSE, BASIC, VAT -> BathActs.byLeaflet(recipe, print, isHot());
+            case DIRECT -> BathActs.direct(recipe, print, heatHazards());
+            case ACID -> BathActs.acid(recipe, print, batch.plan().dye().depth(), heatHazards());
+            case BLEND, DISPERSE, BASIC, VAT -> BathActs.byLeaflet(recipe, print, heatHazards());
         };
     }
 
-    private Hazard[] isHot() {
+    private Hazard[] heatHazards() {
         return isInMachine()
                 ? new Hazard[] {Hazard.HOT_BATH, Hazard.ELECTRIC}
                 : new Hazard[] {Hazard.HOT_BATH, Hazard.COOKER};

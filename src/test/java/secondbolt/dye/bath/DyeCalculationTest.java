@@ -120,7 +120,7 @@ class DyeCalculationTest {
         assertEquals(
                 List.of("156 ml", "39 ml", "60 g to 180 g"), all(batch, Substance.VINEGAR));
         String heats = new DyePrint(Tape.CENTIMETRE).heats(batch.recipe().orElseThrow());
-        assertTrue(heats.contains("at most, never boiled, for the silk 86 °C (186 °F)"), heats);
+        assertTrue(heats.contains("at most, never boiled, for the silk: 86 °C (186 °F)"), heats);
     }
 
     /** Source: dyer's notes on acid dye, 2019: wool 200 °F, never boiled. */
