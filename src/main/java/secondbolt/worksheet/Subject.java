@@ -152,4 +152,16 @@ public sealed interface Subject {
             return equals(shown);
         }
     }
+
+    /**
+     * A thing that is bought or in the house.
+     *
+     * @param words what it is called
+     */
+    record Supply(String words) implements Subject {
+        @Override
+        public boolean touches(Subject shown) {
+            return equals(shown);
+        }
+    }
 }
