@@ -264,7 +264,10 @@ final class AdvisedFile {
                         () ->
                                 several.stream()
                                         .map(PlainYaml::mapping)
-                                        .filter(i -> words.contains(String.valueOf(i.get("colour"))))
+                                        .filter(
+                                                i ->
+                                                        words.contains(
+                                                                String.valueOf(i.get("colour"))))
                                         .findFirst())
                 .orElseGet(() -> mapping(several.get(0)));
     }

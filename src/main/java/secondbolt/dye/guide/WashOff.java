@@ -22,8 +22,7 @@ public final class WashOff {
 
     static List<Act> of(DyeClass kind, Tender tender) {
         return switch (kind) {
-            case REACTIVE ->
-                    tender.isProtein() ? List.of(cool(), dry(tender)) : reactive(tender);
+            case REACTIVE -> tender.isProtein() ? List.of(cool(), dry(tender)) : reactive(tender);
             case DIRECT -> direct(tender);
             case ACID, BLEND, DISPERSE, VAT, BASIC -> List.of(cool(), dry(tender));
         };

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import secondbolt.block.Both;
-import secondbolt.dye.Dyed;
 import secondbolt.dye.DyeTopic;
+import secondbolt.dye.Dyed;
 import secondbolt.dye.guide.DyePrint;
 import secondbolt.dye.recipe.RecipeLine;
 import secondbolt.dye.recipe.Substance;
@@ -44,8 +44,7 @@ class DyeCalculationTest {
                         "cloth: {cover: {size: unknown, mass: 822 g, fibre: {cotton: 35 %,"
                                 + " polyester: 65 %}}}",
                         "{cloth: [cover], class: reactive, depth: pale, shade: 3 %}");
-        assertEquals("288 g", Tape.CENTIMETRE.printFine(batch.bathing().takes().orElseThrow())
-);
+        assertEquals("288 g", Tape.CENTIMETRE.printFine(batch.bathing().takes().orElseThrow()));
         assertEquals(List.of("8.63 g"), all(batch, Substance.DYE));
     }
 
@@ -91,7 +90,8 @@ class DyeCalculationTest {
                         "{cloth: [sheet], class: direct, depth: medium, shade: 2 %}");
         assertEquals(List.of("16.4 g"), all(batch, Substance.DYE));
         assertEquals(List.of("82.2 g", "206 g"), all(batch, Substance.SALT));
-        assertEquals(List.of("none", "4.11 g to 8.22 g", "8.22 g to 24.7 g"),
+        assertEquals(
+                List.of("none", "4.11 g to 8.22 g", "8.22 g to 24.7 g"),
                 all(batch, Substance.SODA));
         assertEquals(List.of("493 ml"), all(batch, Substance.FIXATIVE));
         DyeBatch dark =
@@ -117,8 +117,7 @@ class DyeCalculationTest {
                         "cloth: {scarf: {size: unknown, mass: 300 g, fibre: silk}}",
                         "{cloth: [scarf], class: acid, depth: medium, shade: 1 %}");
         assertEquals(List.of("3 g"), all(batch, Substance.DYE));
-        assertEquals(
-                List.of("156 ml", "39 ml", "60 g to 180 g"), all(batch, Substance.VINEGAR));
+        assertEquals(List.of("156 ml", "39 ml", "60 g to 180 g"), all(batch, Substance.VINEGAR));
         String heats = new DyePrint(Tape.CENTIMETRE).heats(batch.recipe().orElseThrow());
         assertTrue(heats.contains("at most, never boiled, for the silk: 86 °C (186 °F)"), heats);
     }
@@ -184,8 +183,7 @@ class DyeCalculationTest {
         assertEquals(Set.of(DyeBatch.Refusal.VESSEL), batch.refusals());
         assertEquals(Optional.empty(), batch.recipe());
         assertEquals(
-                "16.44 l",
-                Tape.CENTIMETRE.print(batch.bathing().tooLarge().orElseThrow().needs()));
+                "16.44 l", Tape.CENTIMETRE.print(batch.bathing().tooLarge().orElseThrow().needs()));
     }
 
     /** A dyer's reference site: a top loader takes 8 lb dry at most; 45 l to 3 kg (derived). */
@@ -244,7 +242,6 @@ class DyeCalculationTest {
                         "{cloth: [sheet], class: reactive, depth: pale, when: after cutting}");
         List<String> parts = batch.bathing().parts().stream().map(Part::name).toList();
         assertEquals(List.of("front, back", "bag", "scarf"), parts);
-        assertEquals(
-                "100 g", Tape.CENTIMETRE.print(batch.bathing().parts().get(0).dry()));
+        assertEquals("100 g", Tape.CENTIMETRE.print(batch.bathing().parts().get(0).dry()));
     }
 }

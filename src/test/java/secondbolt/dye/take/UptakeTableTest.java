@@ -25,22 +25,45 @@ class UptakeTableTest {
     }
 
     /**
-     * Sources: fibre lists of dye sellers (reactive); F. Beech, 1901 (direct and acid on cotton), and
-     * 1902 (wool); Basic Principles of Textile Coloration (acetate); a glossary of dyeing terms,
-     * 2004 (polyester); a hand-dye packet's leaflet (acrylic, polyamide); Watson, 1907 (silk).
+     * Sources: fibre lists of dye sellers (reactive); F. Beech, 1901 (direct and acid on cotton),
+     * and 1902 (wool); Basic Principles of Textile Coloration (acetate); a glossary of dyeing
+     * terms, 2004 (polyester); a hand-dye packet's leaflet (acrylic, polyamide); Watson, 1907
+     * (silk).
      */
     @ParameterizedTest
     @CsvSource({
-        "REACTIVE, COTTON, TAKES", "REACTIVE, LYOCELL, TAKES", "REACTIVE, SILK, PARTLY",
-        "REACTIVE, WOOL, HARMS", "REACTIVE, POLYAMIDE, PARTLY", "REACTIVE, POLYESTER, NOT",
-        "REACTIVE, ACETATE, HARMS", "DIRECT, LINEN, TAKES", "DIRECT, VISCOSE, TAKES",
-        "DIRECT, SILK, TAKES", "DIRECT, POLYESTER, NOT", "DIRECT, ACETATE, NOT",
-        "ACID, COTTON, NOT", "ACID, WOOL, TAKES", "ACID, SILK, TAKES", "ACID, POLYAMIDE, TAKES",
-        "ACID, POLYESTER, NOT", "ACID, ACRYLIC, NOT", "DISPERSE, POLYESTER, TAKES",
-        "DISPERSE, ACETATE, TAKES", "DISPERSE, COTTON, NOT", "DISPERSE, WOOL, NOT",
-        "VAT, COTTON, TAKES", "VAT, WOOL, HARMS", "VAT, SILK, HARMS", "BASIC, ACRYLIC, TAKES",
-        "BASIC, COTTON, NOT", "BASIC, WOOL, TAKES", "BLEND, COTTON, PARTLY", "BLEND, WOOL, TAKES",
-        "BLEND, POLYESTER, NOT", "BLEND, ACRYLIC, NOT"
+        "REACTIVE, COTTON, TAKES",
+        "REACTIVE, LYOCELL, TAKES",
+        "REACTIVE, SILK, PARTLY",
+        "REACTIVE, WOOL, HARMS",
+        "REACTIVE, POLYAMIDE, PARTLY",
+        "REACTIVE, POLYESTER, NOT",
+        "REACTIVE, ACETATE, HARMS",
+        "DIRECT, LINEN, TAKES",
+        "DIRECT, VISCOSE, TAKES",
+        "DIRECT, SILK, TAKES",
+        "DIRECT, POLYESTER, NOT",
+        "DIRECT, ACETATE, NOT",
+        "ACID, COTTON, NOT",
+        "ACID, WOOL, TAKES",
+        "ACID, SILK, TAKES",
+        "ACID, POLYAMIDE, TAKES",
+        "ACID, POLYESTER, NOT",
+        "ACID, ACRYLIC, NOT",
+        "DISPERSE, POLYESTER, TAKES",
+        "DISPERSE, ACETATE, TAKES",
+        "DISPERSE, COTTON, NOT",
+        "DISPERSE, WOOL, NOT",
+        "VAT, COTTON, TAKES",
+        "VAT, WOOL, HARMS",
+        "VAT, SILK, HARMS",
+        "BASIC, ACRYLIC, TAKES",
+        "BASIC, COTTON, NOT",
+        "BASIC, WOOL, TAKES",
+        "BLEND, COTTON, PARTLY",
+        "BLEND, WOOL, TAKES",
+        "BLEND, POLYESTER, NOT",
+        "BLEND, ACRYLIC, NOT"
     })
     void saysWhatTakes(DyeClass kind, FibreKind fibre, Uptake.Grade grade) {
         assertEquals(grade, UptakeTable.of(kind, fibre.family()).grade());
@@ -58,8 +81,14 @@ class UptakeTableTest {
     /** Common practice, no source: 65 %, 35 to 50 %, and less. */
     @ParameterizedTest
     @CsvSource({
-        "100, FULL", "95, FULL", "80, MEDIUM", "65, MEDIUM", "60, BETWEEN", "50, HEATHERED",
-        "35, HEATHERED", "34, TINT"
+        "100, FULL",
+        "95, FULL",
+        "80, MEDIUM",
+        "65, MEDIUM",
+        "60, BETWEEN",
+        "50, HEATHERED",
+        "35, HEATHERED",
+        "34, TINT"
     })
     void tellsTheSeenColourOfABlendRoughly(int percent, SeenColour seen) {
         Fibre fibre =
@@ -71,8 +100,7 @@ class UptakeTableTest {
 
     @Test
     void advisesWhatTakesInstead() {
-        assertEquals(
-                Optional.of(DyeClass.ACID), ClothUptake.better(Fibre.pure(FibreKind.WOOL)));
+        assertEquals(Optional.of(DyeClass.ACID), ClothUptake.better(Fibre.pure(FibreKind.WOOL)));
         assertEquals(
                 Optional.of(DyeClass.REACTIVE), ClothUptake.better(Fibre.pure(FibreKind.LINEN)));
         assertEquals(
