@@ -9,6 +9,7 @@ import secondbolt.block.Block;
 import secondbolt.measure.Tape;
 import secondbolt.task.Hazard;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Subject;
@@ -37,7 +38,7 @@ final class BleachSheet {
         List<Block> blocks = new ArrayList<>();
         blocks.add(
                 new Block.Prose(
-                        of.agent().orElseThrow().word()
+                        Sentence.capital(of.agent().orElseThrow().word())
                                 + " on "
                                 + of.fibre().map(f -> f.words()).orElse("")
                                 + of.mass().map(m -> ", " + tape.print(m) + " dry").orElse("")
@@ -51,8 +52,9 @@ final class BleachSheet {
             blocks.add(new Block.Warnings(warnings));
         }
         blocks.add(new Block.Ticks(items(of, all, tape)));
+        blocks.add(new Block.Heading("Where it can hurt"));
         blocks.add(
-                new Block.Warnings(
+                new Block.Points(
                         BleachHazards.of(of, !BleachHazards.isAnyChlorine(all)).stream()
                                 .map(Hazard::words)
                                 .toList()));

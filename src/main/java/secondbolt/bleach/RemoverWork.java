@@ -7,6 +7,7 @@ import secondbolt.bleach.recipe.RemoverBath;
 import secondbolt.bleach.recipe.Treatment;
 import secondbolt.block.Block.Ticks.Item;
 import secondbolt.measure.Tape;
+import secondbolt.textile.fibre.FibreKind;
 
 /**
  * How the colour of a cloth is taken out, one thing after the other.
@@ -40,8 +41,10 @@ record RemoverWork(Treatment treatment, boolean takesAcid, Tape tape) {
         items.add(
                 BleachWork.open(
                         "Rinse",
-                        "Let it cool in the bath if it is wool, then rinse in fresh water until the"
-                                + " water stays clear."));
+                        (isWoolly()
+                                        ? "Let it cool in the bath, for a shock felts wool; then rinse"
+                                        : "Rinse")
+                                + " in fresh water until the water stays clear."));
         bath.filter(b -> takesAcid).map(this::acid).ifPresent(items::add);
         items.add(
                 BleachWork.open(
@@ -49,6 +52,13 @@ record RemoverWork(Treatment treatment, boolean takesAcid, Tape tape) {
                         "As its most tender fibre bears, and rinse; then dry it and look, or dye it"
                                 + " wet."));
         return items;
+    }
+
+    private boolean isWoolly() {
+        return treatment
+                .fibre()
+                .filter(f -> f.hasAny(kind -> kind.family() == FibreKind.Family.HAIR))
+                .isPresent();
     }
 
     private String amounts(RemoverBath bath) {

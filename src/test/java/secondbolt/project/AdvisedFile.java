@@ -27,7 +27,7 @@ final class AdvisedFile {
 
     /** What holds names of the maker's own, and what holds a list. */
     private static final Set<String> NAMED =
-            Set.of("cloth", "pieces", "closures", "hems", "designs", "cords");
+            Set.of("cloth", "pieces", "closures", "hems", "designs", "cords", "bleach");
 
     private static final Set<String> LISTS =
             Set.of("alterations", "seams", "openings", "cut so far", "flaws", "features", "meet");
