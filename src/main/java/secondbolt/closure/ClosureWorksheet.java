@@ -3,6 +3,7 @@ package secondbolt.closure;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import secondbolt.closure.giving.ClosureGiving;
 import secondbolt.closure.placket.Closure;
 import secondbolt.closure.row.ClosureResult;
 import secondbolt.measure.Tape;
@@ -43,7 +44,8 @@ record ClosureWorksheet(
                                         .flatMap(r -> new ClosurePage(r).blocks().stream())
                                         .toList())
                 .printing(() -> new ClosureSheets(results, findings.get()).sheets())
-                .telling(() -> ClosureFigures.of(closures.keySet(), results));
+                .telling(() -> ClosureFigures.of(closures.keySet(), results))
+                .giving(ClosureGiving.of(closures, results, tape));
     }
 
     /** What is assumed of a hole is assumed before the length of its placket is known. */

@@ -6,21 +6,15 @@ import java.util.stream.Stream;
 import secondbolt.file.value.Answer;
 import secondbolt.garment.Role;
 import secondbolt.hem.plan.Hem;
-import secondbolt.measure.ClothWeight;
+import secondbolt.hem.turned.HeavyCloth;
 import secondbolt.measure.Length;
 import secondbolt.textile.Cloth;
-import secondbolt.textile.Textile;
-import secondbolt.textile.extent.Extent;
 import secondbolt.textile.fibre.FibreKind;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 
 /** Whether a hem suits the cloth it is turned of. */
 final class HemClothFindings {
-
-    /** Source: a shop's article on cloth weights: heavy is over 350 g/m². */
-    private static final double HEAVY_G_PER_M2 = 350;
-
     /**
      * Source: T. Johnson, It's Fun to Sew a Cotton School Dress, 4-H bulletin L-87: heavy wool or
      * cotton 2 in or less.
@@ -55,7 +49,7 @@ final class HemClothFindings {
     private Optional<Finding> ridge(String name, Cloth cloth) {
         boolean twice = hem.turned() == Hem.Turned.TWICE || hem.turned() == Hem.Turned.NARROW;
         boolean woolly = isWoolly(cloth);
-        if (!twice || (!woolly && !isHeavy(cloth))) {
+        if (!twice || (!woolly && !HeavyCloth.is(cloth))) {
             return Optional.empty();
         }
         return Optional.of(
@@ -74,7 +68,7 @@ final class HemClothFindings {
 
     private Optional<Finding> deep(String name, Cloth cloth) {
         boolean deep = hem.depth().filter(DEEPEST_HEAVY::isShorterThan).isPresent();
-        if (!deep || !isHeavy(cloth)) {
+        if (!deep || !HeavyCloth.is(cloth)) {
             return Optional.empty();
         }
         return Optional.of(
@@ -98,20 +92,5 @@ final class HemClothFindings {
                 .flatMap(Answer::toOptional)
                 .filter(f -> f.hasAny(kind -> kind.family() == FibreKind.Family.HAIR))
                 .isPresent();
-    }
-
-    private static boolean isHeavy(Cloth cloth) {
-        Textile textile = cloth.textile();
-        Optional<ClothWeight> told = textile.weight().flatMap(Answer::toOptional);
-        return told.or(() -> weighed(cloth))
-                .filter(w -> w.gramsPerSquareMetre() > HEAVY_G_PER_M2)
-                .isPresent();
-    }
-
-    private static Optional<ClothWeight> weighed(Cloth cloth) {
-        return cloth.textile()
-                .mass()
-                .flatMap(Answer::toOptional)
-                .flatMap(mass -> cloth.extent().toOptional().map(Extent::area).map(mass::over));
     }
 }

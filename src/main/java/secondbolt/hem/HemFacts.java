@@ -43,7 +43,7 @@ record HemFacts(HemResult result, Tape tape) {
         facts.add(
                 Fact.of(
                         "Hangs before it is levelled",
-                        result.hang().first() ? result.hang().hours() + " h" : "no"));
+                        result.hang().first() ? result.hang().words() : "no"));
         hem.jump().ifPresent(jump -> facts.addAll(jump(jump)));
         return facts;
     }

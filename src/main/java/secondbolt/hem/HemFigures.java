@@ -29,7 +29,8 @@ final class HemFigures {
                                 result.foldAllRound(),
                                 result.name() + ": its fold, all round")
                         .length("surplus_all_round", result.surplusAllRound())
-                        .count("hang_hours", result.hang().hours());
+                        .count("hang_hours", result.hang().hours())
+                        .count("hang_hours_most", result.hang().mostHours());
         result.hem().jump().ifPresent(jump -> figures.length("jump", jump));
         result.level()
                 .ifPresent(

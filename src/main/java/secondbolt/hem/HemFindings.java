@@ -136,8 +136,8 @@ final class HemFindings {
                         "hem-hangs-first",
                         Level.NOTE,
                         "Let it hang "
-                                + result.hang().hours()
-                                + " h before the hem is marked: cloth on the bias drops.",
+                                + result.hang().words()
+                                + ", before the hem is marked: cloth on the bias drops.",
                         result.level().isPresent()
                                 ? "Then level it with the printed strip."
                                 : "Then mark it level from the floor; `from floor` prints a strip"

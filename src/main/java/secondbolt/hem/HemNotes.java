@@ -56,9 +56,11 @@ final class HemNotes {
                 ? Optional.of(
                         new Assumed(
                                 result.name() + ": how long it hangs before it is levelled",
-                                result.hang().hours() + " h",
-                                "a machine maker's how-to, for bias and circular skirts; write"
-                                        + " `hang`"))
+                                result.hang().words(),
+                                "24 h at least in a machine maker's how-to, for bias and circular"
+                                        + " skirts; two or three days in The New Dressmaker, 1921,"
+                                        + " for a circular one; which for which cloth is common"
+                                        + " practice; write `hang`"))
                 : Optional.empty();
     }
 

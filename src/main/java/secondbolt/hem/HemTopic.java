@@ -56,8 +56,10 @@ public final class HemTopic implements Topic<List<HemResult>> {
             return Outcome.wrong(troubles);
         }
         FitResult fit = bench.came(FitTopic.NAME).orElseThrow();
-        List<HemResult> results = HemCalculation.all(fit, hems, bench.tape());
         Map<String, Cloth> cloths = bench.written(ClothSection.KEY).orElse(Map.of());
-        return Outcome.of(results, new HemWorksheet(results, cloths, bench.tape()).worksheet());
+        List<HemResult> results = HemCalculation.all(fit, hems, cloths.values(), bench.tape());
+        return Outcome.of(
+                results,
+                new HemWorksheet(results, fit.pattern().seams(), cloths, bench.tape()).worksheet());
     }
 }

@@ -169,7 +169,7 @@ class HemCalculationTest {
         assertEquals(4897.1, result.foldAllRound().millimetres(), 0.1);
         HemLevel level = result.level().orElseThrow();
         assertEquals(66, level.marks());
-        assertEquals(Hem.Hang.A_DAY, result.hang());
+        assertEquals(Hem.Hang.BY_CLOTH, result.hang());
         assertEquals(Length.ofMillimetres(388), level.trim().orElseThrow());
     }
 
@@ -181,9 +181,9 @@ class HemCalculationTest {
         };
         assertEquals(Hem.Hang.NOT, Written.of("cm", straight).results().get(0).hang());
         straight[0] = straight[0].replace("cut: 2,", "cut: 2, grain: bias,");
-        assertEquals(Hem.Hang.A_DAY, Written.of("cm", straight).results().get(0).hang());
+        assertEquals(Hem.Hang.BY_CLOTH, Written.of("cm", straight).results().get(0).hang());
         straight[1] = straight[1].replace("blind}", "blind, hang: {for: 48 h}}");
-        assertEquals(new Hem.Hang(true, 48), Written.of("cm", straight).results().get(0).hang());
+        assertEquals(Hem.Hang.told(48), Written.of("cm", straight).results().get(0).hang());
         straight[1] = straight[1].replace("{for: 48 h}", "no");
         assertEquals(Hem.Hang.NOT, Written.of("cm", straight).results().get(0).hang());
     }

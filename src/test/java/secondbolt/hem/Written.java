@@ -61,11 +61,11 @@ public record Written(FitResult fit, Map<String, Hem> hems, Map<String, Cloth> c
     }
 
     List<HemResult> results() {
-        return HemCalculation.all(fit, hems, tape);
+        return HemCalculation.all(fit, hems, cloths.values(), tape);
     }
 
     Worksheet sheet() {
-        return new HemWorksheet(results(), cloths, tape).worksheet();
+        return new HemWorksheet(results(), fit.pattern().seams(), cloths, tape).worksheet();
     }
 
     private static Optional<Written> read(String units, Mistakes mistakes, String... lines) {

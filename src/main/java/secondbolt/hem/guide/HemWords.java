@@ -114,7 +114,7 @@ public final class HemWords {
                 "Cut the strip out along its heavy lines and glue it upright to a box or a stick,"
                         + " its lower edge on the floor.");
         if (hem.hang().first()) {
-            steps.add("Let the garment hang " + hem.hang().hours() + " h first.");
+            steps.add("Let the garment hang first: " + hem.hang().words() + ".");
         }
         steps.add("Put it on with the shoes and underwear it is worn with, and stand straight.");
         steps.add(

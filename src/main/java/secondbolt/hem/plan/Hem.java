@@ -74,18 +74,39 @@ public record Hem(
     /**
      * Whether a garment hangs before its hem is levelled.
      *
+     * <p>Two rules are published, and neither is averaged: 24 hours at least (a machine maker's
+     * how-to on marking and preparing hems, for bias and circular skirts), and two or three days
+     * (The New Dressmaker, 1921, for a circular skirt). That firm cloth has dropped after the one,
+     * and soft or heavy cloth only after the other, is common practice, no source.
+     *
      * @param first whether it does
-     * @param hours how long; zero if it does not
+     * @param hours how long at least; zero if it does not
+     * @param mostHours how long if its cloth is soft or heavy; never less
      */
-    public record Hang(boolean first, int hours) {
-        /**
-         * A day. Source: a machine maker's how-to on marking and preparing hems: let bias and
-         * circular skirts hang for 24 hours before marking.
-         */
-        public static final Hang A_DAY = new Hang(true, 24);
+    public record Hang(boolean first, int hours, int mostHours) {
+        /** As long as its cloth asks for, firm or soft. */
+        public static final Hang BY_CLOTH = new Hang(true, 24, 72);
+
+        /** That of heavy cloth. */
+        public static final Hang HEAVY = new Hang(true, 48, 72);
 
         /** Levelled at once. */
-        public static final Hang NOT = new Hang(false, 0);
+        public static final Hang NOT = new Hang(false, 0, 0);
+
+        /** For so many hours, as the maker says. */
+        public static Hang told(int hours) {
+            return new Hang(true, hours, hours);
+        }
+
+        /** How long, in words. */
+        public String words() {
+            if (mostHours == hours) {
+                return hours + " h";
+            }
+            return this.equals(HEAVY)
+                    ? "2 to 3 days, as its cloth is heavy"
+                    : "24 h if its cloth is firm, 2 to 3 days if it is soft or heavy";
+        }
     }
 
     /** Finished, from the fold to where it is sewn; for a faced hem how deep the facing is. */

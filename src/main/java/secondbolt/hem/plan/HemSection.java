@@ -83,12 +83,13 @@ public final class HemSection {
             Key.optional(
                     "hang",
                     Forms.either(
-                            Forms.map(Forms.yesOrNo(), yes -> yes ? Hem.Hang.A_DAY : Hem.Hang.NOT),
+                            Forms.map(
+                                    Forms.yesOrNo(), yes -> yes ? Hem.Hang.BY_CLOTH : Hem.Hang.NOT),
                             MapForm.of(
                                     "a time to hang",
                                     List.of(HANGS_FOR),
-                                    f -> Optional.of(new Hem.Hang(true, f.require(HANGS_FOR))))),
-                    "Whether it hangs out before it is levelled, a day or so long; if not told, a"
+                                    f -> Optional.of(Hem.Hang.told(f.require(HANGS_FOR))))),
+                    "Whether it hangs out before it is levelled, a day to three; if not told, a"
                             + " piece on the bias or a hem that goes round a quarter circle or more"
                             + " does.",
                     "{for: 24 h}");

@@ -18,6 +18,7 @@ import secondbolt.pattern.piece.PieceShape;
 import secondbolt.shape.EdgeLine;
 import secondbolt.shape.cut.IncludedHem;
 import secondbolt.shape.cut.TurnedEdge;
+import secondbolt.textile.Cloth;
 import secondbolt.worksheet.Convention;
 
 /**
@@ -45,16 +46,16 @@ public final class HemCalculation {
     /** A strip of paper is not cut off lower than this above the floor. */
     private static final Length LEAST_TRIM = Length.ofMillimetres(5);
 
-    /** From here on a hem counts as circular: a quarter of a circle all round. */
-    private static final double CIRCULAR_RADIANS = Math.PI / 2 - 1e-6;
-
     private final FitResult fit;
     private final Collection<Hem> hems;
+    private final Collection<Cloth> cloths;
     private final Tape tape;
 
-    private HemCalculation(FitResult fit, Collection<Hem> hems, Tape tape) {
+    private HemCalculation(
+            FitResult fit, Collection<Hem> hems, Collection<Cloth> cloths, Tape tape) {
         this.fit = fit;
         this.hems = hems;
+        this.cloths = cloths;
         this.tape = tape;
     }
 
@@ -62,9 +63,11 @@ public final class HemCalculation {
      * The hems of a pattern, in the maker's order.
      *
      * @param hems by name; their edges must be there, which reading has checked
+     * @param cloths all there are; heavy ones hang longer
      */
-    public static List<HemResult> all(FitResult fit, Map<String, Hem> hems, Tape tape) {
-        HemCalculation all = new HemCalculation(fit, hems.values(), tape);
+    public static List<HemResult> all(
+            FitResult fit, Map<String, Hem> hems, Collection<Cloth> cloths, Tape tape) {
+        HemCalculation all = new HemCalculation(fit, hems.values(), cloths, tape);
         List<HemResult> results = new ArrayList<>();
         hems.forEach((name, hem) -> results.add(Fault.during(name, () -> all.work(name, hem))));
         return List.copyOf(results);
@@ -78,7 +81,7 @@ public final class HemCalculation {
                 hem.turnedUp(tape),
                 hem.pressingDepths(tape),
                 edges,
-                hem.hang().orElseGet(() -> usualHang(edges)),
+                UsualHang.of(hem.hang().orElseGet(() -> UsualHang.byShape(edges)), edges, cloths),
                 hem.fromFloor().map(floor -> level(hem, floor, edges)));
     }
 
@@ -91,12 +94,6 @@ public final class HemCalculation {
                 Optional.of(floor.minus(up))
                         .filter(above -> up.isPositive() && !above.isShorterThan(LEAST_TRIM));
         return new HemLevel(floor, every, marks, trim);
-    }
-
-    private static Hem.Hang usualHang(List<HemEdge> edges) {
-        boolean bias = edges.stream().anyMatch(e -> e.piece().grain() == Piece.Grain.BIAS);
-        double turns = edges.stream().mapToDouble(HemEdge::turnsAllRound).sum();
-        return bias || turns >= CIRCULAR_RADIANS ? Hem.Hang.A_DAY : Hem.Hang.NOT;
     }
 
     private HemEdge edge(Hem hem, PieceEdge edge) {

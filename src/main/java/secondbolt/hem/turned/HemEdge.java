@@ -37,6 +37,11 @@ public record HemEdge(
                         new Neighbour("", Neighbour.Kind.SQUARE),
                         new Neighbour("", Neighbour.Kind.SQUARE));
 
+        /** How far both sides lean out together, in radians. */
+        double leans(TurnedEdge turned) {
+            return start.leans(turned.start()) + end.leans(turned.end());
+        }
+
         /** The same, with no mitre where there is no room for one. */
         Ends mitred(TurnedEdge turned) {
             return new Ends(
@@ -67,6 +72,11 @@ public record HemEdge(
 
         private Neighbour mitred(boolean isMitred) {
             return kind == Kind.HEM && !isMitred ? new Neighbour(name, Kind.HEM_OVER) : this;
+        }
+
+        /** On the fold of the cloth there is no side; as the pattern prints it, it is not known. */
+        private double leans(TurnedEdge.End end) {
+            return kind == Kind.FOLD || kind == Kind.SQUARE ? 0 : end.leansRadians();
         }
 
         /** By how much the mirrored end takes in; negative if it lets out. */
@@ -144,6 +154,15 @@ public record HemEdge(
     /** How far all of it turns round the body, in radians. */
     double turnsAllRound() {
         return turned.map(t -> t.turnsRadians() * times()).orElse(0.0);
+    }
+
+    /**
+     * How far all its panels spread toward the fold, in radians: the angle between their sides,
+     * whether the fold is drawn round or straight from side to side. Derived: as far as the fold
+     * turns, and as its sides lean out from square to it.
+     */
+    double spreadsAllRound() {
+        return turned.map(t -> t.turnsRadians() + ends.leans(t)).orElse(0.0) * times();
     }
 
     /** By how much the mirrored end at its start takes in, once; negative if it lets out. */

@@ -30,7 +30,7 @@ class HemSectionTest {
         assertEquals(Hem.Turned.BLIND, hem.turned());
         assertEquals(Optional.of(Garment.COAT), hem.garment());
         assertEquals(Optional.of(Length.ofMillimetres(480)), hem.fromFloor());
-        assertEquals(Optional.of(new Hem.Hang(true, 36)), hem.hang());
+        assertEquals(Optional.of(Hem.Hang.told(36)), hem.hang());
         assertEquals(Optional.of(Length.ofMillimetres(25)), hem.jump());
         assertEquals(Length.ofMillimetres(20), hem.turnedUp(Tape.CENTIMETRE));
     }
