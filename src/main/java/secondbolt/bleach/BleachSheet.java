@@ -29,7 +29,7 @@ final class BleachSheet {
     /** What is done with one cloth, one thing after the other. */
     static List<Block.Ticks.Item> items(Treatment of, List<Treatment> all, Tape tape) {
         return of.isWith(Agent.REMOVER)
-                ? new RemoverWork(of, !BleachHazards.isAnyChlorine(all), tape).items()
+                ? new RemoverWork(of, BleachHazards.mayTakeAcid(all), tape).items()
                 : new BleachWork(of, tape).items();
     }
 
@@ -55,7 +55,7 @@ final class BleachSheet {
         blocks.add(new Block.Heading("Where it can hurt"));
         blocks.add(
                 new Block.Points(
-                        BleachHazards.of(of, !BleachHazards.isAnyChlorine(all)).stream()
+                        BleachHazards.of(of, BleachHazards.mayTakeAcid(all)).stream()
                                 .map(Hazard::words)
                                 .toList()));
         return Sheet.ofWords(

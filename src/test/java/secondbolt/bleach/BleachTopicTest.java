@@ -132,8 +132,8 @@ class BleachTopicTest {
         Amount.Weighed soda = (Amount.Weighed) needs.get(1).amount();
         assertEquals(32.88, soda.mass().grams(), 1e-9);
         String page = said(sheet);
-        assertTrue(page.contains("13.15 l of water"), page);
-        assertTrue(page.contains("16.4 g of thiourea dioxide"));
+        assertTrue(page.contains("13.15 l (3.47 gal (US)) of water"), page);
+        assertTrue(page.contains("16.4 g (0.58 oz) of thiourea dioxide"));
         assertTrue(page.contains("100 °C (212 °F), no hotter"));
         assertEquals(List.of("remove colour"), steps(sheet));
     }
@@ -146,7 +146,7 @@ class BleachTopicTest {
                         "duvet: {with: colour remover, remover: thiourea dioxide, colour: dyed,"
                                 + " dyed with: direct, pull test: held}");
         assertTrue(sheet.open().get(0).what().contains("weighs dry"));
-        assertFalse(said(sheet).contains(" g of thiourea"));
+        assertFalse(said(sheet).contains("of thiourea dioxide, stirred"));
     }
 
     @Test
@@ -258,6 +258,17 @@ class BleachTopicTest {
         assertTrue(sheet.gives().steps().isEmpty());
         assertTrue(sheet.sheets().isEmpty());
         assertTrue(said(sheet).contains("is whitened best by peroxide"));
+    }
+
+    /** Source: laundry pages (flame-retardant); household text (wash-and-wear finishes). */
+    @Test
+    void aFinishIsHarmedToo() {
+        String plan = "pyjama: {with: chlorine bleach, colour: white, pull test: held}";
+        String cloth = "pyjama: {fibre: cotton, " + SIZE + ", finish: ";
+        assertEquals(
+                Set.of("bleach-ruins-finish"), codes(bleach(cloth + "flame-retardant}", plan)));
+        assertEquals(Set.of("bleach-easy-care"), codes(bleach(cloth + "easy-care}", plan)));
+        assertEquals(Set.of(), codes(bleach(cloth + "starch}", plan)));
     }
 
     /** Source: ISO 3758:2012, the triangle with two lines, from memory. */
