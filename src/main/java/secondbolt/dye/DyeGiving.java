@@ -34,10 +34,10 @@ final class DyeGiving {
     }
 
     private static List<WorkStep> steps(List<DyeBatch> batches) {
-        if (batches.isEmpty()) {
-            return List.of();
-        }
         List<WorkStep> steps = new ArrayList<>();
+        if (batches.isEmpty()) {
+            return steps;
+        }
         steps.add(strip());
         steps.add(dye(batches));
         boolean isDirect = batches.stream().anyMatch(batch -> batch.isOf(DyeClass.DIRECT));

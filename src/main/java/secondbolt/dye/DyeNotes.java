@@ -139,7 +139,17 @@ final class DyeNotes {
         boolean hasDye =
                 batch.recipe().filter(recipe -> recipe.has(Substance.DYE)).isPresent()
                         || batch.packets().isPresent();
-        if (isByRecipe && batch.recipe().isPresent() && !hasDye && !plan.isOpen("depth")) {
+        boolean isWithout = isByRecipe && batch.recipe().isPresent() && !hasDye;
+        if (isWithout && plan.dye().depth().isPresent()) {
+            open.add(
+                    new Open(
+                            plan.name() + ": what the packet says of this fibre",
+                            "how much dye and what goes with it; the published recipe would harm"
+                                    + " the fibre",
+                            "Read the leaflet, and write its figures, as in `leaflet: {dye: 2 %}`"
+                                    + " under `dye`; if it does not name the fibre, take another"
+                                    + " dye."));
+        } else if (isWithout && !plan.isOpen("depth")) {
             open.add(
                     new Open(
                             plan.name() + ": how deep",

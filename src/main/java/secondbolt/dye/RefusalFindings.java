@@ -55,11 +55,11 @@ record RefusalFindings(DyeBatch batch, DyePrint print) {
     }
 
     private List<Finding> of(DyedCloth cloth) {
+        List<Finding> all = new ArrayList<>();
         if (cloth.uptake().isEmpty()) {
-            return List.of();
+            return all;
         }
         ClothUptake uptake = cloth.uptake().get();
-        List<Finding> all = new ArrayList<>();
         if (uptake.harms()) {
             all.add(
                     stop(

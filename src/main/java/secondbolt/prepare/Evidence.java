@@ -6,8 +6,9 @@ import java.util.Optional;
 import secondbolt.block.Block;
 import secondbolt.block.Table;
 import secondbolt.file.value.Answer;
+import secondbolt.prepare.due.Preparation;
+import secondbolt.prepare.due.PreparedCloth;
 import secondbolt.prepare.heat.IronHeat;
-import secondbolt.prepare.heat.Temperature;
 import secondbolt.textile.Textile;
 
 /**
@@ -54,8 +55,10 @@ record Evidence(Preparation all) {
                             Table.Cell.of(cloth.name()),
                             Table.Cell.of(fibre(cloth)),
                             Table.Cell.of(weight(cloth)),
-                            Table.Cell.of(by(cloth, iron(cloth), cloth.heat().ironBy())),
-                            Table.Cell.of(by(cloth, wash(cloth), cloth.heat().washBy()))));
+                            Table.Cell.of(
+                                    by(cloth, cloth.heat().ironWords(), cloth.heat().ironBy())),
+                            Table.Cell.of(
+                                    by(cloth, cloth.heat().washWords(), cloth.heat().washBy()))));
         }
         return new Block.Rows(
                 new Table(
@@ -95,20 +98,5 @@ record Evidence(Preparation all) {
                 : textile.weight().flatMap(Answer::toOptional).isPresent()
                         ? "its weight by area; its size is open"
                         : "not known";
-    }
-
-    /** The heat of its iron. One dot has no steam: the same label page. */
-    static String iron(PreparedCloth cloth) {
-        return cloth.heat()
-                .iron()
-                .map(i -> i.words() + (i == IronHeat.LOW ? ", no steam" : ""))
-                .orElse("not ironed");
-    }
-
-    /** The heat of its wash. */
-    static String wash(PreparedCloth cloth) {
-        boolean byHand = cloth.state().label().wash().filter(w -> w.byHand()).isPresent();
-        return cloth.heat().wash().map(Temperature::words).orElse("not washed")
-                + (byHand ? ", by hand" : "");
     }
 }

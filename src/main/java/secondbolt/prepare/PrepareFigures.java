@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import secondbolt.figure.Figures;
 import secondbolt.file.value.AcrossAlong;
+import secondbolt.prepare.due.Preparation;
+import secondbolt.prepare.due.PreparedCloth;
 import secondbolt.prepare.heat.Temperature;
 import secondbolt.prepare.wash.Change;
 import secondbolt.prepare.wash.Washes;

@@ -2,6 +2,8 @@ package secondbolt.prepare;
 
 import java.util.ArrayList;
 import java.util.List;
+import secondbolt.prepare.due.Preparation;
+import secondbolt.prepare.due.PreparedCloth;
 import secondbolt.task.Amount;
 import secondbolt.task.Need;
 import secondbolt.textile.state.CameWith;

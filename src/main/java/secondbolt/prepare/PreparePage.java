@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import secondbolt.block.Block;
 import secondbolt.measure.Tape;
+import secondbolt.prepare.due.Preparation;
+import secondbolt.prepare.due.PreparedCloth;
 
 /**
  * What the page says of preparing the cloths.
@@ -28,7 +30,7 @@ record PreparePage(Preparation all, Tape tape) {
     }
 
     private Block verdict() {
-        List<String> due = PrepareSteps.due(all);
+        List<String> due = all.due();
         if (!due.isEmpty()) {
             return new Block.Verdict(
                     "Before anything is cut: " + String.join("; ", due) + ".", false);

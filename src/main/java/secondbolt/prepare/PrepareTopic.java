@@ -7,6 +7,7 @@ import secondbolt.cloth.ClothTopic;
 import secondbolt.cloth.yields.ClothResult;
 import secondbolt.file.Key;
 import secondbolt.lay.plan.LaySection;
+import secondbolt.prepare.due.Preparation;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;

@@ -3,6 +3,9 @@ package secondbolt.prepare;
 import java.util.ArrayList;
 import java.util.List;
 import secondbolt.measure.Tape;
+import secondbolt.prepare.due.Preparation;
+import secondbolt.prepare.due.PreparedCloth;
+import secondbolt.prepare.step.PrepareSteps;
 import secondbolt.task.WorkStep;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Finding;
@@ -18,7 +21,7 @@ import secondbolt.worksheet.Worksheet;
  */
 record PrepareWorksheet(Preparation all, Tape tape) {
     Worksheet worksheet() {
-        List<WorkStep> steps = new PrepareSteps(all, tape).steps();
+        List<WorkStep> steps = PrepareSteps.of(all, tape);
         return Worksheet.of("prepare", "Preparing the cloth", this::notes)
                 .showing(() -> new PreparePage(all, tape).blocks())
                 .printing(() -> WashDay.sheets(all, steps, tape))

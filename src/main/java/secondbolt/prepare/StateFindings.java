@@ -2,6 +2,7 @@ package secondbolt.prepare;
 
 import java.util.ArrayList;
 import java.util.List;
+import secondbolt.prepare.due.PreparedCloth;
 import secondbolt.textile.state.CameWith;
 import secondbolt.worksheet.Finding;
 

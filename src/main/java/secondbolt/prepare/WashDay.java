@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import secondbolt.block.Block;
 import secondbolt.block.Fact;
 import secondbolt.measure.Tape;
+import secondbolt.prepare.due.Preparation;
+import secondbolt.prepare.due.PreparedCloth;
 import secondbolt.task.Hazard;
 import secondbolt.task.Wait;
 import secondbolt.task.WorkStep;
@@ -24,7 +26,7 @@ final class WashDay {
 
     /** The sheet; none if nothing is left to do but to press and to look it over. */
     static List<Sheet> sheets(Preparation all, List<WorkStep> steps, Tape tape) {
-        if (PrepareSteps.due(all).isEmpty()) {
+        if (all.due().isEmpty()) {
             return List.of();
         }
         List<WorkStep> open = steps.stream().filter(step -> !step.isDone()).toList();
@@ -44,7 +46,10 @@ final class WashDay {
     private static Fact heat(PreparedCloth cloth) {
         return Fact.of(
                 cloth.name(),
-                "wash at most: " + Evidence.wash(cloth) + "; iron: " + Evidence.iron(cloth));
+                "wash at most: "
+                        + cloth.heat().washWords()
+                        + "; iron: "
+                        + cloth.heat().ironWords());
     }
 
     private static Block.Ticks.Item item(WorkStep step, Preparation all) {

@@ -9,6 +9,8 @@ import secondbolt.block.Table;
 import secondbolt.file.value.AcrossAlong;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
+import secondbolt.prepare.due.Preparation;
+import secondbolt.prepare.due.PreparedCloth;
 import secondbolt.prepare.wash.Change;
 import secondbolt.prepare.wash.Washes;
 

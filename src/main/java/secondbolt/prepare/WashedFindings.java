@@ -8,6 +8,7 @@ import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Plural;
 import secondbolt.measure.Tape;
+import secondbolt.prepare.due.PreparedCloth;
 import secondbolt.prepare.wash.Change;
 import secondbolt.prepare.wash.Washes;
 import secondbolt.worksheet.Finding;

@@ -31,7 +31,7 @@ record FinishFindings(SewingResult result, Tape tape) {
         FinishAdvice advice = new FinishAdvice(result.cloths(), result.plan().frays(), tape);
         Map<Finish, Map<Against, List<JoinLine>>> found = new EnumMap<>(Finish.class);
         for (JoinLine join : result.lines().joins()) {
-            if (join.choice().finish().isEmpty() || join.line().times() == 0) {
+            if (join.isEnclosed() || join.choice().finish().isEmpty() || join.line().times() == 0) {
                 continue;
             }
             Finish finish = join.choice().finish().get();
@@ -146,7 +146,10 @@ record FinishFindings(SewingResult result, Tape tape) {
 
     /** The line to write: for all seams in general, or for those only that differ. */
     private String except(List<JoinLine> joins, Finish finish) {
-        long chosen = result.lines().joins().stream().filter(j -> isChosen(j, joins)).count();
+        long chosen =
+                result.lines().joins().stream()
+                        .filter(j -> !j.isEnclosed() && isChosen(j, joins))
+                        .count();
         if (joins.size() == chosen && result.plan().except().isEmpty()) {
             return "under `sewing` write `finish: " + finish.word() + "`.";
         }

@@ -46,6 +46,10 @@ record SeamCard(SewingResult result, Tape tape) {
         return blocks;
     }
 
+    private String finish(JoinLine join) {
+        return join.isEnclosed() ? "lies inside" : result.with().finish(join.choice()).word();
+    }
+
     private static Block.Ticks.Item item(String title) {
         return Block.Ticks.Item.open(title, List.of(), List.of());
     }
@@ -62,7 +66,7 @@ record SeamCard(SewingResult result, Tape tape) {
                             join.isUneven()
                                     ? "several"
                                     : join.narrowest().map(tape::print).orElse(""),
-                            result.with().finish(join.choice()).word()));
+                            finish(join)));
         }
         return Table.of(
                 List.of("Join", "Times", "Length of one", "Stitch", "Allowance", "Finish"), rows);

@@ -27,6 +27,7 @@ final class SewingFigures {
                 .length("length", join.line().once())
                 .count("times", join.line().times())
                 .length("narrowest_allowance", join.narrowest())
+                .claim("lies_inside", join.isEnclosed())
                 .text("finish", result.with().finish(join.choice()).word());
     }
 

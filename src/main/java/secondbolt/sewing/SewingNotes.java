@@ -7,6 +7,7 @@ import secondbolt.sewing.advice.SewnCloth;
 import secondbolt.sewing.plan.SewingPlan;
 import secondbolt.sewing.plan.Stitch;
 import secondbolt.sewing.plan.ThreadPlan;
+import secondbolt.sewing.seam.JoinLine;
 import secondbolt.sewing.thread.ThreadRatios;
 import secondbolt.sewing.thread.ThreadTotal;
 import secondbolt.sewing.thread.ThreadUse;
@@ -44,13 +45,26 @@ final class SewingNotes {
                     common(
                             "finish of the seams",
                             result.with().finish(plan.seams()).word()
-                                    + " on every join, also on those that lie inside",
+                                    + " on every join that does not lie inside",
                             "finish"));
         }
         if (plan.neatened().isEmpty()
                 && result.uses().size() > result.lines().joins().size()
                 && !result.lines().joins().isEmpty()) {
             assumed.add(common("edges of a seam", "neatened apart, each for itself", "edges"));
+        }
+        List<String> inside =
+                result.lines().joins().stream()
+                        .filter(JoinLine::isEnclosed)
+                        .map(join -> join.seam().words())
+                        .toList();
+        if (!inside.isEmpty()) {
+            assumed.add(
+                    new Assumed(
+                            "joins that lie inside, and are not neatened",
+                            SewingWords.listed(inside, MOST_NAMED),
+                            "derived: stiffened, double or lined; write another finish under"
+                                    + " `except`"));
         }
         stitchLength(result, tape, assumed);
         thread(result, tape, assumed);

@@ -23,8 +23,6 @@ import secondbolt.worksheet.Sentence;
  * @param tape to print with
  */
 record SewingPage(SewingResult result, Tape tape) {
-    private static final int MOST_NAMED = 12;
-
     private static final String COUNTED =
             "Measured along the sewing lines after the alterations. A join is sewn as often as its"
                     + " pieces are cut: of a pair twice, of a piece on the fold on both halves. What"
@@ -96,7 +94,6 @@ record SewingPage(SewingResult result, Tape tape) {
         return Stream.of(
                         fasteners(),
                         leftOut(),
-                        untold(),
                         Stream.of(
                                 "Waste: sources ask for 5 % (garment-industry notes), 10 to 15 %"
                                         + " (article on measuring thread use), 15 to 20 % (thread"
@@ -152,17 +149,6 @@ record SewingPage(SewingResult result, Tape tape) {
                                         "snaps, hooks or ties")
                                 + " sewn on.")
                 : Stream.empty();
-    }
-
-    private Stream<String> untold() {
-        List<String> names =
-                result.lines().untold().stream().map(edge -> edge.edge().heading()).toList();
-        return names.isEmpty()
-                ? Stream.empty()
-                : Stream.of(
-                        "Not counted, for nothing tells how they are sewn: "
-                                + SewingWords.listed(names, MOST_NAMED)
-                                + ".");
     }
 
     private String strength() {

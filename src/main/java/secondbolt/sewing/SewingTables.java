@@ -102,13 +102,17 @@ record SewingTables(SewingResult result, Tape tape) {
     }
 
     private String suits(Finish finish, FinishAdvice advice) {
-        List<JoinLine> joins = result.lines().joins();
+        List<JoinLine> joins =
+                result.lines().joins().stream().filter(join -> !join.isEnclosed()).toList();
         Map<FinishAdvice.Against, Integer> against = new TreeMap<>();
         int good = 0;
         for (JoinLine join : joins) {
             List<FinishAdvice.Against> all = advice.against(finish, join);
             good += all.isEmpty() ? 1 : 0;
             all.forEach(one -> against.merge(one, 1, Integer::sum));
+        }
+        if (joins.isEmpty()) {
+            return "all lie inside";
         }
         if (good == joins.size()) {
             return "suits all";

@@ -16,6 +16,7 @@ import secondbolt.shape.Box;
 import secondbolt.supply.cost.Cost;
 import secondbolt.supply.left.LeftOver;
 import secondbolt.supply.left.RemnantUse;
+import secondbolt.supply.plan.Currency;
 
 /**
  * What the page says of the cloth: recovered, used and left, and what new cloth would have cost.
@@ -43,12 +44,7 @@ record LeftBlocks(LeftOver left, LayResult lay, Cost cost, Tape tape) {
         NewClothInstead instead = NewClothInstead.of(lay.plan(), tape);
         instead.length(made).ifPresent(length -> facts.add(Fact.of("New cloth instead", length)));
         instead.saved(made)
-                .ifPresent(
-                        saved ->
-                                facts.add(
-                                        Fact.of(
-                                                "It would have cost",
-                                                (saved + " " + cost.currency().word()).strip())));
+                .ifPresent(saved -> facts.add(Fact.of("It would have cost", saved + money())));
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("The cloth: recovered, used, left"));
         blocks.add(new Block.Facts(facts));
@@ -56,6 +52,13 @@ record LeftBlocks(LeftOver left, LayResult lay, Cost cost, Tape tape) {
             blocks.add(new Block.Rows(rectangles()));
         }
         return blocks;
+    }
+
+    /** Her price of new cloth may be in money that she does not name. */
+    private String money() {
+        return cost.currency().equals(Currency.UNTOLD)
+                ? ", in the money its price is in"
+                : " " + cost.currency().word();
     }
 
     private Table rectangles() {

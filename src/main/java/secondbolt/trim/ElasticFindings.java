@@ -173,12 +173,12 @@ final class ElasticFindings {
                 edge.hem()
                         ? "Write a `depth` of its hem with which "
                                 + wide
-                                + " are turned up, or `casing: strip` under `elastic`."
+                                + " are turned up, or sew on a strip as `casing`."
                         : "Write `allowance: {"
                                 + edge.edge().edge()
                                 + ": "
                                 + wide
-                                + "}` with the piece, or `casing: strip` under `elastic`.";
+                                + "}` with the piece, or sew on a strip as `casing`.";
         return Optional.of(
                 new Finding(
                         "elastic-no-room-to-fold",
@@ -189,11 +189,11 @@ final class ElasticFindings {
                                 + " takes "
                                 + tape.print(StripWords.up(casing.narrowFoldDown(), tape))
                                 + " beyond its fold with "
-                                + tape.printSmall(Casing.NARROW_EASE)
+                                + tape.printSmall(Casing.NARROW_EASE.on(tape))
                                 + " of ease, "
                                 + wide
                                 + " with "
-                                + tape.printSmall(Casing.WIDE_EASE)
+                                + tape.printSmall(Casing.WIDE_EASE.on(tape))
                                 + "; beyond "
                                 + edge.edge().words()
                                 + " there is "

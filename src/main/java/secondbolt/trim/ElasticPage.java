@@ -14,6 +14,7 @@ import secondbolt.measure.Tape;
 import secondbolt.trim.gathered.Casing;
 import secondbolt.trim.gathered.ElasticResult;
 import secondbolt.trim.plan.Elastic;
+import secondbolt.worksheet.Convention;
 
 /**
  * What the page shows of an elastic.
@@ -22,9 +23,6 @@ import secondbolt.trim.plan.Elastic;
  * @param tape to print with
  */
 record ElasticPage(ElasticResult result, Tape tape) {
-    private static final String NARROW = " (a dressmakers' association's standards, p. 23)";
-    private static final String WIDE = " (a home-sewing guideline, 12.150)";
-
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Elastic: " + result.name()));
@@ -87,14 +85,22 @@ record ElasticPage(ElasticResult result, Tape tape) {
                     small("and longer than the casing by", Casing.STRIP_LONGER));
         }
         return List.of(
-                small(eased(Casing.NARROW_EASE) + NARROW, casing.narrow()),
-                small(eased(Casing.WIDE_EASE) + ", for rough or thick cloth" + WIDE, casing.wide()),
+                small(eased(Casing.NARROW_EASE, ""), casing.narrow()),
+                small(eased(Casing.WIDE_EASE, ", for rough or thick cloth"), casing.wide()),
                 small("Cloth beyond the fold for the narrower", casing.narrowFoldDown()),
                 small("Cloth beyond the fold for the wider", casing.wideFoldDown()));
     }
 
-    private String eased(Length ease) {
-        return "Casing, elastic and " + tape.printSmallBoth(ease);
+    private String eased(Convention ease, String when) {
+        return "Casing, elastic and " + both(ease) + when + " (" + ease.source() + ")";
+    }
+
+    /** On the maker's tape, and on the other in brackets; neither worked out from the other. */
+    private String both(Convention length) {
+        return tape.printSmall(length.on(tape))
+                + " ("
+                + tape.other().printSmall(length.on(tape.other()))
+                + ")";
     }
 
     private Fact small(String label, Length length) {
@@ -155,14 +161,16 @@ record ElasticPage(ElasticResult result, Tape tape) {
         if (result.casing().kind() == Elastic.Casing.FOLDED) {
             how.add(
                     "Turn "
-                            + tape.printSmall(Casing.TURN)
+                            + both(Casing.TURN)
                             + " of the raw edge, fold the casing down, and stitch a second line"
-                            + " ⅛ in (3 mm) from the fold (a home-sewing guideline, 12.150; a sewing"
+                            + " "
+                            + both(Casing.NARROW_EASE)
+                            + " from the fold (a home-sewing guideline, 12.150; a sewing"
                             + " textbook). Thick cloth takes 2 to 3 mm more in the fold.");
         }
         how.add(
                 "Leave "
-                        + tape.print(Casing.OPENING)
+                        + both(Casing.OPENING)
                         + " open to thread it (a sewing textbook on casings). Try it on, with a pin"
                         + " in the join, before you close that.");
         return how;

@@ -1,6 +1,7 @@
 package secondbolt.work;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
 import secondbolt.task.WorkStep;
 
@@ -10,27 +11,34 @@ import secondbolt.task.WorkStep;
  * @param result the work in its order
  */
 record DayWords(WorkResult result) {
+    private static final String SPACE = "\u00A0";
+
     /** {@code day 4}, or {@code day 3 to 5} by the longer waits, each with its date if known. */
     String of(WorkStep step) {
         if (result.isDone(step)) {
             Optional<LocalDate> on = result.done().get(step.name());
-            return on.map(day -> "done " + day).orElse("done");
+            return on.map(day -> "done " + words(day)).orElse("done");
         }
         int least = least(step);
         int most = most(step);
         return least == most
-                ? "day " + least + date(least)
-                : "day "
-                        + least
-                        + date(least)
-                        + "; "
-                        + most
-                        + date(most)
-                        + " with the longer waits";
+                ? day(least)
+                : day(least) + "; " + day(most) + " with the longer waits";
     }
 
-    private String date(int day) {
-        return onDay(day).map(date -> " (" + date + ")").orElse("");
+    private String day(int day) {
+        return "day" + SPACE + day + onDay(day).map(date -> " (" + words(date) + ")").orElse("");
+    }
+
+    /** {@code 28 Nov 2026}, which no column breaks. */
+    private static String words(LocalDate date) {
+        String month = date.getMonth().name();
+        return date.getDayOfMonth()
+                + SPACE
+                + month.charAt(0)
+                + month.substring(1, 3).toLowerCase(Locale.ROOT)
+                + SPACE
+                + date.getYear();
     }
 
     /** The date of a day, if it is told when she begins. */

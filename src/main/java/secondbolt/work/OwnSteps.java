@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import secondbolt.file.value.Placed;
 import secondbolt.task.Stage;
@@ -25,9 +27,10 @@ final class OwnSteps {
      */
     static List<WorkStep> among(List<WorkStep> steps, List<OwnStep> own) {
         StepGraph graph = new StepGraph(steps);
+        List<WorkStep> inRow = new ArrayList<>(steps);
+        own.forEach(step -> inRow.add(place(step, inRow, own), step(step, graph)));
         Map<String, WorkStep> all = new LinkedHashMap<>();
-        steps.forEach(step -> all.put(step.name(), step));
-        own.forEach(step -> all.put(step.name(), step(step, graph)));
+        inRow.forEach(step -> all.put(step.name(), step));
         for (OwnStep step : own) {
             for (Placed<String> before : step.before()) {
                 all.computeIfPresent(
@@ -36,6 +39,22 @@ final class OwnSteps {
             }
         }
         return new ArrayList<>(all.values());
+    }
+
+    /** Behind the last of those it follows, and behind what she put there before. */
+    private static int place(OwnStep own, List<WorkStep> inRow, List<OwnStep> all) {
+        List<String> names = inRow.stream().map(WorkStep::name).toList();
+        Set<String> hers = all.stream().map(OwnStep::name).collect(Collectors.toSet());
+        int last =
+                own.after().stream()
+                        .mapToInt(after -> names.indexOf(after.value()))
+                        .max()
+                        .orElse(-1);
+        int place = last < 0 ? names.size() : last + 1;
+        while (place < names.size() && hers.contains(names.get(place))) {
+            place++;
+        }
+        return place;
     }
 
     private static WorkStep step(OwnStep own, StepGraph graph) {

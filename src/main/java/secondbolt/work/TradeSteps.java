@@ -38,7 +38,7 @@ final class TradeSteps {
                     "fuse",
                     "bind",
                     "elastic",
-                    "stay" + "-stitch",
+                    "stay-stitch",
                     "test seam",
                     "neaten",
                     "darts",

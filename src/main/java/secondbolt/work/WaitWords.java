@@ -18,7 +18,11 @@ final class WaitWords {
 
     /** The same with why. */
     static String full(Wait wait) {
-        return brief(wait) + (wait.why().isEmpty() ? "" : " " + wait.why());
+        if (wait.why().isEmpty()) {
+            return brief(wait);
+        }
+        String why = Sentence.capital(wait.why());
+        return brief(wait) + " " + why + (why.endsWith(".") ? "" : ".");
     }
 
     private static String time(Wait wait) {

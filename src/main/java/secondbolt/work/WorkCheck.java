@@ -30,10 +30,14 @@ record WorkCheck(WorkPlan plan, List<WorkStep> steps) {
         return spoken().filter(name -> !isKnown(name.value())).map(this::unknown).toList();
     }
 
-    /** Names of the trade that are no step of this project, each once. */
+    /**
+     * Names of the trade that others should wait for and that are no step of this project, each
+     * once. One that is only ticked is done, and no longer given.
+     */
     List<String> notHere() {
         Set<String> there = names();
-        return spoken().map(Placed::value)
+        return Stream.concat(besides(), plan.order().stream())
+                .map(Placed::value)
                 .filter(name -> !there.contains(name))
                 .distinct()
                 .toList();
@@ -48,11 +52,15 @@ record WorkCheck(WorkPlan plan, List<WorkStep> steps) {
 
     private Stream<Placed<String>> spoken() {
         return Stream.of(
-                        plan.own().stream().flatMap(own -> own.value().after().stream()),
-                        plan.own().stream().flatMap(own -> own.value().before().stream()),
-                        plan.done().stream().map(WorkCheck::step),
-                        plan.order().stream())
+                        besides(), plan.done().stream().map(WorkCheck::step), plan.order().stream())
                 .flatMap(all -> all);
+    }
+
+    /** What steps of her own stand behind and before. */
+    private Stream<Placed<String>> besides() {
+        return plan.own().stream()
+                .map(Placed::value)
+                .flatMap(own -> Stream.concat(own.after().stream(), own.before().stream()));
     }
 
     private static Placed<String> step(Placed<Ticked> ticked) {
@@ -106,6 +114,7 @@ record WorkCheck(WorkPlan plan, List<WorkStep> steps) {
         Set<String> seen = new HashSet<>();
         return plan.order().stream()
                 .filter(name -> !seen.add(name.value()))
+                .filter(name -> isKnown(name.value()))
                 .map(
                         name ->
                                 new Trouble(

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import secondbolt.file.Spelling;
 import secondbolt.file.value.Quoted;
 import secondbolt.task.Stage;
 import secondbolt.task.WorkStep;
@@ -30,6 +31,8 @@ record WorkFindings(WorkResult result) {
             " What is sewn may be dyed only where nothing is fused, all thread takes the dye as the"
                     + " cloth does (cotton thread on cotton), and the cloth was washed as hot as the"
                     + " bath before it was cut.";
+
+    private static final int MOST_TOLD = 8;
 
     static List<Finding> of(WorkResult result) {
         WorkFindings findings = new WorkFindings(result);
@@ -56,6 +59,14 @@ record WorkFindings(WorkResult result) {
                 "Decide yourself which comes first before you begin.");
     }
 
+    /** The first few, with how many there are more. */
+    private static String some(List<String> rules) {
+        String first = rules.stream().limit(MOST_TOLD).collect(Collectors.joining(" "));
+        return rules.size() > MOST_TOLD
+                ? first + " And " + (rules.size() - MOST_TOLD) + " more."
+                : first;
+    }
+
     private static String rule(Link link) {
         return "“" + link.later() + "” behind “" + link.first() + "”: " + link.rule().why();
     }
@@ -68,8 +79,8 @@ record WorkFindings(WorkResult result) {
         String rules =
                 " It breaks "
                         + (broken.size() == 1 ? "a rule: " : broken.size() + " rules: ")
-                        + broken.stream().map(WorkFindings::rule).collect(Collectors.joining(" "));
-        String hers = String.join(", ", result.order());
+                        + some(broken.stream().map(WorkFindings::rule).toList());
+        String hers = Spelling.listed(result.order());
         boolean isBath = broken.stream().anyMatch(this::isBath);
         String exception = isBath ? EXCEPTION : "";
         return Optional.of(
@@ -77,7 +88,12 @@ record WorkFindings(WorkResult result) {
                         ? finding(
                                 "work-order-spoils",
                                 isBath ? Level.STOP : Level.WARNING,
-                                "Your order (" + hers + ") would spoil the work." + rules,
+                                "Your order ("
+                                        + hers
+                                        + (isBath
+                                                ? ") would spoil the cloth."
+                                                : ") does not work out.")
+                                        + rules,
                                 "Go by the order on this page and write `order: none` under `work`."
                                         + exception)
                         : finding(
@@ -117,7 +133,7 @@ record WorkFindings(WorkResult result) {
                 finding(
                         "work-done-before",
                         Level.CAUTION,
-                        "Ticked, while what must come before is not: " + String.join(" ", told),
+                        "Ticked, while what must come before is not: " + some(told),
                         "If that is done too, write `"
                                 + allDone()
                                 + "` under `work`; if not, look"

@@ -42,6 +42,7 @@ final class WorkPage {
             blocks.add(new Block.Heading(heading));
             blocks.add(new Block.Rows(table(heading, run)));
         }
+        result.sleeves().map(Block.Prose::new).ifPresent(blocks::add);
         blocks.add(
                 new Block.Prose(
                         "A day is the earliest by what must rest in between; what the work itself takes"
@@ -56,7 +57,7 @@ final class WorkPage {
     private Block verdict() {
         if (result.hers().isRefused()) {
             return new Block.Verdict(
-                    "Your own order would spoil the work; this is the order without it.", false);
+                    "Your own order is not followed: this is the order without it.", false);
         }
         Optional<WorkStep> next = result.next();
         return new Block.Verdict(
@@ -176,7 +177,7 @@ final class WorkPage {
         step.pause().map(WaitWords::brief).ifPresent(notes::add);
         return Block.Ticks.Item.open(
                 title + (days.least(step) > 1 ? ", not before " + days.of(step) : ""),
-                notes,
+                notes.isEmpty() ? List.of() : List.of(String.join(" ", notes)),
                 List.of());
     }
 }

@@ -19,6 +19,7 @@ import secondbolt.work.order.WorkDays;
  * @param days of those that are not
  * @param begins the first day, if told
  * @param source where the order of the sewing comes from; empty if there is no choice in it
+ * @param sleeves how they come in, and how the other way is chosen, if there is a choice
  * @param hers an order of the maker's own, held against the rules
  * @param order the names in that order; empty if she has none
  * @param circles rules of topics that contradict each other
@@ -31,6 +32,7 @@ public record WorkResult(
         WorkDays days,
         Optional<LocalDate> begins,
         String source,
+        Optional<String> sleeves,
         HerOrder hers,
         List<String> order,
         List<List<Link>> circles,

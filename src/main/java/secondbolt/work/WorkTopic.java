@@ -144,6 +144,7 @@ public final class WorkTopic implements Topic<WorkResult> {
                 WorkDays.of(sorted, dayNumbers(done, plan.begins())),
                 plan.begins(),
                 base.source(),
+                base.sleeveChoice(),
                 hers,
                 order,
                 untied.circles(),

@@ -6,7 +6,6 @@ import java.util.Set;
 import secondbolt.work.order.WorkDays;
 import secondbolt.worksheet.Assumed;
 import secondbolt.worksheet.Notes;
-import secondbolt.worksheet.Open;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Subject;
@@ -34,7 +33,7 @@ record WorkWorksheet(WorkResult result, boolean isChild) {
     }
 
     private Notes notes() {
-        return new Notes(WorkFindings.of(result), assumed(), List.<Open>of());
+        return new Notes(WorkFindings.of(result), assumed(), List.of());
     }
 
     private List<Assumed> assumed() {

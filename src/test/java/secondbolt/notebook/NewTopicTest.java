@@ -142,6 +142,7 @@ class NewTopicTest {
     void hasItsPlaceOnThePageAndInTheFigures() {
         List<SiteFile> site = site("hanging loop: 8 cm\n");
         String page = SampleSite.text(site, "coat/index.html");
+        assertTrue(page.contains(". loop</") && page.contains("Sew the loop in."), page);
         assertTrue(page.contains("<h2>The hanging loop</h2>"), page);
         assertTrue(page.contains("<dt>Cut</dt><dd><span class=\"own\">11 cm</span>"), page);
         assertTrue(SampleSite.text(site, "coat/workings.json").contains("\"cut_mm\": 110"));

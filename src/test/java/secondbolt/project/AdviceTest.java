@@ -40,14 +40,26 @@ class AdviceTest {
             Set.of("effort: thorough lay-no-room", "free: none cord-place-not-told");
 
     /** Hyphenated words of the topics that are no finding's code. */
-    private static final Set<String> NO_CODES = Set.of("all-pieces", "one-way", "yardage-summary");
+    private static final Set<String> NO_CODES =
+            Set.of(
+                    "all-pieces",
+                    "one-way",
+                    "pre-shrink",
+                    "pre-shrunk",
+                    "sewn-in",
+                    "stay-stitch",
+                    "yardage-summary");
 
     /**
-     * Codes that no project file by itself leads to: a search that is stopped by hand, and an
-     * inward corner, which comes of a traced drawing.
+     * Codes that no project file by itself leads to: a search that is stopped by hand, an inward
+     * corner, which comes of a traced drawing, and rules of topics that contradict each other.
      */
     private static final Set<String> NOT_BY_A_FILE =
-            Set.of("lay-search-stopped", "lay-search-stopped-early", "hem-inward-corner");
+            Set.of(
+                    "lay-search-stopped",
+                    "lay-search-stopped-early",
+                    "hem-inward-corner",
+                    "work-circle");
 
     private static final Pattern CODE = Pattern.compile("\"([a-z]+(?:-[a-z]+)+)\"");
 

@@ -27,7 +27,16 @@ final class AdvisedFile {
 
     /** What holds names of the maker's own, and what holds a list. */
     private static final Set<String> NAMED =
-            Set.of("cloth", "pieces", "closures", "hems", "designs", "cords", "bleach");
+            Set.of(
+                    "cloth",
+                    "pieces",
+                    "closures",
+                    "hems",
+                    "designs",
+                    "cords",
+                    "binding",
+                    "elastic",
+                    "bleach");
 
     private static final Set<String> LISTS =
             Set.of(
@@ -206,6 +215,9 @@ final class AdvisedFile {
         if (subject instanceof Subject.Hem) {
             return "hems";
         }
+        if (subject instanceof Subject.Colour) {
+            return "dye";
+        }
         if (subject instanceof Subject.Supply) {
             return "supplies";
         }
@@ -229,6 +241,9 @@ final class AdvisedFile {
         if (LISTS.contains(step)) {
             return items(list(from, step));
         }
+        if (from.get(step) instanceof List<?> several) {
+            return List.of(told(several));
+        }
         Map<String, Object> there = mapping(from.computeIfAbsent(step, s -> new LinkedHashMap<>()));
         if (!NAMED.contains(step)) {
             return List.of(there);
@@ -248,6 +263,39 @@ final class AdvisedFile {
             return List.of(mapping(there.computeIfAbsent("other", s -> begun(step))));
         }
         return Stream.of(longest).map(name -> mapping(there.get(name))).toList();
+    }
+
+    /** Of several colours the one whose name or cloth is told; else the first. */
+    private Map<String, Object> told(List<?> several) {
+        String words = advice.said() + advice.about().map(Subject::words).orElse("");
+        return ofItsCloth(several)
+                .or(
+                        () ->
+                                several.stream()
+                                        .map(PlainYaml::mapping)
+                                        .filter(
+                                                i ->
+                                                        words.contains(
+                                                                String.valueOf(i.get("colour"))))
+                                        .findFirst())
+                .orElseGet(() -> mapping(several.get(0)));
+    }
+
+    private Optional<Map<String, Object>> ofItsCloth(List<?> several) {
+        return several.stream()
+                .map(PlainYaml::mapping)
+                .filter(item -> item.get("cloth") instanceof List<?> cloths && isAbout(cloths))
+                .findFirst();
+    }
+
+    private boolean isAbout(List<?> cloths) {
+        return cloths.stream()
+                .map(String::valueOf)
+                .anyMatch(
+                        cloth ->
+                                advice.about()
+                                        .filter(about -> about.words().equals(cloth))
+                                        .isPresent());
     }
 
     private boolean isCalled(String name) {

@@ -1,6 +1,7 @@
 package secondbolt.draw.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import secondbolt.draw.Lettering;
@@ -77,25 +78,36 @@ final class TableSlices {
         return all;
     }
 
-    /** As wide as the widest cell; where the sheet is narrower, all give way in proportion. */
+    /** As wide as the widest cell; where the sheet is narrower, the widest give way. */
     private static double[] widths(List<List<String>> rows, double roomMm) {
         int columns = rows.stream().mapToInt(List::size).max().orElse(0);
         double[] widths = new double[columns];
-        double sum = 0;
-        for (int column = 0; column < columns; column++) {
-            for (List<String> row : rows) {
-                String cell = column < row.size() ? row.get(column) : "";
-                widths[column] = Math.max(widths[column], Lettering.bold(SIZE_MM).widthMm(cell));
+        for (List<String> row : rows) {
+            for (int column = 0; column < row.size(); column++) {
+                double cell = Lettering.bold(SIZE_MM).widthMm(row.get(column));
+                widths[column] = Math.max(widths[column], cell);
             }
-            sum += widths[column];
         }
-        double room = roomMm - BETWEEN_COLUMNS_MM * Math.max(0, columns - 1);
-        if (sum > room) {
-            for (int column = 0; column < columns; column++) {
-                widths[column] *= room / sum;
-            }
+        double most = most(widths, roomMm - BETWEEN_COLUMNS_MM * Math.max(0, columns - 1));
+        for (int column = 0; column < columns; column++) {
+            widths[column] = Math.min(widths[column], most);
         }
         return widths;
+    }
+
+    /** How wide a column may be, so that all have room: what narrow ones leave goes to the wide. */
+    private static double most(double[] widths, double roomMm) {
+        double[] sorted = widths.clone();
+        Arrays.sort(sorted);
+        double left = roomMm;
+        for (int i = 0; i < sorted.length; i++) {
+            double share = left / (sorted.length - i);
+            if (sorted[i] > share) {
+                return share;
+            }
+            left -= sorted[i];
+        }
+        return roomMm;
     }
 
     private Slice slice(int row) {

@@ -38,7 +38,7 @@ final class TickSlices {
         List<Slice> lines = new ArrayList<>();
         List<Slice> title = Slice.paragraph(item.title(), strong, TICK_ROOM_MM, widthMm);
         double used = TICK_ROOM_MM + strong.widthMm(item.title()) + BETWEEN_CELLS_MM;
-        String note = String.join(", ", item.notes());
+        String note = joined(item.notes());
         boolean besideTitle = title.size() == 1 && used + body.widthMm(note) <= widthMm;
         lines.add(title.get(0).and((sketch, at) -> tick(sketch, at, body.sizeMm(), item.isDone())));
         lines.addAll(title.subList(1, title.size()));
@@ -53,6 +53,16 @@ final class TickSlices {
         }
         lines.add(Slice.gap(BETWEEN_MM));
         return Slice.stacked(lines);
+    }
+
+    /** Whole sentences stand one after the other, words behind a comma. */
+    private static String joined(List<String> notes) {
+        StringBuilder all = new StringBuilder();
+        for (String note : notes) {
+            boolean isSentence = all.length() > 0 && all.charAt(all.length() - 1) == '.';
+            all.append(all.length() == 0 ? "" : isSentence ? " " : ", ").append(note);
+        }
+        return all.toString();
     }
 
     private static void tick(Sketch sketch, Point at, double sizeMm, boolean isDone) {

@@ -44,6 +44,19 @@ final class BathActs {
     }
 
     static List<Act> direct(Recipe recipe, DyePrint print, Hazard... hot) {
+        List<Act> acts = new ArrayList<>();
+        if (recipe.has(Substance.SODA)) {
+            acts.add(
+                    Act.of(
+                                    "Soda ash, if you use any, into the bath before the cloth",
+                                    "Dissolved apart first; home sheets leave it out.")
+                            .minding(Hazard.SODA_ASH));
+        }
+        acts.addAll(heated(recipe, print, hot));
+        return acts;
+    }
+
+    private static List<Act> heated(Recipe recipe, DyePrint print, Hazard... hot) {
         return List.of(
                 Act.of(
                                 "The cloth in, and slowly hotter",

@@ -82,14 +82,17 @@ public final class DyeOrder {
                             .minding(Hazard.ELECTRIC));
         }
         return switch (kind()) {
-            case REACTIVE -> BathActs.reactive(recipe, print);
-            case DIRECT -> BathActs.direct(recipe, print, isHot());
-            case ACID -> BathActs.acid(recipe, print, batch.plan().dye().depth(), isHot());
-            case BLEND, DISPERSE, BASIC, VAT -> BathActs.byLeaflet(recipe, print, isHot());
+            case REACTIVE ->
+                    tender().isProtein()
+                            ? BathActs.byLeaflet(recipe, print, heatHazards())
+                            : BathActs.reactive(recipe, print);
+            case DIRECT -> BathActs.direct(recipe, print, heatHazards());
+            case ACID -> BathActs.acid(recipe, print, batch.plan().dye().depth(), heatHazards());
+            case BLEND, DISPERSE, BASIC, VAT -> BathActs.byLeaflet(recipe, print, heatHazards());
         };
     }
 
-    private Hazard[] isHot() {
+    private Hazard[] heatHazards() {
         return isInMachine()
                 ? new Hazard[] {Hazard.HOT_BATH, Hazard.ELECTRIC}
                 : new Hazard[] {Hazard.HOT_BATH, Hazard.COOKER};

@@ -93,7 +93,7 @@ public record DyePrint(Tape tape) {
     }
 
     private String heat(BathHeat heat) {
-        return heat.words() + " " + heat.told(tape) + " (" + heat.source() + ")";
+        return heat.words() + ": " + heat.told(tape) + " (" + heat.source() + ")";
     }
 
     /** Each published time, with its source. */
@@ -102,6 +102,6 @@ public record DyePrint(Tape tape) {
     }
 
     private static String time(BathTime time) {
-        return time.words() + " " + time.lasting().words() + " (" + time.source() + ")";
+        return time.words() + ": " + time.lasting().words() + " (" + time.source() + ")";
     }
 }

@@ -22,8 +22,8 @@ public final class WashOff {
 
     static List<Act> of(DyeClass kind, Tender tender) {
         return switch (kind) {
-            case REACTIVE -> reactive(tender);
-            case DIRECT -> direct();
+            case REACTIVE -> tender.isProtein() ? List.of(cool(), dry(tender)) : reactive(tender);
+            case DIRECT -> direct(tender);
             case ACID, BLEND, DISPERSE, VAT, BASIC -> List.of(cool(), dry(tender));
         };
     }
@@ -44,7 +44,7 @@ public final class WashOff {
                 dry(tender));
     }
 
-    private static List<Act> direct() {
+    private static List<Act> direct(Tender tender) {
         return List.of(
                 Act.of("Rinse cool", "Until the water stays nearly clear."),
                 Act.of(
@@ -56,13 +56,14 @@ public final class WashOff {
                                         + " fastness to light (Basic Principles of Textile Coloration).")
                         .timed(),
                 cool(),
-                Act.of("Dry it out of the sun", "Flat or on a line, then press and look it over."));
+                dry(tender));
     }
 
     private static Act cool() {
         return Act.of(
                 "Wash gently, cool",
-                "Hot washing is for reactive dye alone (a dyer's reference site, washing out).",
+                "Hot washing is for reactive dye on plant fibres alone (a dyer's reference site,"
+                        + " washing out), never for wool and silk.",
                 APART);
     }
 

@@ -93,7 +93,8 @@ final class AcidRecipe {
                                                 Heat.ofCelsius(100),
                                                 "slowly up to, polyamide",
                                                 INDUSTRY)));
-        return tender.isProtein() ? List.of(heats.get(0), heats.get(2)) : heats.subList(1, 3);
+        heats.remove(tender.isProtein() ? 1 : 0);
+        return heats;
     }
 
     private static List<BathTime> times() {

@@ -31,7 +31,8 @@ final class DirectRecipe {
                             RecipeLine.of(
                                     Substance.FIXATIVE,
                                     Rate.of(Rate.Of.MILLILITRES_IN_LITRE, "30"),
-                                    DyeSources.DIRECT_SHEET + ", its own liquid"));
+                                    DyeSources.DIRECT_SHEET
+                                            + ", its own liquid in as much water as the bath"));
                 });
         return new Recipe(DyeClass.DIRECT, lines, heats(depth, tender), times());
     }

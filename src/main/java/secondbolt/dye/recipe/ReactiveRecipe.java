@@ -92,7 +92,7 @@ final class ReactiveRecipe {
                                                 : sheet)));
         times.add(
                 new BathTime(
-                        "in all, stirred without stopping for the first 15",
+                        "in all, the first quarter stirred without stopping",
                         Lasting.minutes(60),
                         DyeSources.PACKET));
         return times;

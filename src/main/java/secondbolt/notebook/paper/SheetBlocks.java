@@ -138,7 +138,13 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
 
     static List<SheetText.Item> itemsOf(Block.Ticks ticks) {
         return ticks.items().stream()
-                .map(i -> new SheetText.Item(i.title(), i.notes(), i.rows(), i.isDone()))
+                .map(
+                        i ->
+                                new SheetText.Item(
+                                        onPaper(i.title()),
+                                        onPaper(i.notes()),
+                                        i.rows(),
+                                        i.isDone()))
                 .toList();
     }
 }

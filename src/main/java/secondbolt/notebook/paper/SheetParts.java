@@ -2,6 +2,7 @@ package secondbolt.notebook.paper;
 
 import java.util.List;
 import secondbolt.block.Block;
+import secondbolt.block.Fact;
 import secondbolt.draw.sheet.SheetText;
 
 /** The blocks of a sheet of words as parts of it, in their order. */
@@ -26,7 +27,17 @@ enum SheetParts implements Block.Visitor<List<SheetText.Part>> {
 
     @Override
     public List<SheetText.Part> facts(Block.Facts facts) {
-        return List.of(new SheetText.Part.Rows(SheetBlocks.rowsOf(facts), false));
+        List<List<String>> rows =
+                facts.facts().stream()
+                        .map(fact -> List.of(fact.label(), SheetBlocks.onPaper(both(fact))))
+                        .toList();
+        return rows.isEmpty() ? List.of() : List.of(new SheetText.Part.Rows(rows, false));
+    }
+
+    /** On her tape, and on the other in brackets. */
+    private static String both(Fact fact) {
+        String other = fact.value().other();
+        return fact.value().own() + (other.isEmpty() ? "" : " (" + other + ")");
     }
 
     @Override

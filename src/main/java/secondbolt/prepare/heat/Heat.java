@@ -14,6 +14,7 @@ import secondbolt.textile.state.CareLabel;
  * @param ironBy what decides it, in a word or two, such as {@code polyester}
  * @param wash the wash at most; nothing if it must not be washed
  * @param washBy what decides it, likewise
+ * @param isByHand whether its label has it washed by hand
  * @param isLabelHotter whether its label allows the iron or the wash far more than its fibre bears
  *     as a rule
  */
@@ -22,6 +23,7 @@ public record Heat(
         String ironBy,
         Optional<Temperature> wash,
         String washBy,
+        boolean isByHand,
         boolean isLabelHotter) {
     /** Less of a fibre than this leaves a label as it is (our own choice, no source). */
     private static final Share TRACE = Share.ofPercent(10);
@@ -55,6 +57,7 @@ public record Heat(
                 label.iron().isPresent() ? LABEL : by(fibre.map(Heat::tenderToIron)),
                 washed,
                 label.wash().isPresent() ? LABEL : by(fibre.map(Heat::tenderToWash)),
+                label.wash().filter(CareLabel.Wash::byHand).isPresent(),
                 fibre.filter(f -> isHotter(f, ironed, washed)).isPresent());
     }
 
@@ -74,6 +77,21 @@ public record Heat(
     private static boolean isHotter(Fibre fibre, Temperature label) {
         return label.compareTo(HOT) >= 0
                 && fibre.hasAny(kind -> heat(kind).wash().equals(FibreHeat.LEAST.wash()));
+    }
+
+    /**
+     * How hot it may be ironed, in words.
+     *
+     * <p>Source: one dot without steam, a workwear maker's care page on ISO 3758.
+     */
+    public String ironWords() {
+        return iron.map(i -> i.words() + (i == IronHeat.LOW ? ", no steam" : ""))
+                .orElse("not ironed");
+    }
+
+    /** How hot it may be washed, in words. */
+    public String washWords() {
+        return wash.map(Temperature::words).orElse("not washed") + (isByHand ? ", by hand" : "");
     }
 
     private static String by(Optional<FibreKind> tender) {

@@ -23,7 +23,7 @@ final class LineKeys {
     private static final Form<List<Placed<PieceEdge>>> EDGES =
             ListForm.of(
                     "edges",
-                    Forms.placed(PieceEdge.form("an edge of a piece, such as pocket.left")),
+                    Forms.placed(PieceEdge.form("an edge of a piece, such as `pocket.left`")),
                     1,
                     MOST_EDGES);
 

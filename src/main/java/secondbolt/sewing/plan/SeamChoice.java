@@ -20,4 +20,9 @@ public record SeamChoice(
         return new SeamChoice(
                 stitch.or(general::stitch), finish.or(general::finish), times.or(general::times));
     }
+
+    /** The same with another finish. */
+    public SeamChoice finished(Finish other) {
+        return new SeamChoice(stitch, Optional.of(other), times);
+    }
 }

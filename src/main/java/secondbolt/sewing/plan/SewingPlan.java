@@ -63,11 +63,15 @@ public record SewingPlan(
 
     /** How a seam along these edges is sewn, as far as it is told. */
     public SeamChoice choice(Set<PieceEdge> edges) {
+        return exception(edges).or(seams);
+    }
+
+    /** The same, as far as it is told of this seam alone. */
+    public SeamChoice exception(Set<PieceEdge> edges) {
         return except.stream()
                 .filter(one -> edges.contains(one.on().value()))
                 .map(SeamException::choice)
-                .reduce(SeamChoice.NOTHING, SeamChoice::or)
-                .or(seams);
+                .reduce(SeamChoice.NOTHING, SeamChoice::or);
     }
 
     /** How many rows of a finish a seam has, one for each edge that is neatened for itself. */

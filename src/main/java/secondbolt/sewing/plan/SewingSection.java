@@ -81,7 +81,7 @@ public final class SewingSection {
     private static final Key<Placed<PieceEdge>> ON =
             Key.required(
                     "on",
-                    Forms.placed(PieceEdge.form("an edge of a join, such as front.side")),
+                    Forms.placed(PieceEdge.form("an edge of a join, such as `front.side`")),
                     "An edge of the join that is meant.",
                     "front.side");
     private static final Key<Integer> TIMES =

@@ -19,6 +19,7 @@ import secondbolt.sewing.plan.SeamChoice;
  * @param choice how it is sewn, as far as it is told
  * @param allowances how wide the allowance of each edge is; of an edge without one nothing
  * @param curve whether its edges run straight
+ * @param isEnclosed whether its edges are taken to lie inside, where nothing is neatened
  * @param lacking edges of which it names more than are cut
  */
 public record JoinLine(
@@ -27,6 +28,7 @@ public record JoinLine(
         SeamChoice choice,
         Map<PieceEdge, Length> allowances,
         Curve curve,
+        boolean isEnclosed,
         List<PieceEdge> lacking) {
     /** Copies the map in order. */
     public JoinLine {

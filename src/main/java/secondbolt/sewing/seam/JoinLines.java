@@ -13,6 +13,7 @@ import secondbolt.garment.Role;
 import secondbolt.measure.Length;
 import secondbolt.pattern.Seam;
 import secondbolt.pattern.piece.Piece;
+import secondbolt.sewing.plan.Finish;
 import secondbolt.sewing.plan.SeamChoice;
 import secondbolt.sewing.plan.SewingPlan;
 import secondbolt.worksheet.Sentence;
@@ -35,6 +36,7 @@ record JoinLines(FitResult fit, EdgeShapes shapes, EdgeSupply supply, SewingPlan
         Set<PieceEdge> edges = seam.edges();
         EdgeSupply.Count count = supply.of(seam);
         SeamChoice choice = plan.choice(edges);
+        boolean isEnclosed = plan.exception(edges).finish().isEmpty() && new Enclosed(fit).is(seam);
         Map<PieceEdge, Length> allowances = new LinkedHashMap<>();
         edges.forEach(edge -> allowances.put(edge, shapes.allowance(edge)));
         return new JoinLine(
@@ -46,9 +48,10 @@ record JoinLines(FitResult fit, EdgeShapes shapes, EdgeSupply supply, SewingPlan
                         edges,
                         length(check),
                         choice.times().orElse(count.times())),
-                choice,
+                isEnclosed ? choice.finished(Finish.RAW) : choice,
                 allowances,
                 shapes.of(edges),
+                isEnclosed,
                 choice.times().isPresent() ? List.of() : count.lacking());
     }
 

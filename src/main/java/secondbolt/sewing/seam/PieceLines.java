@@ -1,6 +1,7 @@
 package secondbolt.sewing.seam;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import secondbolt.garment.PieceEdge;
 import secondbolt.garment.Role;
 import secondbolt.garment.Serves;
 import secondbolt.measure.Length;
+import secondbolt.pattern.Meaning;
 import secondbolt.pattern.piece.Piece;
 import secondbolt.sewing.plan.OwnLine;
 import secondbolt.sewing.plan.SewingPlan;
@@ -25,6 +27,9 @@ import secondbolt.worksheet.Sentence;
  * @param plan what she tells
  */
 record PieceLines(FitResult fit, EdgeShapes shapes, EdgeSupply supply, SewingPlan plan) {
+    private static final Set<Serves> STRETCHING =
+            EnumSet.of(Serves.NECKLINE, Serves.ARMHOLE, Serves.WAIST, Serves.CROTCH);
+
     /** Derived: from the edge to the point, half of what the dart takes up being folded away. */
     List<SewnLine> darts() {
         List<SewnLine> darts = new ArrayList<>();
@@ -77,13 +82,16 @@ record PieceLines(FitResult fit, EdgeShapes shapes, EdgeSupply supply, SewingPla
     }
 
     /**
-     * Curved edges that handling stretches: those of main pieces that nothing stiffens, but for
-     * caps, which are eased, and hems. Common practice, no source.
+     * Curved edges that handling stretches: round the neck, the arm, the waist and between the
+     * legs, and those of which nothing is known, on main pieces that are seen and that nothing
+     * stiffens. Common practice, no source.
      */
     List<SewnLine> stays() {
         List<SewnLine> stays = new ArrayList<>();
         for (Piece piece : fit.pieces()) {
-            if (EdgeSupply.role(piece) != Role.MAIN || piece.copies(Role.INTERFACING) > 0) {
+            if (EdgeSupply.role(piece) != Role.MAIN
+                    || piece.copies(Role.INTERFACING) > 0
+                    || piece.seen() == Piece.Seen.HIDDEN) {
                 continue;
             }
             piece.shape().edgeNames().stream()
@@ -95,9 +103,13 @@ record PieceLines(FitResult fit, EdgeShapes shapes, EdgeSupply supply, SewingPla
     }
 
     private boolean isStayed(PieceEdge edge) {
+        boolean isJoined =
+                fit.pattern().seams().stream().anyMatch(seam -> seam.edges().contains(edge));
+        Optional<Serves> serves =
+                fit.pattern().meanings().edge(edge.piece(), edge.edge()).map(Meaning::serves);
         return shapes.of(edge) == JoinLine.Curve.CURVED
                 && !fit.pattern().meanings().isHem(edge.piece(), edge.edge())
-                && !fit.pattern().meanings().serves(edge.piece(), edge.edge(), Serves.CAP);
+                && serves.map(STRETCHING::contains).orElse(isJoined);
     }
 
     private SewnLine stay(PieceEdge edge) {

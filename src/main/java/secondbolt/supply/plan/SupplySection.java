@@ -129,6 +129,11 @@ public final class SupplySection {
                 && word.codePoints().noneMatch(Character::isDigit);
     }
 
+    /** While she does not know what a pack holds, nobody knows what the price is of. */
+    private static Optional<Placed<BigDecimal>> price(Fields fields) {
+        return fields.isOpen(PACK) ? Optional.empty() : fields.get(PRICE);
+    }
+
     private static Optional<Supply> supply(Fields fields) {
         if (!AmountKeys.isOne(fields)) {
             return Optional.empty();
@@ -138,7 +143,7 @@ public final class SupplySection {
                         fields.require(ITEM),
                         AmountKeys.amount(fields),
                         fields.get(FOR),
-                        fields.get(PRICE),
+                        price(fields),
                         fields.get(PACK),
                         fields.get(HAVE),
                         fields.get(SERVES).orElse(1)));

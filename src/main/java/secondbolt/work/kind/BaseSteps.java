@@ -40,10 +40,8 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
 
     /** The steps, in the order of the source; none if neither pattern nor kind is told. */
     public List<WorkStep> steps() {
-        List<Part> parts = kindOrder().parts();
-        Optional<SewnParts> sewn = pattern.map(p -> SewnParts.of(p, parts));
-        List<Part> there =
-                parts.stream().filter(part -> part.isAlways() || isThere(part, sewn)).toList();
+        Optional<SewnParts> sewn = sewn();
+        List<Part> there = there();
         List<WorkStep> steps = new ArrayList<>();
         if (kind.isEmpty() && pattern.isEmpty()) {
             return steps;
@@ -82,26 +80,39 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
     private String words(Part part, Optional<SewnParts> sewn, List<Part> there) {
         boolean isTrousers = kind.filter(k -> k == GarmentKind.TROUSERS).isPresent();
         String does =
-                part == Part.SLEEVES
-                        ? sleeves(there)
-                        : part.does() + (part == Part.FRONT_EDGES && isTrousers ? FLY : "");
+                part == Part.SLEEVES && isChosen(there)
+                        ? SleeveWay.of(kind, order).words()
+                        : part.does() + (part == Part.OPENING_EDGES && isTrousers ? FLY : "");
         String what = sewn.map(s -> s.words(part)).orElse("");
         return what.isEmpty() ? does : does + " " + what;
     }
 
-    private String sleeves(List<Part> there) {
-        SleeveWay way = SleeveWay.of(kind, order);
-        return there.contains(Part.SLEEVE_SEAMS)
-                ? way.words(Part.SLEEVE_SEAMS.word())
-                : there.contains(Part.SIDE_SEAMS)
-                        ? way.words(Part.SIDE_SEAMS.word())
-                        : Part.SLEEVES.does();
+    private static boolean isChosen(List<Part> there) {
+        return there.contains(Part.SLEEVE_SEAMS) || there.contains(Part.SIDE_SEAMS);
+    }
+
+    /** How sleeves come in, and how the other way is chosen; nothing if there is no choice. */
+    public Optional<String> sleeveChoice() {
+        List<Part> there = there();
+        Part seams = there.contains(Part.SLEEVE_SEAMS) ? Part.SLEEVE_SEAMS : Part.SIDE_SEAMS;
+        return there.contains(Part.SLEEVES) && isChosen(there)
+                ? Optional.of(SleeveWay.of(kind, order).other(seams.word()))
+                : Optional.empty();
+    }
+
+    private Optional<SewnParts> sewn() {
+        return pattern.map(p -> SewnParts.of(p, kindOrder().parts()));
+    }
+
+    private List<Part> there() {
+        Optional<SewnParts> sewn = sewn();
+        return kindOrder().parts().stream()
+                .filter(part -> part.isAlways() || isThere(part, sewn))
+                .toList();
     }
 
     private static WorkStep tried(WorkStep step) {
-        return step.checking(
-                "Before a seam is trimmed: tried on, closed, standing, sitting and with the arms"
-                        + " raised.");
+        return step.checking("Nothing is trimmed yet that may have to be let out.");
     }
 
     /** Common practice, no source. */

@@ -8,13 +8,13 @@ import static secondbolt.work.kind.Part.CENTRE_BACK;
 import static secondbolt.work.kind.Part.COLLAR;
 import static secondbolt.work.kind.Part.CUFFS;
 import static secondbolt.work.kind.Part.FIT_ON;
-import static secondbolt.work.kind.Part.FRONT_EDGES;
 import static secondbolt.work.kind.Part.GATHER;
 import static secondbolt.work.kind.Part.GORES;
 import static secondbolt.work.kind.Part.INSIDE_LEGS;
 import static secondbolt.work.kind.Part.LINING;
 import static secondbolt.work.kind.Part.LINING_IN;
 import static secondbolt.work.kind.Part.NECKLINE;
+import static secondbolt.work.kind.Part.OPENING_EDGES;
 import static secondbolt.work.kind.Part.OUTSIDE_LEGS;
 import static secondbolt.work.kind.Part.POCKETS;
 import static secondbolt.work.kind.Part.SEAT;
@@ -67,7 +67,7 @@ public record KindOrder(List<Part> parts, String source) {
                             SLITS,
                             COLLAR,
                             CUFFS,
-                            FRONT_EDGES,
+                            OPENING_EDGES,
                             BASTE,
                             FIT_ON,
                             CENTRE_BACK,
@@ -86,7 +86,7 @@ public record KindOrder(List<Part> parts, String source) {
                             GORES,
                             CENTRE_BACK,
                             SIDE_SEAMS,
-                            FRONT_EDGES,
+                            OPENING_EDGES,
                             LINING,
                             GATHER,
                             BAND,
@@ -96,7 +96,7 @@ public record KindOrder(List<Part> parts, String source) {
                     order(
                             "The New Dressmaker, 1921, boys' trousers; from the inside legs on from"
                                     + " memory",
-                            FRONT_EDGES,
+                            OPENING_EDGES,
                             POCKETS,
                             BASTE,
                             FIT_ON,
@@ -116,7 +116,7 @@ public record KindOrder(List<Part> parts, String source) {
                             FIT_ON,
                             CENTRE_BACK,
                             SHOULDERS,
-                            FRONT_EDGES,
+                            OPENING_EDGES,
                             NECKLINE,
                             LINING,
                             LINING_IN,
@@ -133,7 +133,7 @@ public record KindOrder(List<Part> parts, String source) {
                             CENTRE_BACK,
                             SHOULDERS,
                             SIDE_SEAMS,
-                            FRONT_EDGES,
+                            OPENING_EDGES,
                             NECKLINE,
                             SLEEVE_SEAMS,
                             SLEEVES,
@@ -150,7 +150,7 @@ public record KindOrder(List<Part> parts, String source) {
                             BASTE,
                             FIT_ON,
                             GATHER,
-                            FRONT_EDGES,
+                            OPENING_EDGES,
                             CENTRE_BACK,
                             SHOULDERS,
                             NECKLINE,
@@ -184,7 +184,7 @@ public record KindOrder(List<Part> parts, String source) {
                 CENTRE_BACK,
                 SIDE_SEAMS,
                 LINING_IN,
-                FRONT_EDGES,
+                OPENING_EDGES,
                 SHOULDERS,
                 NECKLINE,
                 SLEEVE_SEAMS,
@@ -201,7 +201,7 @@ public record KindOrder(List<Part> parts, String source) {
                 SLITS,
                 COLLAR,
                 CUFFS,
-                FRONT_EDGES,
+                OPENING_EDGES,
                 BASTE,
                 FIT_ON,
                 CENTRE_BACK,

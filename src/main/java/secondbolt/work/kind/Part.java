@@ -14,8 +14,8 @@ enum Part {
     /** Tried on. */
     FIT_ON(
             "fit on",
-            "Try it on over what is worn beneath, closed as it will be; pin what is too wide or too"
-                    + " long, and mark it on both sides alike."),
+            "Try it on over what is worn beneath, closed as it will be, standing, sitting and with the"
+                    + " arms raised; pin what is too wide or too long, and mark both sides alike."),
     /** A unit. */
     POCKETS("pockets", "Make up the pockets and sew them on while the piece they lie on is flat."),
     /** A unit: the slit of a sleeve. */
@@ -24,8 +24,8 @@ enum Part {
     COLLAR("collar", "Make up the collar, trim and turn it, and press its edge."),
     /** A unit. */
     CUFFS("cuffs", "Make up the cuffs and press them."),
-    /** Bands and facings of the front. */
-    FRONT_EDGES("front edges", "Finish the front edges with their bands or facings."),
+    /** Bands and facings of an opening. */
+    OPENING_EDGES("opening edges", "Finish the edges of the opening with their bands or facings."),
     /** Widths of an apron or a curtain. */
     WIDTHS("widths", "Join the widths; a French seam leaves no raw edge."),
     /** Gores of a skirt. */

@@ -43,7 +43,7 @@ record PartRules(SleeveWay way) {
                     Part.INSIDE_LEGS,
                     SEAT);
     private static final Set<Part> STIFFENED =
-            EnumSet.of(COLLAR, CUFFS, Part.FRONT_EDGES, Part.POCKETS, NECKLINE, WRISTS, BAND);
+            EnumSet.of(COLLAR, CUFFS, Part.OPENING_EDGES, Part.POCKETS, NECKLINE, WRISTS, BAND);
 
     /** The same step with what it follows, whether the others are there or not. */
     WorkStep on(WorkStep step, Part part) {

@@ -45,6 +45,18 @@ record PieceWords(Part part, Set<String> whole, Set<String> within) {
         within = Set.copyOf(within);
     }
 
+    /** The edge it finishes decides where it belongs, not its own name. */
+    private static final PieceWords FACINGS =
+            new PieceWords(
+                    Part.OPENING_EDGES,
+                    Set.of(),
+                    Set.of("facing", "beleg", "besatz", "parementure", "見返し"));
+
+    /** Whether a piece of this name faces an edge. */
+    static boolean isFacing(String name) {
+        return FACINGS.isIn(name.toLowerCase(Locale.ROOT));
+    }
+
     /** What a piece of this name belongs to, if its name says it. */
     static Optional<Part> of(String name) {
         String small = name.toLowerCase(Locale.ROOT);

@@ -36,7 +36,7 @@ record SeamParts(Pattern pattern) {
         parts.put(Serves.INSEAM, Part.INSIDE_LEGS);
         parts.put(Serves.OUTSEAM, Part.OUTSIDE_LEGS);
         parts.put(Serves.WAIST, Part.BAND);
-        parts.put(Serves.CENTRE_FRONT, Part.FRONT_EDGES);
+        parts.put(Serves.CENTRE_FRONT, Part.OPENING_EDGES);
         parts.put(Serves.CENTRE_BACK, Part.CENTRE_BACK);
         parts.put(Serves.SIDE, Part.SIDE_SEAMS);
         return parts;
@@ -48,8 +48,10 @@ record SeamParts(Pattern pattern) {
         seam.edges().forEach(edge -> names.add(edge.piece()));
         return unit(names)
                 .or(() -> lining(names))
+                .or(() -> faced(seam, names))
                 .or(() -> byEdge(seam))
                 .or(() -> aroundOneSleeve(names))
+                .or(() -> toItself(seam, names))
                 .or(() -> downTheSkirt(names));
     }
 
@@ -76,6 +78,19 @@ record SeamParts(Pattern pattern) {
         return piece.cuts().containsKey(Role.LINING) && !piece.cuts().containsKey(Role.MAIN);
     }
 
+    /** A facing sewn to a front, a back or an edge of which nothing is known. */
+    private Optional<Part> faced(Seam seam, Set<String> names) {
+        long facings = names.stream().filter(PieceWords::isFacing).count();
+        Optional<Part> edge = byEdge(seam);
+        boolean isOpening =
+                edge.isEmpty()
+                        || edge.get() == Part.CENTRE_BACK
+                        || edge.get() == Part.OPENING_EDGES;
+        return facings > 0 && facings < names.size() && isOpening
+                ? Optional.of(Part.OPENING_EDGES)
+                : Optional.empty();
+    }
+
     private Optional<Part> byEdge(Seam seam) {
         Map<Part, Boolean> told = new EnumMap<>(Part.class);
         seam.edges().stream()
@@ -93,6 +108,16 @@ record SeamParts(Pattern pattern) {
         return names.size() == 1 && names.stream().allMatch(name -> has(name, Serves.CAP))
                 ? Optional.of(Part.SLEEVE_SEAMS)
                 : Optional.empty();
+    }
+
+    /** A band folded onto itself or its like belongs where it is sewn on. */
+    private Optional<Part> toItself(Seam seam, Set<String> names) {
+        boolean isFolded = seam.first().value().equals(seam.second().value());
+        return pattern.seams().stream()
+                .filter(other -> isFolded && !other.equals(seam))
+                .filter(other -> other.edges().stream().anyMatch(e -> names.contains(e.piece())))
+                .flatMap(other -> byEdge(other).stream())
+                .findFirst();
     }
 
     /** Between pieces that reach to the lower edge, or from the waist down. */

@@ -31,8 +31,9 @@ record SewnParts(Map<Part, List<String>> seams, Map<Part, List<String>> pieces) 
         }
         JoinedPieces joined = JoinedPieces.of(pattern);
         for (Piece piece : pattern.pieces()) {
-            if (!joined.isSewn(piece.name())) {
-                sewn.put(sewn.pieces, within(PieceWords.of(piece.name()), parts), piece.name());
+            Part part = within(PieceWords.of(piece.name()), parts);
+            if (part != Part.ASSEMBLE || !joined.isSewn(piece.name())) {
+                sewn.put(sewn.pieces, part, piece.name());
             }
         }
         return sewn;
@@ -57,7 +58,7 @@ record SewnParts(Map<Part, List<String>> seams, Map<Part, List<String>> pieces) 
     String words(Part part) {
         List<String> said = new ArrayList<>();
         if (seams.containsKey(part)) {
-            said.add("Sew " + String.join("; ", seams.get(part)) + ".");
+            said.add("Seams: " + String.join("; ", seams.get(part)) + ".");
         }
         if (pieces.containsKey(part)) {
             String what =

@@ -10,31 +10,40 @@ public enum SleeveWay {
     /** Sewn to the armhole while all is flat; then sleeve and side in one run. From memory. */
     FLAT(
             "Sew the sleeves in flat, before the side and sleeve seams, which are then one run (modern"
-                    + " shirts; from memory). To set them in round instead, write `order: ["
-                    + "%s, sleeves]` under `work`."),
+                    + " shirts; from memory).",
+            "Sleeves are sewn in flat here. To set them in round, write `order: [%s, sleeves]` under"
+                    + " `work`."),
     /** Made up, and then set in. Source: K. H. Watson, Textiles and Clothing, 1907. */
     ROUND(
             "Make up each sleeve, then set it into the closed armhole (K. H. Watson, Textiles and"
-                    + " Clothing, 1907). To sew them in flat instead, write `order: [sleeves, %s]`"
-                    + " under `work`.");
+                    + " Clothing, 1907).",
+            "Sleeves are set in round here. To sew them in flat, write `order: [sleeves, %s]` under"
+                    + " `work`.");
 
     private static final String SLEEVES = Part.SLEEVES.word();
     private static final List<String> SEAMS =
             List.of(Part.SLEEVE_SEAMS.word(), Part.SIDE_SEAMS.word());
 
     private final String words;
+    private final String other;
 
-    SleeveWay(String words) {
+    SleeveWay(String words, String other) {
         this.words = words;
+        this.other = other;
+    }
+
+    /** What to do. */
+    String words() {
+        return words;
     }
 
     /**
-     * What to do, and how the other way is chosen.
+     * How the other way is chosen.
      *
      * @param seams the step of the sleeve or side seams
      */
-    String words(String seams) {
-        return String.format(Locale.ROOT, words, seams);
+    String other(String seams) {
+        return String.format(Locale.ROOT, other, seams);
     }
 
     /** The way her own order goes, else the one that is usual for the kind. */

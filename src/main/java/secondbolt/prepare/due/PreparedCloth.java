@@ -1,4 +1,4 @@
-package secondbolt.prepare;
+package secondbolt.prepare.due;
 
 import java.util.Optional;
 import secondbolt.cloth.yields.ClothResult;
@@ -29,7 +29,7 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
     private static final Share FELTED = Share.ofPercent(90);
 
     /** Works it out. */
-    static PreparedCloth of(ClothResult cloth, boolean isCut) {
+    public static PreparedCloth of(ClothResult cloth, boolean isCut) {
         Optional<Washes> washes =
                 cloth.cloth()
                         .prewash()
@@ -44,22 +44,22 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
     }
 
     /** The maker's name for it. */
-    String name() {
+    public String name() {
         return cloth.name();
     }
 
     /** The cloth as findings and sheets speak of it. */
-    Subject.Cloth subject() {
+    public Subject.Cloth subject() {
         return cloth.subject();
     }
 
     /** In what state it came. */
-    State state() {
+    public State state() {
         return cloth.cloth().state();
     }
 
     /** What it is made of, if that is known. */
-    Optional<Fibre> fibre() {
+    public Optional<Fibre> fibre() {
         return fibre(cloth);
     }
 
@@ -67,22 +67,22 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
      * Whether its maker's leaflet says all of how it is washed and pressed: an iron or a hot wash
      * would set the glue of interfacing.
      */
-    boolean isLeftToItsLeaflet() {
+    public boolean isLeftToItsLeaflet() {
         return cloth.cloth().textile().roleOrMain() == Role.INTERFACING;
     }
 
     /** Whether it is to be pressed before it is laid, if it is not cut yet. */
-    boolean isPressed() {
+    public boolean isPressed() {
         return !isCut && !isLeftToItsLeaflet() && heat.iron().isPresent();
     }
 
     /** Whether wool or other hair is in it, which felts. */
-    boolean felts() {
+    public boolean felts() {
         return fibre().filter(f -> f.hasAny(k -> k.family() == FibreKind.Family.HAIR)).isPresent();
     }
 
     /** Whether that came with it and is still to be dealt with. */
-    boolean has(CameWith thing) {
+    public boolean has(CameWith thing) {
         return !isCut && state().has(thing);
     }
 
@@ -94,17 +94,17 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
     }
 
     /** Whether a first wash is due, whatever its label says of it. */
-    boolean isWashOpen() {
+    public boolean isWashOpen() {
         return !isCut && !isLeftToItsLeaflet() && isUnwashed();
     }
 
     /** Whether it must not be washed, though a wash is due. */
-    boolean isWashForbidden() {
+    public boolean isWashForbidden() {
         return isWashOpen() && heat.wash().isEmpty();
     }
 
     /** Whether it is to be washed for the first time, or washed free of softener. */
-    boolean isWashDue() {
+    public boolean isWashDue() {
         return heat.wash().isPresent() && (isWashOpen() || has(CameWith.SOFTENER));
     }
 
@@ -112,7 +112,7 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
      * Whether its last wash still drew it in, so that it is to be washed once more. Wool that has
      * begun to felt only felts on.
      */
-    boolean isWashDueAgain() {
+    public boolean isWashDueAgain() {
         return !isCut
                 && !isLeftToItsLeaflet()
                 && !isFelted()
@@ -121,12 +121,12 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
     }
 
     /** Whether its last wash changed it more than the mark. */
-    boolean isMoving() {
+    public boolean isMoving() {
         return washes.filter(Washes::isMoving).isPresent();
     }
 
     /** Whether a square is to be marked on it before it is washed. */
-    boolean isSquareDue() {
+    public boolean isSquareDue() {
         return isWashOpen() && heat.wash().isPresent() && !isMarked();
     }
 
@@ -139,22 +139,22 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
     }
 
     /** Whether it is to get wet. */
-    boolean isWetDue() {
+    public boolean isWetDue() {
         return isWashDue() || isWashDueAgain();
     }
 
     /** Whether its mass is open, so that it is to be weighed. */
-    boolean isWeighingDue() {
+    public boolean isWeighingDue() {
         return !isCut && cloth.heaviness().mass().isEmpty();
     }
 
     /** Whether it is to be looked over, once more or for the first time. */
-    boolean isSurveyDue() {
+    public boolean isSurveyDue() {
         return !isCut && (isWetDue() || !isSurveyedAfterAWash());
     }
 
     /** Whether it was looked over after a wash. */
-    boolean isSurveyedAfterAWash() {
+    public boolean isSurveyedAfterAWash() {
         return cloth.cloth()
                 .condition()
                 .survey()
@@ -164,12 +164,12 @@ public record PreparedCloth(ClothResult cloth, Heat heat, Optional<Washes> washe
     }
 
     /** Whether nothing is told of a wash. */
-    boolean isWashUntold() {
+    public boolean isWashUntold() {
         return !isCut && cloth.cloth().prewash().isEmpty();
     }
 
     /** Whether it is of wool that drew in as only felted wool does. */
-    boolean isFelted() {
+    public boolean isFelted() {
         AcrossAlong<Optional<Share>> left = cloth.left();
         return felts()
                 && (left.across().filter(s -> s.compareTo(FELTED) <= 0).isPresent()
