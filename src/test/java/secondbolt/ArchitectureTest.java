@@ -676,7 +676,8 @@ class ArchitectureTest {
                         "file.value",
                         "measure",
                         "textile",
-                        "textile.fibre"));
+                        "textile.fibre",
+                        "textile.state"));
         rooms.put(
                 "bleach",
                 with(
@@ -695,6 +696,7 @@ class ArchitectureTest {
                         "task",
                         "textile",
                         "textile.fibre",
+                        "textile.state",
                         "topic",
                         "worksheet"));
         rooms.put(
@@ -825,27 +827,6 @@ class ArchitectureTest {
                         "worksheet"));
         rooms.put("prepare.heat", Set.of("measure", "textile.fibre", "textile.state"));
         rooms.put("prepare.wash", Set.of("file.value", "measure", "textile"));
-        rooms.put(
-                "prepare",
-                with(
-                        Set.of(),
-                        "block",
-                        "cloth",
-                        "cloth.yields",
-                        "figure",
-                        "file",
-                        "file.value",
-                        "garment",
-                        "lay.plan",
-                        "measure",
-                        "prepare.heat",
-                        "prepare.wash",
-                        "task",
-                        "textile",
-                        "textile.fibre",
-                        "textile.state",
-                        "topic",
-                        "worksheet"));
         rooms.put(
                 "sewing.seam",
                 with(
@@ -1046,6 +1027,52 @@ class ArchitectureTest {
                 "work.kind",
                 Set.of("file.value", "garment", "measure", "pattern", "pattern.piece", "task"));
         rooms.put("work.plan", Set.of("file", "file.form", "file.source", "file.value", "garment"));
+        rooms.put(
+                "prepare.due",
+                Set.of(
+                        "cloth.yields",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "prepare.heat",
+                        "prepare.wash",
+                        "textile",
+                        "textile.fibre",
+                        "textile.state",
+                        "worksheet"));
+        rooms.put(
+                "prepare.step",
+                Set.of(
+                        "cloth.yields",
+                        "measure",
+                        "prepare.due",
+                        "prepare.heat",
+                        "task",
+                        "textile",
+                        "textile.fibre",
+                        "textile.state",
+                        "worksheet"));
+        rooms.put(
+                "prepare",
+                with(
+                        Set.of(),
+                        "block",
+                        "cloth",
+                        "cloth.yields",
+                        "figure",
+                        "file",
+                        "file.value",
+                        "lay.plan",
+                        "measure",
+                        "prepare.due",
+                        "prepare.heat",
+                        "prepare.step",
+                        "prepare.wash",
+                        "task",
+                        "textile",
+                        "textile.state",
+                        "topic",
+                        "worksheet"));
         rooms.put(
                 "work",
                 with(

@@ -37,6 +37,7 @@ record BleachFindings(Treatment treatment, Tape tape) {
         List<Finding> findings = new ArrayList<>();
         guessed().ifPresent(findings::add);
         tender().ifPresent(findings::add);
+        findings.addAll(new FinishFindings(treatment).all());
         if (treatment.agent().orElseThrow().isBleach()) {
             colour().ifPresent(findings::add);
             strong().ifPresent(findings::add);

@@ -1,5 +1,6 @@
 package secondbolt.bleach;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import secondbolt.task.Amount;
 import secondbolt.task.Hazard;
 import secondbolt.task.Need;
 import secondbolt.task.Stage;
+import secondbolt.task.Wait;
 import secondbolt.task.WorkStep;
 import secondbolt.worksheet.Gives;
 import secondbolt.worksheet.Term;
@@ -29,6 +31,14 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
     private static final String DIRT =
             "Dirt, starch and softener keep it from the cloth and use it up, so it comes out in"
                     + " patches.";
+
+    /** Source: common practice, no source: a sheet on a line. */
+    private static final Wait DRIES =
+            new Wait(
+                    "it dries",
+                    Duration.ofHours(4),
+                    Duration.ofHours(24),
+                    "a sheet on a line, common practice, no source");
 
     private static final List<Term> WORDS =
             List.of(
@@ -46,7 +56,7 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
         List<Treatment> done = all.stream().filter(t -> !t.isRefused()).toList();
         return done.isEmpty()
                 ? Gives.NOTHING
-                : new BleachGiving(done, !BleachHazards.isAnyChlorine(all)).gives();
+                : new BleachGiving(done, BleachHazards.mayTakeAcid(all)).gives();
     }
 
     private Gives gives() {
@@ -120,6 +130,7 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
                                 + ": rinse several times in fresh cold water until no smell is left,"
                                 + " with nothing in it, then wash it once by itself.")
                 .after("bleach", "What is left in the cloth goes on eating it.")
+                .waiting(DRIES)
                 .minding(hazards(bleached()))
                 .wet();
     }
@@ -140,6 +151,7 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
                 .checking(
                         "An offcut went through the whole of it and held when it was pulled.",
                         "No bleach in the room, and none left in the vessel.")
+                .waiting(DRIES)
                 .minding(hazards(stripped()))
                 .wet();
     }
@@ -158,7 +170,15 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
             }
         }
         needs.add(one("rubber gloves", "pair", "for bleach and colour remover"));
-        needs.add(one("eye protection", "", "for bleach and colour remover, as the label says"));
+        needs.add(one("safety goggles", "pair", "for bleach and colour remover"));
+        if (!stripped().isEmpty()) {
+            needs.add(
+                    one(
+                            "vessel of stainless steel, enamel or glass, with a spoon",
+                            "",
+                            "for colour remover; never for food again"));
+            needs.add(one("thermometer for liquids", "", "for colour remover"));
+        }
         return needs;
     }
 

@@ -60,8 +60,13 @@ final class BleachHazards {
                 .isPresent();
     }
 
-    /** Whether chlorine bleach is used on any of them. */
+    /** Whether chlorine bleach is meant for any of them. */
     static boolean isAnyChlorine(List<Treatment> treatments) {
         return treatments.stream().anyMatch(t -> t.isWith(Agent.CHLORINE));
+    }
+
+    /** Whether a last rinse may have acid in it: only where no bleach is in the house. */
+    static boolean mayTakeAcid(List<Treatment> treatments) {
+        return treatments.stream().flatMap(t -> t.agent().stream()).noneMatch(Agent::isBleach);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.bleach.plan.Agent;
+import secondbolt.bleach.plan.Bleaching;
 import secondbolt.bleach.recipe.Treatment;
 import secondbolt.measure.Tape;
 import secondbolt.worksheet.Assumed;
@@ -90,7 +91,8 @@ final class BleachNotes {
 
     private static Stream<Open> bath(Treatment treatment) {
         List<Open> open = new ArrayList<>();
-        if (treatment.plan().bath().remover().isEmpty()) {
+        Bleaching plan = treatment.plan();
+        if (plan.bath().remover().isEmpty() && !plan.isAsked("remover")) {
             open.add(
                     new Open(
                             treatment.name() + ": what the remover is made of",
@@ -109,7 +111,8 @@ final class BleachNotes {
     }
 
     private static Stream<Open> label(Treatment treatment) {
-        return treatment.plan().bath().label().isPresent()
+        Bleaching plan = treatment.plan();
+        return plan.bath().label().isPresent() || plan.isAsked("label")
                 ? Stream.empty()
                 : Stream.of(
                         new Open(

@@ -63,7 +63,7 @@ record BleachPage(List<Treatment> treatments, Tape tape) {
 
     /** Each once, in the order they are met. */
     private List<String> cautions() {
-        boolean takesAcid = !BleachHazards.isAnyChlorine(treatments);
+        boolean takesAcid = BleachHazards.mayTakeAcid(treatments);
         return treatments.stream()
                 .filter(t -> !t.isRefused())
                 .flatMap(t -> BleachHazards.of(t, takesAcid).stream())

@@ -9,6 +9,7 @@ import secondbolt.block.Block;
 import secondbolt.measure.Tape;
 import secondbolt.task.Hazard;
 import secondbolt.worksheet.Finding;
+import secondbolt.worksheet.Sentence;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
 import secondbolt.worksheet.Subject;
@@ -28,7 +29,7 @@ final class BleachSheet {
     /** What is done with one cloth, one thing after the other. */
     static List<Block.Ticks.Item> items(Treatment of, List<Treatment> all, Tape tape) {
         return of.isWith(Agent.REMOVER)
-                ? new RemoverWork(of, !BleachHazards.isAnyChlorine(all), tape).items()
+                ? new RemoverWork(of, BleachHazards.mayTakeAcid(all), tape).items()
                 : new BleachWork(of, tape).items();
     }
 
@@ -37,7 +38,7 @@ final class BleachSheet {
         List<Block> blocks = new ArrayList<>();
         blocks.add(
                 new Block.Prose(
-                        of.agent().orElseThrow().word()
+                        Sentence.capital(of.agent().orElseThrow().word())
                                 + " on "
                                 + of.fibre().map(f -> f.words()).orElse("")
                                 + of.mass().map(m -> ", " + tape.print(m) + " dry").orElse("")
@@ -51,9 +52,10 @@ final class BleachSheet {
             blocks.add(new Block.Warnings(warnings));
         }
         blocks.add(new Block.Ticks(items(of, all, tape)));
+        blocks.add(new Block.Heading("Where it can hurt"));
         blocks.add(
-                new Block.Warnings(
-                        BleachHazards.of(of, !BleachHazards.isAnyChlorine(all)).stream()
+                new Block.Points(
+                        BleachHazards.of(of, BleachHazards.mayTakeAcid(all)).stream()
                                 .map(Hazard::words)
                                 .toList()));
         return Sheet.ofWords(

@@ -49,6 +49,17 @@ record RefusalFindings(Treatment treatment) {
                                             + ", or ask the maker of the cloth what it is and write"
                                             + " `fibre`."));
             case FIBRE_RUINED -> Optional.of(ruined());
+            case FINISH_RUINED ->
+                    Optional.of(
+                            finding(
+                                            "bleach-ruins-finish",
+                                            Level.STOP,
+                                            treatment.name()
+                                                    + " is finished not to catch fire, and "
+                                                    + with()
+                                                    + " ruins that.",
+                                            "Leave it out, and wash it as its label says.")
+                                    .citing(List.of(Sources.LAUNDRY)));
             case LABEL_FORBIDS -> Optional.of(forbidden());
             case TOO_WEAK ->
                     Optional.of(

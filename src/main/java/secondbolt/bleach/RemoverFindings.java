@@ -128,7 +128,7 @@ record RemoverFindings(Treatment treatment, Tape tape) {
                         larger
                                 + " the cloth first and treat it in "
                                 + bath.loads()
-                                + " equal loads by weight, pieces that meet in a seam in the same.")
+                                + " equal loads by weight, pieces that meet in a seam in one of them.")
                 .citing(List.of(Sources.REMOVER_SHEET));
     }
 

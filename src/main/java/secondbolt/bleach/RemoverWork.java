@@ -6,14 +6,17 @@ import java.util.Optional;
 import secondbolt.bleach.recipe.RemoverBath;
 import secondbolt.bleach.recipe.Treatment;
 import secondbolt.block.Block.Ticks.Item;
+import secondbolt.measure.Mass;
 import secondbolt.measure.Tape;
+import secondbolt.measure.Volume;
+import secondbolt.textile.fibre.FibreKind;
 
 /**
  * How the colour of a cloth is taken out, one thing after the other.
  *
  * @param treatment of the cloth, with a remover, not refused
- * @param takesAcid whether a last rinse with citric acid is told: never where chlorine bleach is
- *     used in the same project
+ * @param takesAcid whether a last rinse with citric acid is told: never where a bleach is used in
+ *     the same project
  * @param tape to print with
  */
 record RemoverWork(Treatment treatment, boolean takesAcid, Tape tape) {
@@ -40,8 +43,10 @@ record RemoverWork(Treatment treatment, boolean takesAcid, Tape tape) {
         items.add(
                 BleachWork.open(
                         "Rinse",
-                        "Let it cool in the bath if it is wool, then rinse in fresh water until the"
-                                + " water stays clear."));
+                        (isWoolly()
+                                        ? "Left to cool in the bath first, for a shock felts wool; then in"
+                                        : "In")
+                                + " fresh water until the water stays clear."));
         bath.filter(b -> takesAcid).map(this::acid).ifPresent(items::add);
         items.add(
                 BleachWork.open(
@@ -51,14 +56,21 @@ record RemoverWork(Treatment treatment, boolean takesAcid, Tape tape) {
         return items;
     }
 
+    private boolean isWoolly() {
+        return treatment
+                .fibre()
+                .filter(f -> f.hasAny(kind -> kind.family() == FibreKind.Family.HAIR))
+                .isPresent();
+    }
+
     private String amounts(RemoverBath bath) {
         String each = bath.loads() == 1 ? "" : "For each of " + bath.loads() + " loads: ";
         return each
-                + tape.print(bath.waterOfALoad())
+                + both(bath.waterOfALoad())
                 + " of water, a little neutral detergent, "
-                + tape.printFine(bath.aLoad(bath.soda()))
+                + weighed(bath.aLoad(bath.soda()))
                 + " of soda ash, and when that is dissolved "
-                + tape.printFine(bath.aLoad(bath.remover()))
+                + weighed(bath.aLoad(bath.remover()))
                 + " of thiourea dioxide, stirred in slowly. Weigh all of it.";
     }
 
@@ -84,10 +96,19 @@ record RemoverWork(Treatment treatment, boolean takesAcid, Tape tape) {
     private Item acid(RemoverBath bath) {
         return BleachWork.open(
                 "Last rinse",
-                tape.printFine(bath.aLoad(bath.citric()))
+                weighed(bath.aLoad(bath.citric()))
                         + " of citric acid in "
-                        + tape.print(bath.waterOfALoad())
+                        + both(bath.waterOfALoad())
                         + " of fresh water, which ends what soda ash is left. Not in a vessel, sink or"
                         + " drain with bleach in it.");
+    }
+
+    /** On both tapes: kitchen scales have grams, jugs litres, wherever she lives. */
+    private String weighed(Mass mass) {
+        return tape.printFine(mass) + " (" + tape.other().printFine(mass) + ")";
+    }
+
+    private String both(Volume water) {
+        return tape.print(water) + " (" + tape.other().print(water) + ")";
     }
 }

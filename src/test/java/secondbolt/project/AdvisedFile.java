@@ -27,7 +27,16 @@ final class AdvisedFile {
 
     /** What holds names of the maker's own, and what holds a list. */
     private static final Set<String> NAMED =
-            Set.of("cloth", "pieces", "closures", "hems", "designs", "cords", "binding", "elastic");
+            Set.of(
+                    "cloth",
+                    "pieces",
+                    "closures",
+                    "hems",
+                    "designs",
+                    "cords",
+                    "binding",
+                    "elastic",
+                    "bleach");
 
     private static final Set<String> LISTS =
             Set.of(

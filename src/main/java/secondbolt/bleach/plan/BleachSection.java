@@ -163,6 +163,7 @@ public final class BleachSection {
                                 fields.get(COLOUR_TEST),
                                 fields.get(PULL_TEST)),
                         new Bleaching.Bath(
-                                fields.get(VESSEL), fields.get(REMOVER), fields.get(LABEL))));
+                                fields.get(VESSEL), fields.get(REMOVER), fields.get(LABEL)),
+                        fields.leftOpen()));
     }
 }

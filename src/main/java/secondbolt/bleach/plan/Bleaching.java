@@ -1,7 +1,9 @@
 package secondbolt.bleach.plan;
 
+import java.util.List;
 import java.util.Optional;
 import secondbolt.file.value.Answer;
+import secondbolt.file.value.LeftOpen;
 import secondbolt.file.value.Placed;
 import secondbolt.measure.Volume;
 
@@ -11,8 +13,15 @@ import secondbolt.measure.Volume;
  * @param with what she takes; unknown while she has not decided
  * @param evidence what she knows of the cloth's colour and strength
  * @param bath what she has to do it in and with
+ * @param open what she wrote {@code unknown} for
  */
-public record Bleaching(Placed<Answer<Agent>> with, Evidence evidence, Bath bath) {
+public record Bleaching(
+        Placed<Answer<Agent>> with, Evidence evidence, Bath bath, List<LeftOpen> open) {
+    /** Copies the list. */
+    public Bleaching {
+        open = List.copyOf(open);
+    }
+
     /**
      * What is known of the cloth.
      *
@@ -38,6 +47,11 @@ public record Bleaching(Placed<Answer<Agent>> with, Evidence evidence, Bath bath
      */
     public record Bath(
             Optional<Volume> vessel, Optional<Remover> remover, Optional<LabelDose> label) {}
+
+    /** Whether she wrote {@code unknown} under a key, which is asked by itself. */
+    public boolean isAsked(String key) {
+        return open.stream().anyMatch(left -> left.what().equals(key));
+    }
 
     /** What she takes, if she has decided. */
     public Optional<Agent> agent() {

@@ -10,6 +10,8 @@ public enum Refusal {
     FIBRE_NOT_NAMED,
     /** A fibre of it is ruined. */
     FIBRE_RUINED,
+    /** What keeps it from burning is ruined. */
+    FINISH_RUINED,
     /** Its care label forbids it. */
     LABEL_FORBIDS,
     /** It tore when it was pulled. */

@@ -1,10 +1,13 @@
 package secondbolt.bleach.recipe;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.bleach.plan.Agent;
 import secondbolt.bleach.plan.Bleaching;
 import secondbolt.bleach.plan.Colour;
@@ -14,6 +17,7 @@ import secondbolt.file.value.Answer;
 import secondbolt.measure.Mass;
 import secondbolt.textile.Textile;
 import secondbolt.textile.fibre.Fibre;
+import secondbolt.textile.state.Finish;
 
 /**
  * One cloth, what is meant to be done to it, and what it bears.
@@ -24,6 +28,7 @@ import secondbolt.textile.fibre.Fibre;
  * @param knownBy how that is known, if told
  * @param mass the whole cloth, dry, if known
  * @param isPatterned whether it has a repeat to match, and so more than one colour
+ * @param finishes what was put on it, as far as that is told
  */
 public record Treatment(
         String name,
@@ -31,7 +36,13 @@ public record Treatment(
         Optional<Fibre> fibre,
         Optional<Textile.KnownBy> knownBy,
         Optional<Mass> mass,
-        boolean isPatterned) {
+        boolean isPatterned,
+        Set<Finish> finishes) {
+    /** Copies the finishes. */
+    public Treatment {
+        finishes = Collections.unmodifiableSet(new LinkedHashSet<>(finishes));
+    }
+
     /** Of a cloth as it was worked out. */
     public static Treatment of(ClothResult cloth, Bleaching plan) {
         Textile textile = cloth.cloth().textile();
@@ -41,7 +52,8 @@ public record Treatment(
                 textile.fibre().flatMap(Answer::toOptional),
                 textile.knownBy(),
                 cloth.heaviness().mass(),
-                textile.repeat().isAny());
+                textile.repeat().isAny(),
+                cloth.cloth().state().finishes());
     }
 
     /** What she takes, if she has decided. */
@@ -96,6 +108,9 @@ public record Treatment(
         if (isAny(with, Bearing.Grade.NOT_KNOWN)) {
             refusals.add(Refusal.FIBRE_NOT_NAMED);
         }
+        if (ruinsFinish(with)) {
+            refusals.add(Refusal.FINISH_RUINED);
+        }
         Bleaching.Evidence evidence = plan.evidence();
         if (evidence.triangle().filter(t -> t.forbids(with)).isPresent()) {
             refusals.add(Refusal.LABEL_FORBIDS);
@@ -111,6 +126,11 @@ public record Treatment(
 
     private boolean isAny(Agent with, Bearing.Grade grade) {
         return bearings(with).stream().anyMatch(bearing -> bearing.grade() == grade);
+    }
+
+    /** Source: laundry pages on bleach: never on cloth finished not to catch fire. */
+    private boolean ruinsFinish(Agent with) {
+        return with == Agent.CHLORINE && finishes.contains(Finish.FLAME_RETARDANT);
     }
 
     private boolean takesPattern(Agent with) {
