@@ -152,11 +152,11 @@ final class ButtonSteps {
         return result.name()
                 + ": count "
                 + Plural.of(marks.size(), "hole")
-                + " and read them again from the top: "
+                + " and read them again, from the top "
                 + some
                 + result.gap()
                         .filter(gap -> marks.size() > 2)
-                        .map(gap -> ", " + result.tape().print(gap) + " apart on average")
+                        .map(gap -> "; " + result.tape().print(gap) + " apart on average")
                         .orElse("")
                 + ".";
     }
