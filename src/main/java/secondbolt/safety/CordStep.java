@@ -53,7 +53,8 @@ final class CordStep {
                         + rule.longestFree()
                         + " long (16 CFR 1120).");
         if (cords.stream().anyMatch(Cord::isAtTheNeck)) {
-            checks.add("At neck and hood no end hangs free, and the cord lies flat (EN 14682:2007).");
+            checks.add(
+                    "At neck and hood no end hangs free, and the cord lies flat (EN 14682:2007).");
         }
         checks.add("Pull hard at every end: nothing comes out on one side.");
         return checks;

@@ -52,7 +52,10 @@ final class MarkStep {
     private static Optional<String> names(List<Piece> pieces) {
         Set<String> names = new LinkedHashSet<>();
         pieces.forEach(
-                piece -> piece.features().marks().forEach(m -> names.add(piece.name() + ", " + m.what())));
+                piece ->
+                        piece.features()
+                                .marks()
+                                .forEach(m -> names.add(piece.name() + ", " + m.what())));
         if (names.isEmpty()) {
             return Optional.empty();
         }

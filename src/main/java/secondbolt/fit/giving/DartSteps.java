@@ -19,14 +19,14 @@ final class DartSteps {
         }
         return Optional.of(
                 step(
-                                "darts",
-                                "Sew "
-                                        + Plural.of(TakenUp.count(darts), "dart")
-                                        + ", from the edge to the point and off it in a fine line,"
-                                        + " the ends knotted; press each over a curve, to its point"
-                                        + " and no farther: "
-                                        + TakenUp.where(darts)
-                                        + "."));
+                        "darts",
+                        "Sew "
+                                + Plural.of(TakenUp.count(darts), "dart")
+                                + ", from the edge to the point and off it in a fine line,"
+                                + " the ends knotted; press each over a curve, to its point"
+                                + " and no farther: "
+                                + TakenUp.where(darts)
+                                + "."));
     }
 
     static Optional<WorkStep> pleats(List<TakenUp> pleats) {

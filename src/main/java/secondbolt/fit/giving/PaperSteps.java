@@ -57,7 +57,10 @@ record PaperSteps(FitResult fit, Tape tape) {
                         .checking(checks.toArray(String[]::new)));
     }
 
-    /** Measuring it against the body; nothing if nobody's measurements and no finished ones are told. */
+    /**
+     * Measuring it against the body; nothing if nobody's measurements and no finished ones are
+     * told.
+     */
     Optional<WorkStep> measure(SizeResult size) {
         List<SizeResult.Measurement> known =
                 size.measurements().stream().filter(m -> m.finished().isPresent()).toList();

@@ -171,8 +171,7 @@ public record HemEdge(
     private boolean isAcross(TurnedEdge turned) {
         Point start = turned.fold().start();
         Point end = turned.fold().end();
-        boolean isLevel =
-                Math.abs(end.xMm() - start.xMm()) >= Math.abs(end.yMm() - start.yMm());
+        boolean isLevel = Math.abs(end.xMm() - start.xMm()) >= Math.abs(end.yMm() - start.yMm());
         return isLevel != (piece.grain() == Piece.Grain.ACROSS);
     }
 

@@ -33,7 +33,9 @@ record CutCount(List<Piece> pieces, Map<Role, Integer> wanted, Map<Role, Integer
         pieces.forEach(
                 piece ->
                         piece.cuts()
-                                .forEach((role, cut) -> wanted.merge(role, cut.count(), Integer::sum)));
+                                .forEach(
+                                        (role, cut) ->
+                                                wanted.merge(role, cut.count(), Integer::sum)));
         Map<Role, Integer> left = new EnumMap<>(wanted);
         made.stocks().stream()
                 .filter(stock -> wanted.containsKey(stock.role()))

@@ -52,7 +52,7 @@ class ClosureGivingTest {
         Given given =
                 Given.of(
                         "units: cm",
-                        BUTTONED.replace("buttons: 7", "rows: {apart: 12 cm}, buttons: 4")
+                        BUTTONED.replace("buttons: 7", "rows apart: 12 cm, buttons: 4")
                                 .replace("extension: 2", "extension: 8"));
         assertEquals(
                 List.of(
@@ -105,7 +105,8 @@ class ClosureGivingTest {
     @Test
     void worksHiddenHolesBeforeTheirLayerIsSewnIn() {
         Given given =
-                Given.of("units: cm", BUTTONED.replace("extension: 2", "extension: 2, hidden: yes"));
+                Given.of(
+                        "units: cm", BUTTONED.replace("extension: 2", "extension: 2, hidden: yes"));
         assertFalse(given.before("buttonholes").contains("assemble"));
         assertTrue(given.step("buttonholes").text().contains("before it is sewn in"));
     }

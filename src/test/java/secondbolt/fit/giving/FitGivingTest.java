@@ -22,7 +22,8 @@ class FitGivingTest {
         assertTrue(
                 given.step("alter the paper")
                         .text()
-                        .startsWith("The printed pieces have the alterations: lengthen body by 3 cm"));
+                        .startsWith(
+                                "The printed pieces have the alterations: lengthen body by 3 cm"));
     }
 
     @Test
@@ -30,9 +31,11 @@ class FitGivingTest {
         Given given =
                 Given.of(
                         "units: cm",
-                        DRAWN.replace("rectangle: [30, 60]", "taped: {side: 60, top: 30}"),
+                        DRAWN.replace(
+                                "rectangle: [30, 60]", "box: [30, 60], edges: {side: 60, top: 30}"),
                         "alterations: [{lengthen: body, by: 3}]");
-        assertTrue(given.step("alter the paper").text().startsWith("Alter your own paper of front"));
+        assertTrue(
+                given.step("alter the paper").text().startsWith("Alter your own paper of front"));
         assertTrue(given.step("alter the paper").checks().get(0).contains("lies flat"));
     }
 

@@ -61,7 +61,9 @@ class HemGivingTest {
         Wait wait =
                 Given.of(
                                 "units: cm",
-                                "cloth: {wool: {fibre: wool, weight: " + weight + "}}",
+                                "cloth: {wool: {size: unknown, fibre: wool, weight: "
+                                        + weight
+                                        + "}}",
                                 "pattern: {pieces: {Rock: {cut: 2, ring: {inner: 24, outer: 90,"
                                         + " turn: 90}}}}",
                                 "hems: {Saum: {on: [Rock.hem], depth: 1, turned: once}}")
@@ -152,7 +154,12 @@ class HemGivingTest {
 
     @Test
     void takesOfAPieceKnownByTapeThatItsShapeIsNotKnown() {
-        Given given = Given.of("units: cm", APRON.replace("rectangle: [150, 60]", "taped: {bottom: 150, top: 150}"));
+        Given given =
+                Given.of(
+                        "units: cm",
+                        APRON.replace(
+                                "rectangle: [150, 60]",
+                                "box: [150, 60], edges: {bottom: 150, top: 150}"));
         assertTrue(
                 given.step("hem").follows().stream()
                         .anyMatch(f -> f.why().contains("its shape is not known")));
