@@ -340,12 +340,49 @@ class ArchitectureTest {
                         "shape.cut",
                         "wearer",
                         "worksheet"));
-        rooms.put("bleach", Set.of("file", "topic"));
-        rooms.put("dye", Set.of("file", "topic"));
-        rooms.put("prepare", Set.of("file", "topic"));
-        rooms.put("sewing", Set.of("file", "topic"));
-        rooms.put("supply", Set.of("file", "topic"));
         rooms.put("textile.fibre", Set.of("file", "measure"));
+        rooms.put("work.order", Set.of("task"));
+        rooms.put("measure.kitchen", Set.of("measure"));
+        rooms.put(
+                "bleach.plan", Set.of("file", "file.form", "file.source", "file.value", "measure"));
+        rooms.put(
+                "closure.giving",
+                Set.of(
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row",
+                        "measure",
+                        "task",
+                        "worksheet"));
+        rooms.put(
+                "dye.plan",
+                Set.of("file", "file.form", "file.source", "file.value", "measure", "task"));
+        rooms.put("dye.take", Set.of("dye.plan", "measure", "textile.fibre"));
+        rooms.put(
+                "dye.recipe",
+                Set.of("dye.plan", "dye.take", "file.value", "measure", "textile.fibre"));
+        rooms.put(
+                "sewing.plan",
+                Set.of(
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "worksheet"));
+        rooms.put(
+                "supply.plan",
+                Set.of("file", "file.form", "file.source", "file.value", "measure", "task"));
+        rooms.put(
+                "supply.list",
+                Set.of("file.source", "file.value", "measure", "supply.plan", "task"));
+        rooms.put(
+                "supply.cost",
+                Set.of("file.value", "measure", "supply.list", "supply.plan", "task"));
+        rooms.put("textile.state", Set.of("file", "file.form"));
         rooms.put(
                 "textile",
                 Set.of(
@@ -357,7 +394,8 @@ class ArchitectureTest {
                         "measure",
                         "shape",
                         "textile.extent",
-                        "textile.fibre"));
+                        "textile.fibre",
+                        "textile.state"));
         rooms.put(
                 "hem.turned",
                 with(
@@ -430,6 +468,7 @@ class ArchitectureTest {
                         "pattern",
                         "pattern.piece",
                         "shape",
+                        "supply.plan",
                         "textile",
                         "textile.extent"));
         rooms.put(
@@ -531,17 +570,34 @@ class ArchitectureTest {
                         "pattern",
                         "pattern.piece",
                         "shape"));
-        rooms.put("work", Set.of("file", "topic"));
-        rooms.put("work.order", Set.of("task"));
-        rooms.put("trim", Set.of("file", "topic"));
         rooms.put(
-                "closure.giving",
+                "bleach.recipe",
                 Set.of(
-                        "closure.fastening",
-                        "closure.placket",
-                        "closure.row",
+                        "bleach.plan",
+                        "cloth.yields",
+                        "file.value",
                         "measure",
+                        "textile",
+                        "textile.fibre"));
+        rooms.put(
+                "bleach",
+                with(
+                        Set.of(),
+                        "bleach.plan",
+                        "bleach.recipe",
+                        "block",
+                        "cloth",
+                        "cloth.yields",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "measure",
+                        "measure.kitchen",
                         "task",
+                        "textile",
+                        "textile.fibre",
+                        "topic",
                         "worksheet"));
         rooms.put(
                 "hem.giving",
@@ -556,6 +612,157 @@ class ArchitectureTest {
                         "shape.cut",
                         "task",
                         "worksheet"));
+        rooms.put(
+                "dye.bath",
+                with(
+                        Set.of(),
+                        "cloth.yields",
+                        "cutting.line",
+                        "dye.plan",
+                        "dye.recipe",
+                        "dye.take",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "task",
+                        "textile",
+                        "textile.fibre"));
+        rooms.put(
+                "dye.guide",
+                Set.of(
+                        "block",
+                        "dye.bath",
+                        "dye.plan",
+                        "dye.recipe",
+                        "dye.take",
+                        "measure",
+                        "task",
+                        "textile.fibre"));
+        rooms.put("prepare.heat", Set.of("measure", "textile.fibre", "textile.state"));
+        rooms.put("prepare.wash", Set.of("file.value", "measure", "textile"));
+        rooms.put(
+                "sewing.seam",
+                with(
+                        Set.of(),
+                        "cutting.line",
+                        "file.value",
+                        "fit.result",
+                        "fit.seam",
+                        "garment",
+                        "hem.plan",
+                        "hem.turned",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "sewing.plan",
+                        "shape",
+                        "worksheet"));
+        rooms.put(
+                "sewing.advice",
+                Set.of(
+                        "cloth.yields",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "sewing.plan",
+                        "sewing.seam",
+                        "textile",
+                        "textile.fibre",
+                        "worksheet"));
+        rooms.put(
+                "sewing.thread",
+                Set.of(
+                        "closure.fastening",
+                        "closure.placket",
+                        "closure.row",
+                        "garment",
+                        "measure",
+                        "sewing.plan",
+                        "sewing.seam",
+                        "worksheet"));
+        rooms.put(
+                "supply.left",
+                Set.of(
+                        "garment",
+                        "lay.design",
+                        "lay.piece",
+                        "lay.stock",
+                        "measure",
+                        "shape",
+                        "worksheet"));
+        rooms.put(
+                "trim.fused",
+                with(
+                        Set.of(),
+                        "cloth.yields",
+                        "cutting.line",
+                        "file.value",
+                        "garment",
+                        "lay.design",
+                        "lay.plan",
+                        "measure",
+                        "pattern.piece",
+                        "shape",
+                        "textile",
+                        "textile.fibre",
+                        "worksheet"));
+        rooms.put(
+                "trim.plan",
+                Set.of(
+                        "file",
+                        "file.form",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "hem.plan",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "wearer"));
+        rooms.put(
+                "trim.gathered",
+                with(
+                        Set.of(),
+                        "cutting.line",
+                        "file.value",
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "trim.plan",
+                        "wearer",
+                        "worksheet"));
+        rooms.put("trim.strip", Set.of("measure", "shape", "worksheet"));
+        rooms.put(
+                "trim.bound",
+                with(
+                        Set.of(),
+                        "cutting.line",
+                        "file.value",
+                        "fit.result",
+                        "fit.seam",
+                        "garment",
+                        "lay.design",
+                        "lay.stock",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "trim.plan",
+                        "trim.strip",
+                        "worksheet"));
+        rooms.put(
+                "trim.guide",
+                Set.of("garment", "lay.plan", "measure", "trim.fused", "trim.plan", "trim.strip"));
+        rooms.put(
+                "work.kind",
+                Set.of("file.value", "garment", "measure", "pattern", "pattern.piece", "task"));
+        rooms.put("work.plan", Set.of("file", "file.form", "file.source", "file.value", "garment"));
         rooms.put(
                 "cutting.giving",
                 Set.of("cutting.line", "measure", "pattern.piece", "task", "worksheet"));
@@ -693,6 +900,31 @@ class ArchitectureTest {
                         "topic",
                         "worksheet"));
         rooms.put(
+                "sewing",
+                with(
+                        Set.of(),
+                        "block",
+                        "closure",
+                        "cloth",
+                        "cutting",
+                        "cutting.line",
+                        "figure",
+                        "file",
+                        "file.value",
+                        "fit",
+                        "fit.result",
+                        "garment",
+                        "hem",
+                        "measure",
+                        "pattern",
+                        "sewing.advice",
+                        "sewing.plan",
+                        "sewing.seam",
+                        "sewing.thread",
+                        "task",
+                        "topic",
+                        "worksheet"));
+        rooms.put(
                 "lay.giving",
                 with(
                         Set.of(),
@@ -738,6 +970,171 @@ class ArchitectureTest {
                         "shape",
                         "textile",
                         "topic",
+                        "worksheet"));
+        rooms.put(
+                "dye",
+                with(
+                        Set.of(),
+                        "block",
+                        "cloth",
+                        "cloth.yields",
+                        "cutting",
+                        "cutting.line",
+                        "dye.bath",
+                        "dye.guide",
+                        "dye.plan",
+                        "dye.recipe",
+                        "dye.take",
+                        "fault",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "garment",
+                        "lay",
+                        "lay.design",
+                        "lay.piece",
+                        "lay.plan",
+                        "lay.stock",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "task",
+                        "textile",
+                        "textile.extent",
+                        "textile.fibre",
+                        "topic",
+                        "worksheet"));
+        rooms.put(
+                "supply",
+                with(
+                        Set.of(),
+                        "block",
+                        "figure",
+                        "file",
+                        "file.value",
+                        "lay",
+                        "lay.design",
+                        "lay.plan",
+                        "measure",
+                        "shape",
+                        "supply.cost",
+                        "supply.left",
+                        "supply.list",
+                        "supply.plan",
+                        "task",
+                        "topic",
+                        "worksheet"));
+        rooms.put(
+                "trim",
+                with(
+                        Set.of(),
+                        "block",
+                        "cloth",
+                        "cutting",
+                        "cutting.line",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "fit",
+                        "fit.result",
+                        "garment",
+                        "hem.plan",
+                        "lay",
+                        "lay.design",
+                        "lay.plan",
+                        "measure",
+                        "pattern",
+                        "pattern.piece",
+                        "shape",
+                        "task",
+                        "textile",
+                        "textile.fibre",
+                        "topic",
+                        "trim.bound",
+                        "trim.fused",
+                        "trim.gathered",
+                        "trim.guide",
+                        "trim.plan",
+                        "trim.strip",
+                        "wearer",
+                        "worksheet"));
+        rooms.put(
+                "prepare.due",
+                Set.of(
+                        "cloth.yields",
+                        "file.value",
+                        "garment",
+                        "measure",
+                        "prepare.heat",
+                        "prepare.wash",
+                        "textile",
+                        "textile.fibre",
+                        "textile.state",
+                        "worksheet"));
+        rooms.put(
+                "prepare.step",
+                Set.of(
+                        "cloth.yields",
+                        "measure",
+                        "prepare.due",
+                        "prepare.heat",
+                        "task",
+                        "textile",
+                        "textile.fibre",
+                        "textile.state",
+                        "worksheet"));
+        rooms.put(
+                "prepare",
+                with(
+                        Set.of(),
+                        "block",
+                        "cloth",
+                        "cloth.yields",
+                        "figure",
+                        "file",
+                        "file.value",
+                        "lay.plan",
+                        "measure",
+                        "prepare.due",
+                        "prepare.heat",
+                        "prepare.step",
+                        "prepare.wash",
+                        "task",
+                        "textile",
+                        "textile.state",
+                        "topic",
+                        "worksheet"));
+        rooms.put(
+                "work",
+                with(
+                        Set.of(),
+                        "bleach",
+                        "block",
+                        "closure",
+                        "cutting",
+                        "dye",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "fit",
+                        "fit.result",
+                        "hem",
+                        "lay",
+                        "measure",
+                        "pattern",
+                        "prepare",
+                        "sewing",
+                        "supply",
+                        "task",
+                        "topic",
+                        "trim",
+                        "wearer",
+                        "work.kind",
+                        "work.order",
+                        "work.plan",
                         "worksheet"));
         rooms.put(
                 "project",

@@ -124,8 +124,10 @@ final class ClothGaps {
             open.add(
                     new Open(
                             "the fibre of " + name,
-                            "iron heat, wash and dye",
-                            "Look for a label; ask a fabric shop; or burn one thread, with care."));
+                            "the heat of iron and wash, which stay at the lowest, and any dye",
+                            "Look for a label; ask a fabric shop; or burn one thread, with care;"
+                                    + " then write its `fibre`, and under `known by` how you found"
+                                    + " it."));
         }
         boolean isStretchOpen =
                 cloth.textile().stretch().filter(s -> s.toOptional().isEmpty()).isPresent();
@@ -145,7 +147,8 @@ final class ClothGaps {
                             "the weight of " + name,
                             "the dye it needs, and whether it suits a design",
                             "Weigh it dry on a kitchen scale, in a bag if it is large, and write"
-                                    + " its `mass`."));
+                                    + " its `mass`; or, if its seller tells how heavy it is by"
+                                    + " area, its `weight`."));
         }
         return open;
     }

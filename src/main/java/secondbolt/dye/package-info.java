@@ -1,5 +1,11 @@
 /**
- * Dyeing: which class takes, the dye and what goes with it, the baths, the sheet it is done by.
- * Start at {@link secondbolt.dye.DyeTopic}.
+ * Dyeing as a maker reads it: the page, the dye sheet, what she should know, what she needs, the
+ * steps of the work. Start at {@link secondbolt.dye.DyeTopic}. Its rooms stand below it: {@code
+ * dye.plan} (what is written), {@code dye.take} (which class takes), {@code dye.recipe} (what goes
+ * in), {@code dye.bath} (how it is shared out), {@code dye.guide} (the acts). This room uses them,
+ * {@code cloth.yields}, {@code cutting}, {@code lay}, {@code pattern}, {@code worksheet}, {@code
+ * task}, {@code block}, {@code figure} and {@code measure}. Words may be changed freely; a change
+ * of a finding's code changes what other programs read. Bleach and colour removers do not belong
+ * here, nor does any amount that is not reckoned in a room below.
  */
 package secondbolt.dye;

@@ -11,6 +11,7 @@ import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
 import secondbolt.measure.Share;
+import secondbolt.measure.Volume;
 import secondbolt.shape.Point;
 
 /**
@@ -86,6 +87,11 @@ public final class Figures {
     /** Puts a mass under {@code key_g}; null if it is open. */
     public Figures mass(String key, Optional<Mass> value) {
         return put(key, new Figure.Heft(value));
+    }
+
+    /** Puts a volume under {@code key_ml}, to the millilitre; null if it is open. */
+    public Figures volume(String key, Optional<Volume> value) {
+        return put(key, new Figure.Amount(value.map(v -> Math.rint(v.millilitres())), "_ml"));
     }
 
     /** Puts a cloth weight under {@code key_g_per_m2}; null if it is open. */

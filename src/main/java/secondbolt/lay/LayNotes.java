@@ -10,6 +10,7 @@ import secondbolt.garment.Role;
 import secondbolt.lay.design.LayResult;
 import secondbolt.lay.piece.LayPieces;
 import secondbolt.lay.plan.Design;
+import secondbolt.lay.plan.Interfacing;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Alteration;
@@ -117,7 +118,7 @@ record LayNotes(LayResult result, CuttingResult cutting, List<Alteration> altera
             return List.of();
         }
         List<Assumed> assumed = new ArrayList<>();
-        if (result.plan().interfacing().isEmpty()) {
+        if (result.plan().interfacing().flatMap(Interfacing::width).isEmpty()) {
             assumed.add(
                     new Assumed(
                             "the width of the interfacing",

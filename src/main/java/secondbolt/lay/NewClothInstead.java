@@ -11,7 +11,6 @@ import secondbolt.lay.plan.LayPlan;
 import secondbolt.lay.plan.NewCloth;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
-import secondbolt.worksheet.Convention;
 
 /**
  * What a design would take of new cloth, and what is saved by not buying it.
@@ -19,12 +18,9 @@ import secondbolt.worksheet.Convention;
  * @param cloth as the maker tells of it, if she does
  * @param tape to print with
  */
-record NewClothInstead(Optional<NewCloth> cloth, Tape tape) {
-    /** What a price is told for: a yard of 36 in, or a metre. */
-    private static final Convention PRICED =
-            Convention.common(Length.ofInches(36, 1), Length.ofMillimetres(1000));
-
-    static NewClothInstead of(LayPlan plan, Tape tape) {
+public record NewClothInstead(Optional<NewCloth> cloth, Tape tape) {
+    /** Of what the plan tells. */
+    public static NewClothInstead of(LayPlan plan, Tape tape) {
         return new NewClothInstead(plan.rules().newCloth(), tape);
     }
 
@@ -40,7 +36,7 @@ record NewClothInstead(Optional<NewCloth> cloth, Tape tape) {
     }
 
     /** How much it would be. */
-    Optional<String> length(DesignLay design) {
+    public Optional<String> length(DesignLay design) {
         return cloth.flatMap(
                 c ->
                         bought(design, c)
@@ -48,7 +44,7 @@ record NewClothInstead(Optional<NewCloth> cloth, Tape tape) {
     }
 
     /** What is saved, if the price is told; nothing by a design that does not fit on the cloth. */
-    Optional<String> saved(DesignLay design) {
+    public Optional<String> saved(DesignLay design) {
         Optional<NewCloth> instead = cloth.filter(any -> design.fits());
         return instead.flatMap(
                 c -> bought(design, c).flatMap(l -> c.price().map(price -> cost(l, price))));
@@ -65,7 +61,7 @@ record NewClothInstead(Optional<NewCloth> cloth, Tape tape) {
         BigDecimal units =
                 BigDecimal.valueOf(length.millimetres())
                         .divide(
-                                BigDecimal.valueOf(PRICED.on(tape).millimetres()),
+                                BigDecimal.valueOf(tape.pricedLength().millimetres()),
                                 MathContext.DECIMAL64);
         return units.multiply(price).setScale(2, RoundingMode.HALF_UP).toPlainString();
     }

@@ -35,6 +35,11 @@ public enum Tape {
         }
 
         @Override
+        public Length pricedLength() {
+            return Length.ofMillimetres(1000);
+        }
+
+        @Override
         public String printShop(Length length) {
             return inUnit(length, 1000, 2) + " m";
         }
@@ -90,6 +95,11 @@ public enum Tape {
         @Override
         public Length shopStep() {
             return Length.ofInches(36, 8);
+        }
+
+        @Override
+        public Length pricedLength() {
+            return Length.ofInches(36, 1);
         }
 
         @Override
@@ -158,6 +168,9 @@ public enum Tape {
 
     /** The steps that shops cut cloth in. */
     public abstract Length shopStep();
+
+    /** What the price of cloth and of tape is told for: a metre, or a yard. */
+    public abstract Length pricedLength();
 
     /** A length of cloth that stands on a shop step: {@code 2.35 m} or {@code 2⅝ yd}. */
     public abstract String printShop(Length onAShopStep);

@@ -73,9 +73,11 @@ public record PrintedSheet(
         PrintCorrection correction = asked.choice().correctionOf(paper);
         SheetText text = SheetBlocks.text(asked.heading(), sheet, paper, asked.reasons());
         List<Page> pages =
-                sheet.size() == Sheet.Size.PICTURE || sheet.size() == Sheet.Size.WORDS
-                        ? SheetPages.ofPicture(sheet.drawing(), text, paper, correction)
-                        : SheetPages.of(sheet.drawing(), text, paper, correction);
+                switch (sheet.size()) {
+                    case PICTURE -> SheetPages.ofPicture(sheet.drawing(), text, paper, correction);
+                    case WORDS -> SheetPages.ofWords(text, paper, correction);
+                    case HOME, LARGE -> SheetPages.of(sheet.drawing(), text, paper, correction);
+                };
         return new PrintedSheet(sheet, text.code(), paper, pages, !asked.reasons().isEmpty());
     }
 

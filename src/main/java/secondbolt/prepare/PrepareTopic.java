@@ -1,7 +1,13 @@
 package secondbolt.prepare;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import secondbolt.cloth.ClothTopic;
+import secondbolt.cloth.yields.ClothResult;
 import secondbolt.file.Key;
+import secondbolt.lay.plan.LaySection;
+import secondbolt.prepare.due.Preparation;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;
@@ -11,12 +17,12 @@ import secondbolt.topic.TopicName;
  * What is done to a cloth before it is cut or dyed: unpicking, freezing, washing, drying, pressing,
  * and what each tells of it.
  */
-public final class PrepareTopic implements Topic<Boolean> {
+public final class PrepareTopic implements Topic<Preparation> {
     /** Its name. */
-    public static final TopicName<Boolean> NAME = new TopicName<>("prepare");
+    public static final TopicName<Preparation> NAME = new TopicName<>("prepare");
 
     @Override
-    public TopicName<Boolean> name() {
+    public TopicName<Preparation> name() {
         return NAME;
     }
 
@@ -31,7 +37,16 @@ public final class PrepareTopic implements Topic<Boolean> {
     }
 
     @Override
-    public Outcome<Boolean> work(Bench bench) {
-        return Outcome.nothing();
+    public Outcome<Preparation> work(Bench bench) {
+        List<ClothResult> cloths = bench.came(ClothTopic.NAME).orElse(List.of());
+        if (cloths.isEmpty()) {
+            return Outcome.nothing();
+        }
+        Set<String> cut =
+                bench.written(LaySection.CUT_SO_FAR).orElse(List.of()).stream()
+                        .map(placing -> placing.cloth().value())
+                        .collect(Collectors.toSet());
+        Preparation all = Preparation.of(cloths, cut);
+        return Outcome.of(all, new PrepareWorksheet(all, bench.tape()).worksheet());
     }
 }

@@ -33,11 +33,6 @@ public final class ProjectSection {
 
     private static final List<Key<?>> LATER =
             List.of(
-                    Key.later("dye", "Cloth, colour and bath."),
-                    Key.later("supplies", "What must be bought."),
-                    Key.later("currency", "The money prices are in."),
-                    Key.later("hours", "Time spent."),
-                    Key.later("work", "Own steps, and what is done."),
                     Key.later("log", "What happened, with photos."),
                     Key.later("private", "What the public edition leaves out."),
                     Key.later("shown", "What the public edition may show."));

@@ -53,7 +53,12 @@ public record WorkStep(
     public WorkStep after(String step, String why) {
         List<Follows> more = new ArrayList<>(follows);
         more.add(new Follows(step, why));
-        return new WorkStep(name, stage, text, more, pause, checks, hazards, isWet, isDone);
+        return following(more);
+    }
+
+    /** The same, which follows these instead of what it followed. */
+    public WorkStep following(List<Follows> others) {
+        return new WorkStep(name, stage, text, others, pause, checks, hazards, isWet, isDone);
     }
 
     /** The same with what must pass after it. */

@@ -7,6 +7,7 @@ import secondbolt.measure.Length;
 import secondbolt.textile.extent.Extent;
 import secondbolt.textile.extent.Flaw;
 import secondbolt.textile.extent.Sides;
+import secondbolt.textile.state.State;
 
 /**
  * One cloth as the maker wrote it.
@@ -16,6 +17,7 @@ import secondbolt.textile.extent.Sides;
  * @param edging what its edges are, and what is cut away
  * @param prewash how it changes in the wash, if written
  * @param condition its flaws and features
+ * @param state what came with it, how it was finished, what its care label says
  * @param isInchLike whether its size without a unit, in centimetres, is that of a sheet in inches
  */
 public record Cloth(
@@ -24,6 +26,7 @@ public record Cloth(
         Edging edging,
         Optional<Prewash> prewash,
         Condition condition,
+        State state,
         boolean isInchLike) {
     /**
      * Its four edges.

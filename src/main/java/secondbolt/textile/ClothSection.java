@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
@@ -16,6 +17,8 @@ import secondbolt.textile.extent.Alternatives;
 import secondbolt.textile.extent.Extent;
 import secondbolt.textile.extent.ExtentKeys;
 import secondbolt.textile.extent.InchLike;
+import secondbolt.textile.state.State;
+import secondbolt.textile.state.StateKeys;
 
 /** The {@code cloth} section of the project file: its keys, and how they are read. */
 public final class ClothSection {
@@ -37,33 +40,37 @@ public final class ClothSection {
     }
 
     private static final Form<Cloth> FORM =
-            MapForm.of(
-                            "a cloth",
-                            List.of(
-                                    LIKE,
-                                    TextileKeys.ROLE,
-                                    TextileKeys.FIBRE,
-                                    TextileKeys.KNOWN_BY,
-                                    TextileKeys.WEIGHT,
-                                    TextileKeys.MASS,
-                                    ExtentKeys.SIZE,
-                                    ExtentKeys.OUTLINE,
-                                    ExtentKeys.MEASURED,
-                                    EdgingKeys.EDGES,
-                                    EdgingKeys.TRIM,
-                                    PrewashKeys.PREWASH,
-                                    ConditionKeys.SURVEYED,
-                                    TextileKeys.NAP,
-                                    TextileKeys.REPEAT,
-                                    TextileKeys.STRETCH,
-                                    ConditionKeys.FLAWS,
-                                    ConditionKeys.FEATURES,
-                                    ConditionKeys.CLEAR),
-                            ClothSection::cloth)
+            MapForm.of("a cloth", keys(), ClothSection::cloth)
                     .with(
                             Rule.some("size", "outline", NamedForm.LIKE),
                             one("size", "outline"),
                             one("weight", "mass"));
+
+    private static List<Key<?>> keys() {
+        return Stream.concat(
+                        Stream.of(
+                                LIKE,
+                                TextileKeys.ROLE,
+                                TextileKeys.FIBRE,
+                                TextileKeys.KNOWN_BY,
+                                TextileKeys.WEIGHT,
+                                TextileKeys.MASS,
+                                ExtentKeys.SIZE,
+                                ExtentKeys.OUTLINE,
+                                ExtentKeys.MEASURED,
+                                EdgingKeys.EDGES,
+                                EdgingKeys.TRIM,
+                                PrewashKeys.PREWASH,
+                                ConditionKeys.SURVEYED,
+                                TextileKeys.NAP,
+                                TextileKeys.REPEAT,
+                                TextileKeys.STRETCH,
+                                ConditionKeys.FLAWS,
+                                ConditionKeys.FEATURES,
+                                ConditionKeys.CLEAR),
+                        StateKeys.KEYS.stream())
+                .toList();
+    }
 
     /** The section: cloths under names of the maker's own. */
     public static final Key<Map<String, Cloth>> KEY =
@@ -75,7 +82,8 @@ public final class ClothSection {
                             Set.of(
                                     ConditionKeys.FLAWS,
                                     ConditionKeys.SURVEYED,
-                                    ExtentKeys.MEASURED)),
+                                    ExtentKeys.MEASURED,
+                                    StateKeys.RID_OF)),
                     "The textiles to be used, each under a name of your own.",
                     "{left curtain: {size: [132, 214]}}");
 
@@ -90,7 +98,8 @@ public final class ClothSection {
         boolean squareFits = PrewashKeys.liesOn(fields, extent.get());
         Optional<Cloth.Edging> edging = EdgingKeys.read(fields, extent.get());
         Optional<Cloth.Condition> condition = ConditionKeys.read(fields, extent.get());
-        if (!squareFits || edging.isEmpty() || condition.isEmpty()) {
+        Optional<State> state = StateKeys.read(fields);
+        if (!squareFits || edging.isEmpty() || condition.isEmpty() || state.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(
@@ -100,6 +109,7 @@ public final class ClothSection {
                         edging.get(),
                         fields.get(PrewashKeys.PREWASH),
                         condition.get(),
+                        state.get(),
                         InchLike.of(fields)));
     }
 

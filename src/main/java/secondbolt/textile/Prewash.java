@@ -1,6 +1,8 @@
 package secondbolt.textile;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import secondbolt.file.value.AcrossAlong;
 import secondbolt.file.value.Answer;
 import secondbolt.measure.Length;
@@ -22,17 +24,35 @@ public sealed interface Prewash {
     }
 
     /**
-     * A square marked before the wash and measured again after it.
+     * A square marked before the wash and measured again after it, and perhaps after more washes.
      *
      * @param marked before
-     * @param now after
+     * @param now after the first wash
+     * @param then after each further one, in order
      */
-    record Marked(AcrossAlong<Answer<Length>> marked, AcrossAlong<Answer<Length>> now)
+    record Marked(
+            AcrossAlong<Answer<Length>> marked,
+            AcrossAlong<Answer<Length>> now,
+            List<AcrossAlong<Answer<Length>>> then)
             implements Prewash {
+        /** Copies the list. */
+        public Marked {
+            then = List.copyOf(then);
+        }
+
+        /** What is left of the square as marked at its last measuring. */
         @Override
         public AcrossAlong<Optional<Share>> left() {
+            AcrossAlong<Answer<Length>> last = then.isEmpty() ? now : then.get(then.size() - 1);
             return new AcrossAlong<>(
-                    left(marked.across(), now.across()), left(marked.along(), now.along()));
+                    left(marked.across(), last.across()), left(marked.along(), last.along()));
+        }
+
+        /** The square at each measuring: as marked, and after each wash. */
+        public List<AcrossAlong<Optional<Length>>> squares() {
+            return Stream.concat(Stream.of(marked, now), then.stream())
+                    .map(square -> square.map(Answer::toOptional))
+                    .toList();
         }
 
         @Override

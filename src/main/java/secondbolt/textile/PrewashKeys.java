@@ -37,11 +37,20 @@ final class PrewashKeys {
                     square(),
                     "The same square after the wash, dry; either may be unknown.",
                     "[49.2, 48.0]");
+    private static final Key<List<AcrossAlong<Answer<Length>>>> THEN =
+            Key.optional(
+                    "then",
+                    Forms.either(
+                            ListForm.of("the square after each further wash", square(), 0, 20),
+                            Forms.none(List.<AcrossAlong<Answer<Length>>>of())),
+                    "The same square after each further wash, in order; sizes go by the last.",
+                    "[[49.1, 47.8]]");
     static final Key<Prewash> PREWASH =
             Key.optional(
                     "prewash",
                     Forms.either(
-                            MapForm.of("a prewash", List.of(MARKED, NOW), PrewashKeys::marked),
+                            MapForm.of(
+                                    "a prewash", List.of(MARKED, NOW, THEN), PrewashKeys::marked),
                             Forms.said(said())),
                     "What the wash does to it: a square marked before and measured after; done if"
                             + " the cloth was washed before it was measured, yes for short; never if it"
@@ -67,21 +76,45 @@ final class PrewashKeys {
     }
 
     private static Optional<Prewash> marked(Fields fields) {
-        Prewash.Marked marked = new Prewash.Marked(fields.require(MARKED), fields.require(NOW));
-        AcrossAlong<Optional<Share>> left = marked.left();
-        boolean across = isPlausible(fields, left.across(), Direction.ACROSS);
-        boolean along = isPlausible(fields, left.along(), Direction.ALONG);
-        return across && along ? Optional.of(marked) : Optional.empty();
+        Prewash.Marked marked =
+                new Prewash.Marked(
+                        fields.require(MARKED),
+                        fields.require(NOW),
+                        fields.get(THEN).orElse(List.of()));
+        List<AcrossAlong<Optional<Length>>> squares = marked.squares();
+        boolean isPlausible = true;
+        for (int wash = 1; wash < squares.size(); wash++) {
+            Key<?> key = wash == 1 ? NOW : THEN;
+            isPlausible &= isPlausible(fields, key, squares.get(0), squares.get(wash));
+        }
+        return isPlausible ? Optional.of(marked) : Optional.empty();
     }
 
-    private static boolean isPlausible(Fields fields, Optional<Share> left, Direction way) {
+    private static boolean isPlausible(
+            Fields fields,
+            Key<?> key,
+            AcrossAlong<Optional<Length>> before,
+            AcrossAlong<Optional<Length>> after) {
+        boolean across =
+                isPlausible(fields, key, left(before.across(), after.across()), Direction.ACROSS);
+        boolean along =
+                isPlausible(fields, key, left(before.along(), after.along()), Direction.ALONG);
+        return across && along;
+    }
+
+    private static Optional<Share> left(Optional<Length> before, Optional<Length> after) {
+        return before.flatMap(b -> after.map(a -> Share.left(a, b)));
+    }
+
+    private static boolean isPlausible(
+            Fields fields, Key<?> key, Optional<Share> left, Direction way) {
         boolean plausible =
                 left.isEmpty()
                         || (left.get().compareTo(LEAST_LEFT) >= 0
                                 && left.get().compareTo(MOST_LEFT) <= 0);
         if (!plausible) {
             fields.tell(
-                    NOW,
+                    key,
                     "a square that is "
                             + left.orElseThrow().percent(0)
                             + " of what was marked "

@@ -130,11 +130,35 @@ public sealed interface Subject {
     }
 
     /**
+     * What is dyed in one colour.
+     *
+     * @param words as a maker calls the colour
+     */
+    record Colour(String words) implements Subject {
+        @Override
+        public boolean touches(Subject shown) {
+            return equals(shown);
+        }
+    }
+
+    /**
      * A design.
      *
      * @param words the maker's name for it
      */
     record Design(String words) implements Subject {
+        @Override
+        public boolean touches(Subject shown) {
+            return equals(shown);
+        }
+    }
+
+    /**
+     * A thing that is bought or in the house.
+     *
+     * @param words what it is called
+     */
+    record Supply(String words) implements Subject {
         @Override
         public boolean touches(Subject shown) {
             return equals(shown);

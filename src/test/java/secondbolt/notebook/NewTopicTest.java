@@ -25,6 +25,7 @@ import secondbolt.project.ProjectSection;
 import secondbolt.project.Topics;
 import secondbolt.project.Workings;
 import secondbolt.project.Workshop;
+import secondbolt.supply.SupplyTopic;
 import secondbolt.task.Amount;
 import secondbolt.task.Need;
 import secondbolt.task.Stage;
@@ -92,8 +93,16 @@ class NewTopicTest {
 
     private static List<Topic<?>> topics() {
         List<Topic<?>> topics = new ArrayList<>(Topics.all(LayDesk.inMemory()));
-        topics.add(new LoopTopic());
+        topics.add(topics.indexOf(supply(topics)), new LoopTopic());
         return topics;
+    }
+
+    /** What is bought is gathered from the topics before it. */
+    private static Topic<?> supply(List<Topic<?>> topics) {
+        return topics.stream()
+                .filter(topic -> topic.name().equals(SupplyTopic.NAME))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Workings workings(String text) {
@@ -142,15 +151,18 @@ class NewTopicTest {
     void isToldWhenItChanges() {
         String before = SampleSite.text(site("hanging loop: 8 cm\n"), "coat/workings.json");
         String now = SampleSite.text(site("hanging loop: 9 cm\n"), "coat/workings.json");
-        assertEquals(
-                List.of("loop › cut: 11 cm -> 12 cm"), Changes.between(Optional.of(before), now));
+        List<String> changes = Changes.between(Optional.of(before), now);
+        assertTrue(changes.contains("loop › cut: 11 cm -> 12 cm"), changes.toString());
+        assertTrue(
+                changes.contains("supply › supplies › tape for the loop › needed: 8 cm -> 9 cm"),
+                changes.toString());
     }
 
     @Test
     void givesToTheOrderOfWorkTheThingsNeededAndTheGlossary() {
         Workings workings = workings("hanging loop: 8 cm\n");
         assertEquals(
-                List.of("Sew the loop in."),
+                List.of("Sew the loop in.", "Buy what the shopping list names under Buy now."),
                 given(workings).flatMap(g -> g.steps().stream()).map(WorkStep::text).toList());
         assertEquals(
                 List.of("tape for the loop"),
@@ -158,5 +170,19 @@ class NewTopicTest {
         assertEquals(List.of("hanging loop"), workings.terms().stream().map(Term::word).toList());
         String figures = SampleSite.text(site("hanging loop: 8 cm\n"), "coat/workings.json");
         assertTrue(figures.contains("\"work\"") && figures.contains("\"Sew the loop in.\""));
+    }
+
+    @Test
+    void standsOnTheShoppingList() {
+        List<SiteFile> site = site("hanging loop: 8 cm\n");
+        String page = SampleSite.text(site, "coat/index.html");
+        assertTrue(page.contains("tape for the loop"), page);
+        assertTrue(page.contains("to hang it by"), page);
+        assertTrue(
+                site.stream().anyMatch(file -> file.path().equals("coat/shopping-list.pdf")),
+                site.toString());
+        String figures = SampleSite.text(site, "coat/workings.json");
+        assertTrue(figures.contains("\"item\": \"tape for the loop\""), figures);
+        assertTrue(figures.contains("\"to_buy_mm\": 100"), figures);
     }
 }

@@ -27,10 +27,19 @@ final class AdvisedFile {
 
     /** What holds names of the maker's own, and what holds a list. */
     private static final Set<String> NAMED =
-            Set.of("cloth", "pieces", "closures", "hems", "designs", "cords");
+            Set.of("cloth", "pieces", "closures", "hems", "designs", "cords", "binding", "elastic");
 
     private static final Set<String> LISTS =
-            Set.of("alterations", "seams", "openings", "cut so far", "flaws", "features", "meet");
+            Set.of(
+                    "alterations",
+                    "seams",
+                    "openings",
+                    "cut so far",
+                    "flaws",
+                    "features",
+                    "meet",
+                    "supplies",
+                    "notions");
 
     static final List<String> ALTERATIONS = List.of("lengthen", "shorten", "widen", "narrow");
 
@@ -197,6 +206,9 @@ final class AdvisedFile {
         if (subject instanceof Subject.Hem) {
             return "hems";
         }
+        if (subject instanceof Subject.Supply) {
+            return "supplies";
+        }
         return subject.words().equals("wearer") ? "wearer" : "pattern";
     }
 
@@ -251,8 +263,17 @@ final class AdvisedFile {
         return begun;
     }
 
-    /** The cut pieces that the advice speaks of: the one that is blamed, or all of that name. */
+    /** The things, or the cut pieces that the advice speaks of: the blamed one, or all so named. */
     private List<Map<String, Object>> items(List<Object> list) {
+        List<Map<String, Object>> things =
+                list.stream()
+                        .filter(item -> item instanceof Map<?, ?>)
+                        .map(PlainYaml::mapping)
+                        .filter(item -> advice.said().startsWith("`" + item.get("item") + "` "))
+                        .toList();
+        if (!things.isEmpty()) {
+            return things;
+        }
         List<Map<String, Object>> called =
                 list.stream()
                         .filter(item -> item instanceof Map<?, ?>)

@@ -22,7 +22,7 @@ class PrivateKeysTest {
     }
 
     @Test
-    void areTheWearersBodyAndThePrices() {
+    void areTheWearersBodyThePricesAndTheHours() {
         Set<String> kept = new TreeSet<>();
         gather("", ProjectSection.form(Topics.all(LayDesk.inMemory())).keys(), kept);
         assertEquals(
@@ -30,7 +30,9 @@ class PrivateKeysTest {
                         "wearer",
                         "wearer > age",
                         "wearer > measurements",
-                        "lay > new cloth > price"),
+                        "lay > new cloth > price",
+                        "supplies > price",
+                        "hours"),
                 kept);
     }
 }

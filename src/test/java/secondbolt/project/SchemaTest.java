@@ -158,7 +158,7 @@ class SchemaTest {
                 "cloth: {a: {size: [90, 200]}, b: {like: a}}",
                 "cloth: {a: {size: unknown, outline: [[0, 0], [90, 0], [90, 90]]}}",
                 "cloth: {a: {size: [90, 200], surveyed: {on: 2026-05-01, by: looked over}}}",
-                "cloth: {a: {size: [90, 200], fibre: 7}}",
+                "cloth: {a: {size: [90, 200], edges: {left: 7}}}",
                 "cloth: {a: {size: [90, 200], flaws: [{what: no, at: [9, 9], round: 3}]}}",
                 "alterations: []",
                 "alterations: none",

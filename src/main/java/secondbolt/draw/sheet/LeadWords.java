@@ -1,7 +1,6 @@
 package secondbolt.draw.sheet;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import secondbolt.draw.Align;
@@ -92,14 +91,20 @@ final class LeadWords {
 
     private void warnings() {
         for (String warning : text.warnings()) {
-            boolean forbids = warning.toUpperCase(Locale.ROOT).contains("DO NOT");
-            warning(warning, forbids ? STRONG : body);
-            slices.add(Slice.gap(gapMm / 2));
+            slices.addAll(boxed(warning));
         }
     }
 
+    /** What must be read first, in a box, bold if it forbids something. */
+    List<Slice> boxed(String warning) {
+        boolean forbids = warning.toUpperCase(Locale.ROOT).contains("DO NOT");
+        List<Slice> lines = new ArrayList<>(box(warning, forbids ? STRONG : body));
+        lines.add(Slice.gap(gapMm / 2));
+        return lines;
+    }
+
     /** The box is drawn line by line, so that even one longer than a page is never cut off. */
-    private void warning(String warning, Lettering lettering) {
+    private List<Slice> box(String warning, Lettering lettering) {
         double room = widthMm - BOX_PADDING_MM;
         List<Slice> lines = new ArrayList<>();
         lines.add(Slice.gap(BOX_PADDING_MM / 2));
@@ -110,7 +115,7 @@ final class LeadWords {
             Slice line = lines.get(i);
             lines.set(i, line.and(side(line.heightMm(), i == 0, i == last)));
         }
-        addTogether(lines);
+        return together(lines);
     }
 
     private Slice.Painter side(double heightMm, boolean isFirst, boolean isLast) {
@@ -136,18 +141,27 @@ final class LeadWords {
             return;
         }
         slices.add(heading("What to do"));
-        int number = 0;
-        for (String instruction : text.instructions()) {
-            number++;
-            String name = number + ".";
-            List<Slice> lines = Slice.paragraph(instruction, body, NUMBER_ROOM_MM, widthMm);
-            Slice.Painter writesNumber =
-                    (sketch, leftTop) ->
-                            sketch.label(name, leftTop.moved(5, body.sizeMm()), body, Align.END);
-            lines.set(0, lines.get(0).and(writesNumber));
-            addTogether(lines);
-        }
+        slices.addAll(numbered(text.instructions()));
         slices.add(Slice.gap(gapMm));
+    }
+
+    /** Texts one below the other, each behind its number. */
+    List<Slice> numbered(List<String> texts) {
+        List<Slice> all = new ArrayList<>();
+        for (int i = 0; i < texts.size(); i++) {
+            all.addAll(marked((i + 1) + ".", texts.get(i)));
+        }
+        return all;
+    }
+
+    /** A text with a mark before it, such as its number. */
+    List<Slice> marked(String mark, String words) {
+        List<Slice> lines = Slice.paragraph(words, body, NUMBER_ROOM_MM, widthMm);
+        Slice.Painter writesMark =
+                (sketch, leftTop) ->
+                        sketch.label(mark, leftTop.moved(5, body.sizeMm()), body, Align.END);
+        lines.set(0, lines.get(0).and(writesMark));
+        return together(lines);
     }
 
     /** A heading that keeps what follows. */
@@ -156,9 +170,15 @@ final class LeadWords {
     }
 
     private void addTogether(List<Slice> lines) {
+        slices.addAll(together(lines));
+    }
+
+    private static List<Slice> together(List<Slice> lines) {
+        List<Slice> all = new ArrayList<>();
         for (Slice line : lines.subList(0, lines.size() - 1)) {
-            slices.add(line.keepingNext());
+            all.add(line.keepingNext());
         }
-        slices.addAll(Collections.unmodifiableList(lines.subList(lines.size() - 1, lines.size())));
+        all.add(lines.get(lines.size() - 1));
+        return all;
     }
 }

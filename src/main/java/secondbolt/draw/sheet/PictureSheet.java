@@ -2,11 +2,8 @@ package secondbolt.draw.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import secondbolt.draw.Align;
 import secondbolt.draw.Drawing;
-import secondbolt.draw.Lettering;
 import secondbolt.draw.Mark;
-import secondbolt.draw.Pen;
 import secondbolt.draw.Sketch;
 import secondbolt.shape.Box;
 import secondbolt.shape.Point;
@@ -19,16 +16,12 @@ final class PictureSheet {
     private static final double GAP_MM = 5;
     private static final double LEAST_COLUMN_MM = 62;
     private static final double UNDER_HEADING_MM = 3;
-    private static final double TICK_MM = 3;
-    private static final double TICK_ROOM_MM = 5;
-    private static final double BETWEEN_MM = 1.4;
-    private static final double BETWEEN_CELLS_MM = 3;
 
     private final SheetText text;
     private final Drawing picture;
     private final Box room;
     private final LeadWords.Density density;
-    private final double[] widths;
+    private final TickSlices ticks;
     private final List<Sketch> pages = new ArrayList<>();
 
     private PictureSheet(SheetText text, Drawing picture, Box room, LeadWords.Density density) {
@@ -36,7 +29,7 @@ final class PictureSheet {
         this.picture = picture;
         this.room = room;
         this.density = density;
-        this.widths = widths(text, density.body());
+        this.ticks = TickSlices.of(text.items(), density.body());
     }
 
     /** The marks of its pages, one sketch to the page. */
@@ -113,7 +106,7 @@ final class PictureSheet {
         double used = 0;
         for (SheetText.Item item : text.items()) {
             while (columns.isEmpty()
-                    || used + item(item, columns.get(0).widthMm()).heightMm()
+                    || used + ticks.item(item, columns.get(0).widthMm()).heightMm()
                             > columns.get(0).heightMm()) {
                 boolean tooHighForAny = used == 0 && !columns.isEmpty() && columns.size() == 1;
                 if (tooHighForAny && columns.get(0).heightMm() >= room.heightMm()) {
@@ -129,90 +122,10 @@ final class PictureSheet {
                 used = 0;
             }
             Box column = columns.get(0);
-            Slice slice = item(item, column.widthMm());
+            Slice slice = ticks.item(item, column.widthMm());
             slice.painter().paint(last(), new Point(column.leftMm(), column.topMm() + used));
             used += slice.heightMm();
         }
-    }
-
-    /** A box to tick, a line that names it, and its rows, their last cells at the right. */
-    private Slice item(SheetText.Item item, double widthMm) {
-        Lettering body = density.body();
-        Lettering strong = Lettering.bold(body.sizeMm());
-        List<Slice> lines = new ArrayList<>();
-        List<Slice> title = Slice.paragraph(item.title(), strong, TICK_ROOM_MM, widthMm);
-        double used = TICK_ROOM_MM + strong.widthMm(item.title()) + BETWEEN_CELLS_MM;
-        String note = String.join(", ", item.notes());
-        boolean besideTitle = title.size() == 1 && used + body.widthMm(note) <= widthMm;
-        lines.add(title.get(0).and((sketch, at) -> tick(sketch, at, body.sizeMm(), item.isDone())));
-        lines.addAll(title.subList(1, title.size()));
-        if (besideTitle) {
-            Slice both = lines.get(0).and(Slice.line(note, body, used).painter());
-            lines.set(0, both);
-        } else if (!note.isEmpty()) {
-            lines.addAll(Slice.paragraph(note, body, TICK_ROOM_MM, widthMm));
-        }
-        for (List<String> row : item.rows()) {
-            lines.addAll(row(row, body, widths, widthMm));
-        }
-        lines.add(Slice.gap(BETWEEN_MM));
-        return Slice.stacked(lines);
-    }
-
-    private static void tick(Sketch sketch, Point at, double sizeMm, boolean isDone) {
-        Box box = new Box(at.xMm() + 0.2, at.yMm() + sizeMm - TICK_MM, TICK_MM, TICK_MM);
-        sketch.box(box, Pen.PLAIN);
-        if (isDone) {
-            Point foot = box.middle().moved(-0.1 * TICK_MM, 0.3 * TICK_MM);
-            sketch.line(foot.moved(-0.25 * TICK_MM, -0.3 * TICK_MM), foot, Pen.PLAIN);
-            sketch.line(foot, foot.moved(0.45 * TICK_MM, -0.65 * TICK_MM), Pen.PLAIN);
-        }
-    }
-
-    /** How wide the cells after the first are. */
-    private static double[] widths(SheetText text, Lettering body) {
-        int most =
-                text.items().stream()
-                        .flatMap(item -> item.rows().stream())
-                        .mapToInt(List::size)
-                        .max()
-                        .orElse(0);
-        double[] widths = new double[most];
-        for (SheetText.Item item : text.items()) {
-            for (List<String> row : item.rows()) {
-                for (int i = 1; i < row.size(); i++) {
-                    widths[i] = Math.max(widths[i], body.widthMm(row.get(i)) + BETWEEN_CELLS_MM);
-                }
-            }
-        }
-        return widths;
-    }
-
-    private static List<Slice> row(
-            List<String> row, Lettering body, double[] widths, double widthMm) {
-        double taken = 0;
-        for (double width : widths) {
-            taken += width;
-        }
-        List<Slice> lines =
-                new ArrayList<>(Slice.paragraph(row.get(0), body, TICK_ROOM_MM, widthMm - taken));
-        double end = widthMm;
-        for (int i = row.size() - 1; i > 0; i--) {
-            String cell = row.get(i);
-            double right = end;
-            lines.set(
-                    0,
-                    lines.get(0)
-                            .and(
-                                    (sketch, at) ->
-                                            sketch.label(
-                                                    cell,
-                                                    at.moved(right, body.sizeMm()),
-                                                    body,
-                                                    Align.END)));
-            end -= widths[i];
-        }
-        return lines;
     }
 
     private void table(double topMm) {

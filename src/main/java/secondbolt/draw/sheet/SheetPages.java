@@ -56,6 +56,12 @@ public final class SheetPages {
         return pages(sketches, text, area, "one page", "page");
     }
 
+    /** The pages of a sheet that has no drawing. */
+    public static List<Page> ofWords(SheetText text, Paper paper, PrintCorrection correction) {
+        PageArea area = PageArea.of(paper.forLead(), correction, PageArea.Way.UPRIGHT);
+        return pages(WordsSheet.pages(text, area.live()), text, area, "one page", "page");
+    }
+
     private static List<Page> pages(
             List<Sketch> sketches, SheetText text, PageArea area, String one, String several) {
         List<Page> pages = new ArrayList<>();

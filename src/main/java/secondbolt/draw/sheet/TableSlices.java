@@ -1,7 +1,9 @@
 package secondbolt.draw.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import secondbolt.draw.Lettering;
 import secondbolt.draw.LineBreaks;
 import secondbolt.draw.Pen;
@@ -22,16 +24,18 @@ final class TableSlices {
     private static final int SHORT = 9;
 
     private final List<List<String>> rows;
+    private final boolean hasHead;
     private final double[] widthsMm;
 
-    private TableSlices(List<List<String>> rows, double roomMm) {
+    private TableSlices(List<List<String>> rows, boolean hasHead, double roomMm) {
         this.rows = rows;
+        this.hasHead = hasHead;
         this.widthsMm = widths(rows, roomMm);
     }
 
     /** The table; a long and narrow one goes on beside itself, as often as there is room. */
     static List<Slice> of(List<List<String>> rows, double roomMm) {
-        TableSlices table = new TableSlices(rows, roomMm);
+        TableSlices table = new TableSlices(rows, true, roomMm);
         int beside = table.beside(roomMm);
         int high = (int) Math.ceil((rows.size() - 1.0) / beside);
         List<Slice> slices = new ArrayList<>();
@@ -40,6 +44,12 @@ final class TableSlices {
             slices.add(table.across(row, high, beside));
         }
         return slices;
+    }
+
+    /** Rows without a head, the first cell of each naming the others. */
+    static List<Slice> withoutHead(List<List<String>> rows, double roomMm) {
+        TableSlices table = new TableSlices(rows, false, roomMm);
+        return IntStream.range(0, rows.size()).mapToObj(table::slice).toList();
     }
 
     private int beside(double roomMm) {
@@ -68,29 +78,40 @@ final class TableSlices {
         return all;
     }
 
-    /** As wide as the widest cell; where the sheet is narrower, all give way in proportion. */
+    /** As wide as the widest cell; where the sheet is narrower, the widest give way. */
     private static double[] widths(List<List<String>> rows, double roomMm) {
         int columns = rows.stream().mapToInt(List::size).max().orElse(0);
         double[] widths = new double[columns];
-        double sum = 0;
-        for (int column = 0; column < columns; column++) {
-            for (List<String> row : rows) {
-                String cell = column < row.size() ? row.get(column) : "";
-                widths[column] = Math.max(widths[column], Lettering.bold(SIZE_MM).widthMm(cell));
+        for (List<String> row : rows) {
+            for (int column = 0; column < row.size(); column++) {
+                double cell = Lettering.bold(SIZE_MM).widthMm(row.get(column));
+                widths[column] = Math.max(widths[column], cell);
             }
-            sum += widths[column];
         }
-        double room = roomMm - BETWEEN_COLUMNS_MM * Math.max(0, columns - 1);
-        if (sum > room) {
-            for (int column = 0; column < columns; column++) {
-                widths[column] *= room / sum;
-            }
+        double most = most(widths, roomMm - BETWEEN_COLUMNS_MM * Math.max(0, columns - 1));
+        for (int column = 0; column < columns; column++) {
+            widths[column] = Math.min(widths[column], most);
         }
         return widths;
     }
 
+    /** How wide a column may be, so that all have room: what narrow ones leave goes to the wide. */
+    private static double most(double[] widths, double roomMm) {
+        double[] sorted = widths.clone();
+        Arrays.sort(sorted);
+        double left = roomMm;
+        for (int i = 0; i < sorted.length; i++) {
+            double share = left / (sorted.length - i);
+            if (sorted[i] > share) {
+                return share;
+            }
+            left -= sorted[i];
+        }
+        return roomMm;
+    }
+
     private Slice slice(int row) {
-        boolean isHead = row == 0;
+        boolean isHead = hasHead && row == 0;
         Lettering lettering = isHead ? Lettering.bold(SIZE_MM) : Lettering.plain(SIZE_MM);
         List<List<String>> cells = new ArrayList<>();
         for (int column = 0; column < rows.get(row).size(); column++) {

@@ -102,7 +102,8 @@ public final class BoltSearch {
     private List<BoltLength> interfacing(List<LayPiece> wanted, Optional<SpreadCloth> like) {
         List<Length> widths =
                 plan.interfacing()
-                        .map(told -> List.of(told.width()))
+                        .flatMap(Interfacing::width)
+                        .map(List::of)
                         .orElse(onTape(OF_INTERFACING));
         boolean anyWay = plan.interfacing().map(Interfacing::isNonwoven).orElse(false);
         Trial trial = Trial.ofInterfacing(plan, wanted, anyWay);

@@ -38,7 +38,6 @@ public final class LayGiving {
                                 "survey",
                                 "A flaw that the last wash brought out would lie in a piece.")
                         .after("press", "A crease or a cockle changes the size of what is cut.")
-                        .after("dry", "Wet cloth is another size.")
                         .after(
                                 "alter the paper",
                                 "What is cut by the old paper has the old size (The New Dressmaker,"

@@ -8,6 +8,7 @@ import java.util.Optional;
 import secondbolt.file.value.Placed;
 import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
+import secondbolt.supply.plan.Notion;
 
 /**
  * Something the cloth could become.
@@ -15,14 +16,17 @@ import secondbolt.measure.Length;
  * @param uses the names of its pieces
  * @param printedNeed what the envelope says is needed, by the width of the cloth
  * @param suits the weights of cloth it is made for, from and to, if told
+ * @param notions what it needs beside cloth
  */
 public record Design(
         List<Placed<String>> uses,
         Map<Length, Length> printedNeed,
-        Optional<List<ClothWeight>> suits) {
-    /** Copies the list and the map. */
+        Optional<List<ClothWeight>> suits,
+        List<Notion> notions) {
+    /** Copies the lists and the map. */
     public Design {
         uses = List.copyOf(uses);
+        notions = List.copyOf(notions);
         printedNeed = Collections.unmodifiableMap(new LinkedHashMap<>(printedNeed));
     }
 

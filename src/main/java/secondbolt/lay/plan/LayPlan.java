@@ -108,6 +108,13 @@ public record LayPlan(
                 interfacing);
     }
 
+    /** The design that is worked out: the one told, or the first; none if none is told. */
+    public Optional<String> made() {
+        return make.map(Placed::value)
+                .filter(designs::containsKey)
+                .or(() -> designs.keySet().stream().findFirst());
+    }
+
     /** The gap, 3 mm if not told; common practice, no source. */
     public Length gapOrUsual() {
         return rules.gap().orElse(Length.ofMillimetres(3));

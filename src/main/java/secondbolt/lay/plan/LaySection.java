@@ -20,6 +20,7 @@ import secondbolt.measure.ClothWeight;
 import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.piece.Piece;
+import secondbolt.supply.plan.Notion;
 
 /**
  * The sections {@code lay}, {@code designs}, {@code make}, {@code cut so far} and {@code
@@ -131,27 +132,8 @@ public final class LaySection {
                     "How pieces are laid on the cloth.",
                     "{gap: 3 mm, effort: steady}");
 
-    private static final Key<Boolean> NONWOVEN =
-            Key.optional(
-                    "nonwoven",
-                    Forms.yesOrNo(),
-                    "Whether it has no grain, so that pieces may lie any way. No if not told.",
-                    "yes");
-
     /** The section of this name. */
-    public static final Key<Interfacing> INTERFACING =
-            Key.optional(
-                    "interfacing",
-                    MapForm.of(
-                            "interfacing",
-                            List.of(BOLT_WIDTH, NONWOVEN),
-                            fields ->
-                                    Optional.of(
-                                            new Interfacing(
-                                                    fields.require(BOLT_WIDTH),
-                                                    fields.get(NONWOVEN).orElse(false)))),
-                    "What stiffens the pieces that are cut of `interfacing`.",
-                    "{width: 90}");
+    public static final Key<Interfacing> INTERFACING = InterfacingSection.KEY;
 
     private static final Key<List<Placed<String>>> USES =
             Key.required(
@@ -190,11 +172,7 @@ public final class LaySection {
                             "design",
                             MapForm.of(
                                     "a design",
-                                    List.of(
-                                            USES,
-                                            PRINTED_NEED,
-                                            SUITS,
-                                            Key.later("notions", "What it needs beside cloth.")),
+                                    List.of(USES, PRINTED_NEED, SUITS, Notion.KEY),
                                     LaySection::design)),
                     "What the cloth could become; pieces can serve in several designs.",
                     "{plain: {uses: [front, back]}}");
@@ -257,7 +235,12 @@ public final class LaySection {
                     SUITS, "a lightest cloth that is heavier than the heaviest", "from, then to");
             return Optional.empty();
         }
-        return Optional.of(new Design(fields.require(USES), need, suits));
+        return Optional.of(
+                new Design(
+                        fields.require(USES),
+                        need,
+                        suits,
+                        fields.get(Notion.KEY).orElse(List.of())));
     }
 
     private static Optional<Length> width(String text, Tape tape) {

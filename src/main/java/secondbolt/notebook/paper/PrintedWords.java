@@ -43,6 +43,44 @@ final class PrintedWords {
         return this;
     }
 
+    /** All parts, each kind by its name; sheets with a drawing have none and say nothing of it. */
+    PrintedWords parts(List<SheetText.Part> parts) {
+        parts.forEach(part -> part.accept(new PartWords(this)));
+        return this;
+    }
+
+    private record PartWords(PrintedWords words) implements SheetText.Part.Visitor<PrintedWords> {
+        @Override
+        public PrintedWords heading(SheetText.Part.Heading heading) {
+            return words.line("heading").line(heading.text());
+        }
+
+        @Override
+        public PrintedWords paragraph(SheetText.Part.Paragraph paragraph) {
+            return words.line(paragraph.isStrong() ? "lead" : "paragraph").line(paragraph.text());
+        }
+
+        @Override
+        public PrintedWords boxed(SheetText.Part.Boxed boxed) {
+            return words.line("box").line(boxed.text());
+        }
+
+        @Override
+        public PrintedWords listed(SheetText.Part.Listed listed) {
+            return words.line(listed.isNumbered() ? "numbers" : "points").lines(listed.texts());
+        }
+
+        @Override
+        public PrintedWords rows(SheetText.Part.Rows rows) {
+            return words.line(rows.hasHead() ? "table" : "facts").rows(rows.rows());
+        }
+
+        @Override
+        public PrintedWords ticks(SheetText.Part.Ticks ticks) {
+            return words.line("ticks").items(ticks.items());
+        }
+    }
+
     /**
      * What it is laid out for. A correction for one printer is no part of it: the paper shows the
      * same, and its code must be found on the page.

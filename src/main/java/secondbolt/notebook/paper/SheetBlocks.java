@@ -3,7 +3,6 @@ package secondbolt.notebook.paper;
 import java.util.ArrayList;
 import java.util.List;
 import secondbolt.block.Block;
-import secondbolt.block.Fact;
 import secondbolt.block.Table;
 import secondbolt.draw.SheetCode;
 import secondbolt.draw.paper.Paper;
@@ -28,7 +27,12 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
      */
     public static SheetText text(Heading heading, Sheet sheet, Paper paper, List<String> reasons) {
         SheetBlocks laid = new SheetBlocks();
-        sheet.blocks().forEach(block -> block.accept(laid));
+        List<SheetText.Part> parts = new ArrayList<>();
+        if (sheet.size() == Sheet.Size.WORDS) {
+            sheet.blocks().forEach(block -> parts.addAll(block.accept(SheetParts.IN_ORDER)));
+        } else {
+            sheet.blocks().forEach(block -> block.accept(laid));
+        }
         laid.warnings.addAll(reasons);
         List<String> instructions = onPaper(laid.instructions);
         List<String> warnings = onPaper(laid.warnings);
@@ -41,6 +45,7 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
                         .lines(warnings)
                         .rows(laid.rows)
                         .items(laid.items)
+                        .parts(parts)
                         .on(paper, sheet.size())
                         .code(sheet.drawing());
         return new SheetText(
@@ -51,12 +56,17 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
                 warnings,
                 laid.rows,
                 laid.items,
+                parts,
                 heading.units());
     }
 
     /** What a maker types stands between backticks; on paper it has quotation marks. */
-    private static List<String> onPaper(List<String> texts) {
-        return texts.stream().map(text -> text.replaceAll("`([^`]*)`", "“$1”")).toList();
+    static List<String> onPaper(List<String> texts) {
+        return texts.stream().map(SheetBlocks::onPaper).toList();
+    }
+
+    static String onPaper(String text) {
+        return text.replaceAll("`([^`]*)`", "“$1”");
     }
 
     @Override
@@ -76,21 +86,28 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
 
     @Override
     public Boolean facts(Block.Facts facts) {
-        for (Fact fact : facts.facts()) {
-            rows.add(List.of(fact.label(), fact.value().own(), fact.value().other()));
-        }
-        return true;
+        return rows.addAll(rowsOf(facts));
     }
 
     @Override
     public Boolean rows(Block.Rows block) {
-        Table table = block.table();
-        if (table.head().isEmpty()) {
-            return true;
+        return rows.addAll(rowsOf(block.table()));
+    }
+
+    static List<List<String>> rowsOf(Block.Facts facts) {
+        return facts.facts().stream()
+                .map(fact -> List.of(fact.label(), fact.value().own(), fact.value().other()))
+                .toList();
+    }
+
+    /** Its head and its rows; nothing of a table without a head. */
+    static List<List<String>> rowsOf(Table table) {
+        List<List<String>> all = new ArrayList<>();
+        if (!table.head().isEmpty()) {
+            all.add(table.head());
+            table.rows().forEach(row -> all.add(row.stream().map(c -> c.value().own()).toList()));
         }
-        rows.add(table.head());
-        table.rows().forEach(row -> rows.add(row.stream().map(c -> c.value().own()).toList()));
-        return true;
+        return all;
     }
 
     /** A sheet's picture is its drawing. */
@@ -116,12 +133,18 @@ public final class SheetBlocks implements Block.Visitor<Boolean> {
 
     @Override
     public Boolean ticks(Block.Ticks ticks) {
-        ticks.items()
-                .forEach(
+        return items.addAll(itemsOf(ticks));
+    }
+
+    static List<SheetText.Item> itemsOf(Block.Ticks ticks) {
+        return ticks.items().stream()
+                .map(
                         i ->
-                                items.add(
-                                        new SheetText.Item(
-                                                i.title(), i.notes(), i.rows(), i.isDone())));
-        return true;
+                                new SheetText.Item(
+                                        onPaper(i.title()),
+                                        onPaper(i.notes()),
+                                        i.rows(),
+                                        i.isDone()))
+                .toList();
     }
 }

@@ -1,0 +1,93 @@
+package secondbolt.bleach;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import secondbolt.bleach.recipe.RemoverBath;
+import secondbolt.bleach.recipe.Treatment;
+import secondbolt.block.Block.Ticks.Item;
+import secondbolt.measure.Tape;
+
+/**
+ * How the colour of a cloth is taken out, one thing after the other.
+ *
+ * @param treatment of the cloth, with a remover, not refused
+ * @param takesAcid whether a last rinse with citric acid is told: never where chlorine bleach is
+ *     used in the same project
+ * @param tape to print with
+ */
+record RemoverWork(Treatment treatment, boolean takesAcid, Tape tape) {
+    List<Item> items() {
+        Optional<RemoverBath> bath = treatment.bath();
+        List<Item> items = new ArrayList<>();
+        items.add(
+                BleachWork.open(
+                        "Try an offcut",
+                        "Through the whole of it, dried, and pulled: some dyes hardly come out, and"
+                                + " the cloth loses strength."));
+        items.add(
+                BleachWork.open(
+                        "Vessel",
+                        "Stainless steel, enamel or glass, never iron, aluminium or copper, never one"
+                                + " with a trace of bleach in it, and never for food again."));
+        items.add(
+                BleachWork.open(
+                        "Bath",
+                        bath.map(this::amounts)
+                                .orElse(
+                                        "Water, remover, heat and time by the remover's leaflet.")));
+        items.add(cloth(bath));
+        items.add(
+                BleachWork.open(
+                        "Rinse",
+                        "Let it cool in the bath if it is wool, then rinse in fresh water until the"
+                                + " water stays clear."));
+        bath.filter(b -> takesAcid).map(this::acid).ifPresent(items::add);
+        items.add(
+                BleachWork.open(
+                        "Wash it once by itself",
+                        "As its most tender fibre bears, and rinse; then dry it and look, or dye it"
+                                + " wet."));
+        return items;
+    }
+
+    private String amounts(RemoverBath bath) {
+        String each = bath.loads() == 1 ? "" : "For each of " + bath.loads() + " loads: ";
+        return each
+                + tape.print(bath.waterOfALoad())
+                + " of water, a little neutral detergent, "
+                + tape.printFine(bath.aLoad(bath.soda()))
+                + " of soda ash, and when that is dissolved "
+                + tape.printFine(bath.aLoad(bath.remover()))
+                + " of thiourea dioxide, stirred in slowly. Weigh all of it.";
+    }
+
+    private Item cloth(Optional<RemoverBath> bath) {
+        String heat =
+                bath.flatMap(RemoverBath::celsius)
+                        .map(c -> "Warm it slowly to " + Heat.words(c) + ", no hotter")
+                        .orElse("No hotter than the leaflet says for its most tender fibre");
+        String time =
+                bath.map(b -> b.leastMinutes() + " to " + b.mostMinutes() + " minutes")
+                        .orElse("as long as the leaflet says");
+        return Item.open(
+                "Cloth in",
+                List.of(
+                        "Wetted through first, open, under water and moved gently. "
+                                + heat
+                                + "; "
+                                + time
+                                + "."),
+                BleachWork.TIMES);
+    }
+
+    private Item acid(RemoverBath bath) {
+        return BleachWork.open(
+                "Last rinse",
+                tape.printFine(bath.aLoad(bath.citric()))
+                        + " of citric acid in "
+                        + tape.print(bath.waterOfALoad())
+                        + " of fresh water, which ends what soda ash is left. Not in a vessel, sink or"
+                        + " drain with bleach in it.");
+    }
+}

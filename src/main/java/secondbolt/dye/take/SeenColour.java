@@ -1,0 +1,50 @@
+package secondbolt.dye.take;
+
+import secondbolt.measure.Share;
+
+/**
+ * What the colour comes to for the eye where only a share of the fibres takes it: a rough word and
+ * no promise.
+ *
+ * <p>Source: common practice, no source; above nine tenths our own choice.
+ */
+public enum SeenColour {
+    /** Nearly all takes. */
+    FULL("near the colour of the dye", Share.ofPercent(90)),
+    /** 65 % or more. */
+    MEDIUM("a medium tone at most, lighter than on cotton or wool alone", Share.ofPercent(65)),
+    /** Above a half. */
+    BETWEEN("between pale and medium, heathered", Share.ofRatio(501, 1000)),
+    /** 35 to 50 %. */
+    HEATHERED("pale and heathered", Share.ofPercent(35)),
+    /** Less. */
+    TINT("a tint only", Share.ofPercent(0));
+
+    private final String words;
+    private final Share from;
+
+    SeenColour(String words, Share from) {
+        this.words = words;
+        this.from = from;
+    }
+
+    /** By the share of the fibre that takes. */
+    public static SeenColour of(Share taking) {
+        for (SeenColour seen : values()) {
+            if (taking.compareTo(seen.from) >= 0) {
+                return seen;
+            }
+        }
+        return TINT;
+    }
+
+    /** As a page says it. */
+    public String words() {
+        return words;
+    }
+
+    /** Whether no dark colour comes of it. */
+    public boolean isNeverDark() {
+        return this == HEATHERED || this == TINT;
+    }
+}

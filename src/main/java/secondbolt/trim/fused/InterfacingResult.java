@@ -1,0 +1,72 @@
+package secondbolt.trim.fused;
+
+import java.util.List;
+import java.util.Optional;
+import secondbolt.lay.design.BoltLength;
+import secondbolt.lay.plan.Interfacing;
+import secondbolt.measure.ClothWeight;
+import secondbolt.textile.fibre.Fibre;
+
+/**
+ * The interfacing worked out.
+ *
+ * @param interfacing as the maker wrote it
+ * @param isWritten whether she wrote of it at all
+ * @param pieces that are cut of it
+ * @param small those of them that are fused in one block, if there are several
+ * @param bolts how long it must be, by its width
+ * @param own the names of cloths of hers that serve as interfacing
+ * @param cloths what it is laid on
+ */
+public record InterfacingResult(
+        Interfacing interfacing,
+        boolean isWritten,
+        List<StiffenedPiece> pieces,
+        List<StiffenedPiece> small,
+        List<BoltLength> bolts,
+        List<String> own,
+        List<OnCloth> cloths) {
+    /** Copies the lists. */
+    public InterfacingResult {
+        pieces = List.copyOf(pieces);
+        small = List.copyOf(small);
+        bolts = List.copyOf(bolts);
+        own = List.copyOf(own);
+        cloths = List.copyOf(cloths);
+    }
+
+    /**
+     * A cloth that is stiffened.
+     *
+     * @param name the maker's name for it
+     * @param fibre if it is known better than by a guess
+     * @param isGuessed whether it is only guessed
+     * @param weight as it is when it is sewn, if known
+     * @param hasNap whether it has a pile or may have one
+     */
+    public record OnCloth(
+            String name,
+            Optional<Fibre> fibre,
+            boolean isGuessed,
+            Optional<ClothWeight> weight,
+            boolean hasNap) {
+        /** How hot it may be pressed; nothing if that is not known. */
+        public Optional<IronHeat> heat() {
+            return fibre.flatMap(IronHeat::of);
+        }
+    }
+
+    /** How hot it may be pressed on all its cloths; nothing if that is not known of one. */
+    public Optional<IronHeat> heat() {
+        boolean isKnown =
+                !cloths.isEmpty() && cloths.stream().allMatch(cloth -> cloth.heat().isPresent());
+        return isKnown
+                ? cloths.stream().flatMap(cloth -> cloth.heat().stream()).min(IronHeat::compareTo)
+                : Optional.empty();
+    }
+
+    /** Whether any piece is pressed onto its cloth. */
+    public boolean isFused() {
+        return interfacing.isFusible() && !pieces.isEmpty();
+    }
+}
