@@ -167,6 +167,10 @@ final class ButtonSteps {
                                 + "."
                                 + shank())
                 .after("open buttonholes", "The place of a button is marked through its open hole.")
+                .after(
+                        "dry",
+                        "Buttons are chosen beside the dyed cloth, dry: wet it looks darker, and it"
+                                + " comes out otherwise than the packet shows.")
                 .minding(Hazard.NEEDLE);
     }
 
