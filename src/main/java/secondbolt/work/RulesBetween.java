@@ -11,6 +11,7 @@ import secondbolt.task.Need;
 import secondbolt.task.Stage;
 import secondbolt.task.WorkStep;
 import secondbolt.work.order.Gathered;
+import secondbolt.work.order.LateBath;
 import secondbolt.work.order.StepGraph;
 
 /**
@@ -36,7 +37,8 @@ record RulesBetween(List<WorkStep> given, List<WorkStep> base, List<Need> needs)
     /** All steps, each name once, with these rules. */
     List<WorkStep> steps() {
         List<WorkStep> sewn = base.stream().map(this::threaded).toList();
-        List<WorkStep> all = Gathered.of(Stream.of(given, sewn).flatMap(List::stream).toList());
+        List<WorkStep> all =
+                LateBath.among(Gathered.of(Stream.of(given, sewn).flatMap(List::stream).toList()));
         return gatheredLast(surveyed(all));
     }
 

@@ -42,6 +42,7 @@ final class TradeSteps {
                     "test seam",
                     "neaten",
                     "darts",
+                    "pleats",
                     "baste",
                     "fit on",
                     "assemble",
@@ -53,6 +54,7 @@ final class TradeSteps {
                     "snaps",
                     "hooks",
                     "ties",
+                    "cords",
                     "hang",
                     "level",
                     "hem");

@@ -117,12 +117,10 @@ record WorkFindings(WorkResult result) {
     /** Steps that are ticked while what they need is not. */
     private Optional<Finding> doneBefore() {
         List<String> told = new ArrayList<>();
-        Set<String> missing = new LinkedHashSet<>();
         for (WorkStep step : result.steps()) {
             for (WorkStep.Follows rule : result.follows(step)) {
                 if (result.isDone(step) && !result.done().containsKey(rule.step())) {
                     told.add(rule(new Link(step.name(), rule)));
-                    missing.add(rule.step());
                 }
             }
         }

@@ -25,6 +25,7 @@ import secondbolt.pattern.Pattern;
 import secondbolt.prepare.PrepareTopic;
 import secondbolt.sewing.SewingTopic;
 import secondbolt.supply.SupplyTopic;
+import secondbolt.task.Stage;
 import secondbolt.task.WorkStep;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
@@ -160,11 +161,25 @@ public final class WorkTopic implements Topic<WorkResult> {
                 .forEach((Ticked tick) -> ticked.put(tick.step(), tick.on()));
         Map<String, Optional<LocalDate>> done = new LinkedHashMap<>();
         for (WorkStep step : sorted) {
-            if (step.isDone() || ticked.containsKey(step.name())) {
+            if (ticked.containsKey(step.name()) || isStillDone(step, sorted, done.keySet())) {
                 done.put(step.name(), ticked.getOrDefault(step.name(), Optional.empty()));
             }
         }
         return done;
+    }
+
+    /** What a topic takes for done is due again once the cloth gets wet after it. */
+    private static boolean isStillDone(WorkStep step, List<WorkStep> sorted, Set<String> done) {
+        boolean isWetAgain =
+                step.stage() == Stage.PREPARING
+                        && sorted.stream()
+                                .filter(before -> before.isWet() && !done.contains(before.name()))
+                                .anyMatch(
+                                        before ->
+                                                step.follows().stream()
+                                                        .map(WorkStep.Follows::step)
+                                                        .anyMatch(before.name()::equals));
+        return step.isDone() && !isWetAgain;
     }
 
     /** Days counted from the first, which is 1; not known if it is not told which that is. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -205,8 +206,10 @@ class BleachTopicTest {
         String all = said(sheet);
         for (String word : List.of("vinegar", "ammonia")) {
             for (int at = all.indexOf(word); at >= 0; at = all.indexOf(word, at + 1)) {
-                String before = all.substring(Math.max(0, at - 160), at).toLowerCase();
-                String after = all.substring(at, Math.min(all.length(), at + 160)).toLowerCase();
+                String before = all.substring(Math.max(0, at - 160), at).toLowerCase(Locale.ROOT);
+                String after =
+                        all.substring(at, Math.min(all.length(), at + 160))
+                                .toLowerCase(Locale.ROOT);
                 assertTrue(
                         (before + after).matches("(?s).*(never|no |forbid|gives off).*"),
                         before + after);

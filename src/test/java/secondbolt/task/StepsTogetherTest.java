@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import secondbolt.file.source.Mistakes;
@@ -51,11 +50,14 @@ class StepsTogetherTest {
                 .toList();
     }
 
-    @Test
-    void makeNoCircleWhenTheClothIsDyedBeforeItIsCut() {
+    @ParameterizedTest
+    @CsvSource({"before cutting", "after cutting", "after sewing"})
+    void makeNoCircleWheneverTheClothIsDyed(String when) {
         String dye =
                 "dye: {cloth: [sheet], colour: slate, class: direct, depth: medium, packet: {dyes:"
-                        + " 500 g}, vessel: 20 l, when: before cutting}\n";
+                        + " 500 g}, vessel: 20 l, when: "
+                        + when
+                        + "}\n";
         assertEquals(List.of(), circles(SKIRT + dye));
     }
 

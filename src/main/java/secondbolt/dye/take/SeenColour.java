@@ -10,28 +10,28 @@ import secondbolt.measure.Share;
  */
 public enum SeenColour {
     /** Nearly all takes. */
-    FULL("near the colour of the dye", Share.ofPercent(90)),
+    FULL("near the colour of the dye", 90),
     /** 65 % or more. */
-    MEDIUM("a medium tone at most, lighter than on cotton or wool alone", Share.ofPercent(65)),
+    MEDIUM("a medium tone at most, lighter than on cotton or wool alone", 65),
     /** Above a half. */
-    BETWEEN("between pale and medium, heathered", Share.ofRatio(501, 1000)),
+    BETWEEN("between pale and medium, heathered", 51),
     /** 35 to 50 %. */
-    HEATHERED("pale and heathered", Share.ofPercent(35)),
+    HEATHERED("pale and heathered", 35),
     /** Less. */
-    TINT("a tint only", Share.ofPercent(0));
+    TINT("a tint only", 0);
 
     private final String words;
-    private final Share from;
+    private final int fromPercent;
 
-    SeenColour(String words, Share from) {
+    SeenColour(String words, int fromPercent) {
         this.words = words;
-        this.from = from;
+        this.fromPercent = fromPercent;
     }
 
     /** By the share of the fibre that takes. */
     public static SeenColour of(Share taking) {
         for (SeenColour seen : values()) {
-            if (taking.compareTo(seen.from) >= 0) {
+            if (taking.compareTo(Share.ofPercent(seen.fromPercent)) >= 0) {
                 return seen;
             }
         }

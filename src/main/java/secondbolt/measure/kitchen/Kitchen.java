@@ -12,6 +12,7 @@ import secondbolt.measure.Volume;
  * Institute of Standards and Technology take 240 ml for a cup, its Special Publication 430 takes
  * 237 ml, and the US food label (21 CFR 101.9) 240 ml.
  */
+@SuppressWarnings("ImmutableEnumChecker") // a volume never changes
 public enum Kitchen {
     /**
      * Of the US gallon of 231 cubic inches: a cup is a sixteenth of it, 236.5882365 ml.

@@ -8,6 +8,7 @@ import secondbolt.measure.Volume;
 /**
  * Powders. They are weighed: how much of one a cup holds depends on its grain and on how it lies.
  */
+@SuppressWarnings("ImmutableEnumChecker") // a mass never changes
 public enum Powder {
     /** About 1.2 g to a millilitre, from memory. */
     TABLE_SALT(

@@ -9,6 +9,7 @@ import java.util.Arrays;
  * page and a cloth maker's label page. A later edition of 2023 was not seen; its ceilings may be
  * higher, and these lie below both.
  */
+@SuppressWarnings("ImmutableEnumChecker") // a temperature never changes
 public enum IronHeat {
     /** One dot. */
     LOW(1, 110),

@@ -11,6 +11,7 @@ import secondbolt.worksheet.Convention;
  * What a rectangle of sound cloth is large enough for, the most demanding first; common practice,
  * no source. A rectangle that serves several may be cut into one of them.
  */
+@SuppressWarnings("ImmutableEnumChecker") // a convention never changes
 public enum RemnantUse {
     /** Front and back of about 38 by 42 cm in one piece, with seams and a turned top. */
     BAG("a plain bag in one piece", 18, 38, 450, 950),

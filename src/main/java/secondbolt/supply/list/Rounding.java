@@ -1,5 +1,6 @@
 package secondbolt.supply.list;
 
+import java.util.Optional;
 import secondbolt.measure.Mass;
 import secondbolt.measure.Tape;
 import secondbolt.measure.Volume;
@@ -40,15 +41,17 @@ public final class Rounding {
     }
 
     private static Quantity mass(String text) {
-        return Quantity.of(Mass.parse(text).fold(Amount.Weighed::new, refusal -> unreadable(text)));
+        Optional<Mass> mass = Mass.parse(text).fold(Optional::of, refusal -> Optional.empty());
+        return Quantity.of(new Amount.Weighed(mass.orElseThrow(() -> unreadable(text))));
     }
 
     private static Quantity volume(String text) {
-        return Quantity.of(
-                Volume.parse(text).fold(Amount.Liquid::new, refusal -> unreadable(text)));
+        Optional<Volume> volume =
+                Volume.parse(text).fold(Optional::of, refusal -> Optional.empty());
+        return Quantity.of(new Amount.Liquid(volume.orElseThrow(() -> unreadable(text))));
     }
 
-    private static <T> T unreadable(String text) {
-        throw new IllegalStateException("no step: " + text);
+    private static IllegalStateException unreadable(String text) {
+        return new IllegalStateException("no step: " + text);
     }
 }

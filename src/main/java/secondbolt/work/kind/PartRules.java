@@ -113,6 +113,7 @@ record PartRules(SleeveWay way) {
                             "stay-stitch",
                             "Curved edges stretch while they are handled and tried on.");
             ruled = ruled.after("darts", "A dart is sewn before a seam crosses it.");
+            ruled = ruled.after("pleats", "A pleat is laid before a seam crosses it.");
         }
         if (FITTED.contains(part)) {
             ruled =

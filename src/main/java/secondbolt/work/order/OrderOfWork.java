@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.stream.Collectors;
+import secondbolt.task.Stage;
 import secondbolt.task.WorkStep;
 
 /** Sorts the steps that topics contribute into one order. */
@@ -16,12 +17,12 @@ public final class OrderOfWork {
     /**
      * Where a step would stand if it followed nothing: by stage, then as given.
      *
-     * @param stage the number of the stage
+     * @param stage of the work
      * @param given the number in the order given
      */
-    private record Rank(int stage, int given) implements Comparable<Rank> {
+    private record Rank(Stage stage, int given) implements Comparable<Rank> {
         private static final Comparator<Rank> ORDER =
-                Comparator.comparingInt(Rank::stage).thenComparingInt(Rank::given);
+                Comparator.comparing(Rank::stage).thenComparingInt(Rank::given);
 
         @Override
         public int compareTo(Rank other) {
@@ -43,7 +44,7 @@ public final class OrderOfWork {
         StepGraph graph = new StepGraph(given);
         Map<String, Rank> ranks = new HashMap<>();
         for (int i = 0; i < given.size(); i++) {
-            ranks.put(given.get(i).name(), new Rank(given.get(i).stage().ordinal(), i));
+            ranks.put(given.get(i).name(), new Rank(given.get(i).stage(), i));
         }
         List<WorkStep> sorted = sorted(graph, ranks);
         for (int i = sorted.size() - 1; i >= 0; i--) {

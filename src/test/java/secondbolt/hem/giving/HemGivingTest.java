@@ -48,8 +48,8 @@ class HemGivingTest {
     @Test
     void tellsBothPublishedWaits() {
         Wait wait = Given.demo("gore-skirt").step("hang").pause().orElseThrow();
-        assertEquals(Duration.ofHours(24), wait.least());
-        assertEquals(Duration.ofHours(72), wait.most());
+        assertEquals(Duration.ofDays(1), wait.least());
+        assertEquals(Duration.ofDays(3), wait.most());
         assertTrue(wait.why().contains("machine maker's how-to"));
         assertTrue(wait.why().contains("The New Dressmaker, 1921"));
     }

@@ -19,6 +19,8 @@ import secondbolt.task.Stage;
 import secondbolt.task.WorkStep;
 
 class OrderOfWorkTest {
+    private static final List<Stage> STAGES = List.of(Stage.values());
+
     private static WorkStep step(String name, String... follows) {
         return step(Stage.SEWING, name, follows);
     }
@@ -155,7 +157,7 @@ class OrderOfWorkTest {
     private static List<WorkStep> anySteps(SplittableRandom random) {
         List<WorkStep> steps = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
-            Stage stage = Stage.values()[random.nextInt(Stage.values().length)];
+            Stage stage = STAGES.get(random.nextInt(STAGES.size()));
             WorkStep step = step(stage, "s" + i);
             for (int j = 0; j < 6; j++) {
                 step = j != i && random.nextInt(6) == 0 ? step.after("s" + j, "It must.") : step;

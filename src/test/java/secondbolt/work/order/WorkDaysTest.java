@@ -55,7 +55,7 @@ class WorkDaysTest {
     void tellsTheLeastAndTheMostOfWhatSourcesDisagreeOn() {
         WorkDays days =
                 days(
-                        step("hang", "", Duration.ofHours(24), Duration.ofHours(72)),
+                        step("hang", "", Duration.ofHours(24), Duration.ofDays(3)),
                         step("level", "hang"));
         assertEquals(2, days.least().get("level"));
         assertEquals(4, days.most().get("level"));
@@ -79,8 +79,7 @@ class WorkDaysTest {
     /** Hung up the day before she goes on: two days of three are still to come. */
     @Test
     void countsFromTheDayThatIsTold() {
-        List<WorkStep> steps =
-                List.of(step("hang", "", Duration.ofHours(72)), step("level", "hang"));
+        List<WorkStep> steps = List.of(step("hang", "", Duration.ofDays(3)), step("level", "hang"));
         WorkDays told = WorkDays.of(steps, Map.of("hang", Optional.of(0L)));
         assertEquals(3, told.least().get("level"));
         WorkDays untold = WorkDays.of(steps, Map.of("hang", Optional.empty()));
