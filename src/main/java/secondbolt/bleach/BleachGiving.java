@@ -102,18 +102,26 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
                                 .minding(hazards(untested)));
     }
 
+    /** A step that all that must be done to the cloth before it gets wet for good comes before. */
+    private static WorkStep prepared(String name, String text) {
+        return WorkStep.of(name, Stage.DYEING, text)
+                .after("weigh", "Wet cloth cannot be weighed, and the bath goes by the dry mass.")
+                .after("dry mildew", "Spores spread in a warm bath.")
+                .after("mark square", "A square marked later shows only part of the shrinkage.")
+                .after("prewash", DIRT)
+                .after("prewash again", DIRT);
+    }
+
     private WorkStep bleach() {
         String text =
                 bleached().stream()
                         .map(t -> t.name() + " in " + t.agent().orElseThrow().word())
                         .collect(Collectors.joining("; "));
-        return WorkStep.of(
+        return prepared(
                         "bleach",
-                        Stage.DYEING,
                         text + ", by its label and the bleach sheet: weak, moved, never dried in.")
                 .after("colour test", "Bleach takes colours that nobody tested, for good.")
                 .after("unpick", "Folds and seams bleach paler at their edges than inside.")
-                .after("prewash", DIRT)
                 .checking(
                         "The fibre is known, and the label of the bleach is read.",
                         "No acid, no ammonia, no colour remover in the room; windows open.",
@@ -136,21 +144,19 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
     }
 
     private WorkStep removeColour() {
-        return WorkStep.of(
+        return prepared(
                         "remove colour",
-                        Stage.DYEING,
                         names(stripped())
                                 + ": take the colour out by the remover's leaflet and the sheet, rinse"
                                 + " until the water is clear, wash it once by itself.")
                 .after("unpick", "Folds and seams keep their colour inside.")
-                .after("prewash", DIRT)
                 .after(
                         "rinse bleach",
                         "A bleach and a colour remover react violently: all bleach is rinsed and"
                                 + " washed out, and put away, before a remover is opened.")
                 .checking(
                         "An offcut went through the whole of it and held when it was pulled.",
-                        "No bleach in the room, and none left in the vessel.")
+                        "No bleach in the room; the vessel never held any.")
                 .waiting(DRIES)
                 .minding(hazards(stripped()))
                 .wet();
