@@ -2,6 +2,7 @@ package secondbolt.cutting;
 
 import java.util.ArrayList;
 import java.util.List;
+import secondbolt.cutting.giving.CuttingGiving;
 import secondbolt.cutting.line.CutPiece;
 import secondbolt.cutting.line.CuttingCalculation;
 import secondbolt.cutting.line.CuttingResult;
@@ -28,7 +29,8 @@ public record CuttingWorksheet(CuttingResult result, Tape tape) {
                         "cutting", "The pieces", () -> new Notes(findings(), assumed(), List.of()))
                 .showing(() -> new CuttingPage(result, tape).blocks())
                 .printing(this::sheets)
-                .telling(() -> CuttingFigures.of(result));
+                .telling(() -> CuttingFigures.of(result))
+                .giving(CuttingGiving.of(result));
     }
 
     private List<Sheet> sheets() {

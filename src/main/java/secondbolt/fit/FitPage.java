@@ -60,7 +60,8 @@ record FitPage(Pattern pattern, Tape tape) {
         return blocks;
     }
 
-    private String words(Altered altered) {
+    /** An alteration in words. */
+    String words(Altered altered) {
         return altered.alteration()
                 .accept(
                         new Alteration.Visitor<String>() {

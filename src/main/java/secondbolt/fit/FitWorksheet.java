@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import secondbolt.block.Block;
 import secondbolt.closure.placket.DrawnLaps;
+import secondbolt.fit.giving.FitGiving;
 import secondbolt.fit.made.MadeMeasures;
 import secondbolt.fit.result.FitResult;
 import secondbolt.fit.result.TapedGaps;
@@ -64,7 +65,13 @@ public record FitWorksheet(
     public Worksheet worksheet() {
         return Worksheet.of("fit", "Fit and seams", this::notes)
                 .showing(this::blocks)
-                .telling(() -> FitFigures.of(result, made, size));
+                .telling(() -> FitFigures.of(result, made, size))
+                .giving(FitGiving.of(result, alterations(), size, tape));
+    }
+
+    private List<String> alterations() {
+        FitPage page = new FitPage(result.pattern(), tape);
+        return result.altered().stream().map(page::words).toList();
     }
 
     private List<Block> blocks() {

@@ -3,6 +3,7 @@ package secondbolt.lay;
 import java.util.List;
 import secondbolt.cutting.line.CuttingResult;
 import secondbolt.lay.design.LayResult;
+import secondbolt.lay.giving.LayGiving;
 import secondbolt.lay.picture.CuttingPlan;
 import secondbolt.measure.Tape;
 import secondbolt.pattern.Alteration;
@@ -29,6 +30,7 @@ record LayWorksheet(
                         "lay", "The lay", new LayNotes(result, cutting, alterations, tape)::notes)
                 .showing(new LayPage(result, plans, tape)::blocks)
                 .printing(new LaySheets(result, plans, tape)::sheets)
-                .telling(new LayFigures(result, tape)::figures);
+                .telling(new LayFigures(result, tape)::figures)
+                .giving(LayGiving.of(result, cutting));
     }
 }

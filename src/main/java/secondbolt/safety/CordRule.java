@@ -41,6 +41,16 @@ record CordRule(WearerAge wearer, Tape tape) {
             " What is allowed on children's clothes your local rules say, and they come first.";
     private static final String AGE = " Under `wearer` write `age: adult`, or the completed years.";
 
+    /** Whether a child wears it, as far as is told. */
+    boolean isForAChild() {
+        return wearer.isUnder(CHILD_UNDER);
+    }
+
+    /** How long a free end may be at most, on both tapes. */
+    String longestFree() {
+        return tape.printBoth(LONGEST_FREE.on(tape));
+    }
+
     /** What is told of one; nothing of a grown person's. */
     Optional<Finding> of(Cord cord) {
         boolean isAsked = wearer.isUntold() || wearer.isUnder(CHILD_UNDER);

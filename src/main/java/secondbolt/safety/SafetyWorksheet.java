@@ -32,7 +32,8 @@ record SafetyWorksheet(SafetyResult result, CordRule rule, boolean isAGarment) {
         return Optional.of(
                 Worksheet.of("safety", "Safe for a child", () -> notes)
                         .showing(() -> blocks(tape))
-                        .telling(this::figures));
+                        .telling(this::figures)
+                        .giving(CordStep.of(result.cords(), rule)));
     }
 
     private Notes notes(Tape tape) {

@@ -5,7 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import secondbolt.file.source.Mistakes;
 import secondbolt.file.source.SourceFile;
+import secondbolt.lay.kept.LayDesk;
+import secondbolt.project.Topics;
 import secondbolt.project.WrittenProject;
+import secondbolt.topic.Engine;
+import secondbolt.topic.Topic;
 import secondbolt.worksheet.Gives;
 import secondbolt.worksheet.Term;
 import secondbolt.worksheet.Worksheet;
@@ -21,25 +25,27 @@ public record Given(Gives all) {
         return read(SourceFile.of("project.yaml", "title: A test\n" + String.join("\n", lines)));
     }
 
-    /** Of one of the demo projects. */
+    /** Of one of the demo projects, whose cloth is not laid, for that takes long. */
     public static Given demo(String name) {
         Mistakes mistakes = new Mistakes();
-        Path file = Path.of("projects", name, "project.yaml");
-        return read(
-                SourceFile.read(file, "project.yaml", mistakes)
-                        .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString())));
+        List<Topic<?>> quick =
+                Topics.all(LayDesk.inMemory()).stream().filter(Topic::isSupposed).toList();
+        return SourceFile.read(Path.of("projects", name, "project.yaml"), "project.yaml", mistakes)
+                .flatMap(file -> WrittenProject.read(file, mistakes))
+                .map(written -> new Engine(quick).run(written.project().sections()))
+                .map(all -> of(all.stream().flatMap(o -> o.worksheet().stream()).toList()))
+                .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
     }
 
     private static Given read(SourceFile file) {
         Mistakes mistakes = new Mistakes();
-        return new Given(
-                WrittenProject.read(file, mistakes)
-                        .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()))
-                        .workings("test")
-                        .worksheets()
-                        .stream()
-                        .map(Worksheet::gives)
-                        .reduce(Gives.NOTHING, Gives::and));
+        return WrittenProject.read(file, mistakes)
+                .map(written -> of(written.workings("test").worksheets()))
+                .orElseThrow(() -> new AssertionError(mistakes.inOrder().toString()));
+    }
+
+    private static Given of(List<Worksheet> sheets) {
+        return new Given(sheets.stream().map(Worksheet::gives).reduce(Gives.NOTHING, Gives::and));
     }
 
     /** The names of all steps, in the order they are given. */

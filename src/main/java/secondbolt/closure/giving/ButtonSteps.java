@@ -35,18 +35,15 @@ final class ButtonSteps {
         return List.of(steps.choose(), steps.holes(), steps.open(), steps.sewOn());
     }
 
+    /** Their size alone: their colour may have to wait for the dye. */
     private WorkStep choose() {
         return WorkStep.of(
-                        "choose the buttons",
-                        Stage.PLANNING,
-                        "Have at least one button of each size in the hand and measure it across and"
-                                + " through; extension and holes are worked out for "
-                                + GivenClosure.each(closures, FastenerNeeds::item)
-                                + ".")
-                .after(
-                        "dry",
-                        "Buttons are chosen beside the dyed cloth, dry: it comes out otherwise than"
-                                + " the packet shows, and wet cloth looks darker.");
+                "choose the buttons",
+                Stage.PLANNING,
+                "Settle the size of the buttons, with one of each in the hand, measured across and"
+                        + " through; extension and holes are worked out for "
+                        + GivenClosure.each(closures, FastenerNeeds::item)
+                        + ".");
     }
 
     private WorkStep holes() {
@@ -152,11 +149,11 @@ final class ButtonSteps {
         return result.name()
                 + ": count "
                 + Plural.of(marks.size(), "hole")
-                + " and read them again from the top: "
+                + " and read them again, from the top "
                 + some
                 + result.gap()
                         .filter(gap -> marks.size() > 2)
-                        .map(gap -> ", " + result.tape().print(gap) + " apart on average")
+                        .map(gap -> "; " + result.tape().print(gap) + " apart on average")
                         .orElse("")
                 + ".";
     }
@@ -170,6 +167,10 @@ final class ButtonSteps {
                                 + "."
                                 + shank())
                 .after("open buttonholes", "The place of a button is marked through its open hole.")
+                .after(
+                        "dry",
+                        "Buttons are chosen beside the dyed cloth, dry: wet it looks darker, and it"
+                                + " comes out otherwise than the packet shows.")
                 .minding(Hazard.NEEDLE);
     }
 

@@ -1,8 +1,6 @@
 package secondbolt.dye.plan;
 
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import secondbolt.file.Form;
 import secondbolt.file.form.Forms;
 import secondbolt.measure.Share;
@@ -10,7 +8,6 @@ import secondbolt.measure.Volume;
 
 /** How the measures of a dye bath are written. */
 final class DyeForms {
-    private static final Pattern RATIO = Pattern.compile("(\\d{1,3})(?: ?: ?1)?|1 ?: ?(\\d{1,3})");
     private static final int LEAST_RATIO = 3;
     private static final int MOST_RATIO = 100;
     private static final double SMALLEST_ML = 100;
@@ -31,24 +28,12 @@ final class DyeForms {
     }
 
     static Form<Share> ratio() {
-        return Forms.parsed(
-                "a ratio such as `20`: the bath weighs 20 times the dry cloth, from "
-                        + LEAST_RATIO
-                        + " to "
-                        + MOST_RATIO,
-                DyeForms::readRatio);
-    }
-
-    private static Optional<Share> readRatio(String text) {
-        Matcher matcher = RATIO.matcher(text.strip());
-        if (!matcher.matches()) {
-            return Optional.empty();
-        }
-        String number = matcher.group(1) == null ? matcher.group(2) : matcher.group(1);
-        int times = Integer.parseInt(number);
-        return times >= LEAST_RATIO && times <= MOST_RATIO
-                ? Optional.of(Share.ofRatio(times, 1))
-                : Optional.empty();
+        return Forms.map(
+                Forms.whole(
+                        LEAST_RATIO,
+                        MOST_RATIO,
+                        ": so many times the dry cloth's weight, 20 for 20 to 1"),
+                times -> Share.ofRatio(times, 1));
     }
 
     static Form<Rate> rate() {

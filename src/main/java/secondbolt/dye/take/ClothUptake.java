@@ -94,11 +94,11 @@ public record ClothUptake(DyeClass kind, Fibre fibre, Map<FibreKind, Uptake> byF
                 .filter(kind -> kind != DyeClass.VAT)
                 .map(kind -> of(kind, fibre))
                 .filter(uptake -> !uptake.harms() && !uptake.takesNowhere())
-                .max(
-                        // Of equals the one that stands first is kept, for max keeps the last.
+                .min(
                         Comparator.comparing(ClothUptake::taker)
                                 .thenComparing(ClothUptake::taking)
-                                .thenComparing(u -> -u.kind().ordinal()))
+                                .reversed()
+                                .thenComparing(ClothUptake::kind))
                 .map(ClothUptake::kind);
     }
 }

@@ -112,7 +112,7 @@ final class HangSteps {
     }
 
     private static String onTheWearer(Tape tape, List<HemResult> levelled) {
-        return "On the wearer, who stands straight and still: go round her, and mark the fold level"
+        return "On the wearer, who stands straight and still while you go round: mark the fold level"
                 + " from the floor. "
                 + levelled.stream()
                         .map(hem -> hem.name() + floor(hem, tape))

@@ -84,10 +84,10 @@ record HemSteps(Tape tape) {
                         : "turned " + words(hem.hem().turned()))
                 + ", "
                 + tape.print(hem.foldAllRound())
-                + " all round"
+                + " in all"
                 + (hem.handled(HemEdge.Handling.EASE).isEmpty()
                         ? ""
-                        : "; ease-stitch its raw edge before");
+                        : " (ease-stitch its raw edge before)");
     }
 
     private static String words(Hem.Turned turned) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.pattern.piece.Piece;
+import secondbolt.shape.Point;
 import secondbolt.shape.cut.TurnedEdge;
 
 /**
@@ -74,9 +75,8 @@ public record HemEdge(
             return kind == Kind.HEM && !isMitred ? new Neighbour(name, Kind.HEM_OVER) : this;
         }
 
-        /** On the fold of the cloth there is no side; as the pattern prints it, it is not known. */
         private double leans(TurnedEdge.End end) {
-            return kind == Kind.FOLD || kind == Kind.SQUARE ? 0 : end.leansRadians();
+            return kind == Kind.SIDE ? end.leansRadians() : 0;
         }
 
         /** By how much the mirrored end takes in; negative if it lets out. */
@@ -159,10 +159,20 @@ public record HemEdge(
     /**
      * How far all its panels spread toward the fold, in radians: the angle between their sides,
      * whether the fold is drawn round or straight from side to side. Derived: as far as the fold
-     * turns, and as its sides lean out from square to it.
+     * turns, and as its sides lean out from square to it; along the grain, as at the side of an
+     * apron, what lies at its ends is no side.
      */
     double spreadsAllRound() {
-        return turned.map(t -> t.turnsRadians() + ends.leans(t)).orElse(0.0) * times();
+        return turned.map(t -> t.turnsRadians() + (isAcross(t) ? ends.leans(t) : 0)).orElse(0.0)
+                * times();
+    }
+
+    /** Whether it runs across the grain rather than along it. */
+    private boolean isAcross(TurnedEdge turned) {
+        Point start = turned.fold().start();
+        Point end = turned.fold().end();
+        boolean isLevel = Math.abs(end.xMm() - start.xMm()) >= Math.abs(end.yMm() - start.yMm());
+        return isLevel != (piece.grain() == Piece.Grain.ACROSS);
     }
 
     /** By how much the mirrored end at its start takes in, once; negative if it lets out. */

@@ -74,12 +74,12 @@ public enum FibreKind {
 
     private final String word;
     private final Family family;
-    private final List<String> alsoCalled;
+    private final String alsoCalled;
 
     FibreKind(String word, Family family, String... alsoCalled) {
         this.word = word;
         this.family = family;
-        this.alsoCalled = List.of(alsoCalled);
+        this.alsoCalled = String.join(Names.BETWEEN, alsoCalled);
     }
 
     /** What fibres are made of; dye, heat and bleach go by it. */
@@ -130,11 +130,20 @@ public enum FibreKind {
 
     /** All names it is told by, its own first. */
     List<String> names() {
-        return Stream.concat(Stream.of(word), alsoCalled.stream()).toList();
+        return Stream.concat(Stream.of(word), Stream.of(alsoCalled.split(Names.BETWEEN)))
+                .filter(name -> !name.isEmpty())
+                .toList();
     }
 
     boolean isCalled(String name) {
         String lower = name.strip().toLowerCase(Locale.ROOT);
         return names().stream().anyMatch(n -> n.toLowerCase(Locale.ROOT).equals(lower));
+    }
+
+    /** A constant cannot use one of its own enum that is declared after it. */
+    private static final class Names {
+        static final String BETWEEN = "/";
+
+        private Names() {}
     }
 }
