@@ -14,12 +14,13 @@ final class BleachFigures {
     private BleachFigures() {}
 
     static Figures of(List<Treatment> treatments) {
+        boolean acid = BleachHazards.mayTakeAcid(treatments);
         Figures figures = new Figures();
-        treatments.forEach(treatment -> figures.inside(treatment.name(), of(treatment)));
+        treatments.forEach(treatment -> figures.inside(treatment.name(), of(treatment, acid)));
         return figures;
     }
 
-    private static Figures of(Treatment treatment) {
+    private static Figures of(Treatment treatment, boolean takesAcid) {
         Figures bears = new Figures();
         treatment.mostTender().forEach((a, b) -> bears.text(a.word(), b.grade().words()));
         Figures figures =
@@ -28,16 +29,16 @@ final class BleachFigures {
                         .claim("may_be_done", !treatment.isRefused())
                         .inside("most_tender_fibre", bears)
                         .mass("dry_mass", treatment.mass());
-        treatment.bath().ifPresent(bath -> put(figures, bath));
+        treatment.bath().ifPresent(bath -> put(figures, bath, takesAcid));
         return figures;
     }
 
-    private static void put(Figures figures, RemoverBath bath) {
+    private static void put(Figures figures, RemoverBath bath, boolean takesAcid) {
         figures.put("water", litres(bath.water()))
                 .put("water_of_a_load", litres(bath.waterOfALoad()))
                 .mass("thiourea_dioxide", Optional.of(bath.remover()))
                 .mass("soda_ash", Optional.of(bath.soda()))
-                .mass("citric_acid", Optional.of(bath.citric()))
+                .mass("citric_acid", Optional.of(bath.citric()).filter(c -> takesAcid))
                 .put(
                         "no_hotter_than",
                         new Figure.Amount(bath.celsius().map(Integer::doubleValue), "_celsius"))

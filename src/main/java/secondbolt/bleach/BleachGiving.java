@@ -7,14 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import secondbolt.bleach.plan.Agent;
-import secondbolt.bleach.recipe.RemoverBath;
 import secondbolt.bleach.recipe.Treatment;
-import secondbolt.measure.Mass;
-import secondbolt.task.Amount;
 import secondbolt.task.Hazard;
-import secondbolt.task.Need;
 import secondbolt.task.Stage;
 import secondbolt.task.Wait;
 import secondbolt.task.WorkStep;
@@ -69,7 +64,7 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
         if (!stripped().isEmpty()) {
             steps.add(removeColour());
         }
-        return new Gives(steps, needs(), WORDS);
+        return new Gives(steps, new BleachNeeds(treatments, takesAcid).all(), WORDS);
     }
 
     private List<Treatment> bleached() {
@@ -80,7 +75,7 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
         return treatments.stream().filter(t -> t.isWith(Agent.REMOVER)).toList();
     }
 
-    private static String names(List<Treatment> some) {
+    static String names(List<Treatment> some) {
         return some.stream().map(Treatment::name).collect(Collectors.joining(", "));
     }
 
@@ -102,18 +97,26 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
                                 .minding(hazards(untested)));
     }
 
+    /** A step that all that must be done to the cloth before it gets wet for good comes before. */
+    private static WorkStep prepared(String name, String text) {
+        return WorkStep.of(name, Stage.DYEING, text)
+                .after("weigh", "Wet cloth cannot be weighed, and the bath goes by the dry mass.")
+                .after("dry mildew", "Spores spread in a warm bath.")
+                .after("mark square", "A square marked later shows only part of the shrinkage.")
+                .after("prewash", DIRT)
+                .after("prewash again", DIRT);
+    }
+
     private WorkStep bleach() {
         String text =
                 bleached().stream()
                         .map(t -> t.name() + " in " + t.agent().orElseThrow().word())
                         .collect(Collectors.joining("; "));
-        return WorkStep.of(
+        return prepared(
                         "bleach",
-                        Stage.DYEING,
                         text + ", by its label and the bleach sheet: weak, moved, never dried in.")
                 .after("colour test", "Bleach takes colours that nobody tested, for good.")
                 .after("unpick", "Folds and seams bleach paler at their edges than inside.")
-                .after("prewash", DIRT)
                 .checking(
                         "The fibre is known, and the label of the bleach is read.",
                         "No acid, no ammonia, no colour remover in the room; windows open.",
@@ -136,21 +139,19 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
     }
 
     private WorkStep removeColour() {
-        return WorkStep.of(
+        return prepared(
                         "remove colour",
-                        Stage.DYEING,
                         names(stripped())
                                 + ": take the colour out by the remover's leaflet and the sheet, rinse"
                                 + " until the water is clear, wash it once by itself.")
                 .after("unpick", "Folds and seams keep their colour inside.")
-                .after("prewash", DIRT)
                 .after(
                         "rinse bleach",
                         "A bleach and a colour remover react violently: all bleach is rinsed and"
                                 + " washed out, and put away, before a remover is opened.")
                 .checking(
                         "An offcut went through the whole of it and held when it was pulled.",
-                        "No bleach in the room, and none left in the vessel.")
+                        "No bleach in the room; the vessel never held any.")
                 .waiting(DRIES)
                 .minding(hazards(stripped()))
                 .wet();
@@ -160,57 +161,5 @@ record BleachGiving(List<Treatment> treatments, boolean takesAcid) {
         Set<Hazard> hazards = new LinkedHashSet<>();
         some.forEach(t -> hazards.addAll(BleachHazards.of(t, takesAcid)));
         return hazards.toArray(Hazard[]::new);
-    }
-
-    private List<Need> needs() {
-        List<Need> needs = new ArrayList<>();
-        for (Agent agent : Agent.values()) {
-            if (treatments.stream().anyMatch(t -> t.isWith(agent))) {
-                needs.addAll(product(agent));
-            }
-        }
-        needs.add(one("rubber gloves", "pair", "for bleach and colour remover"));
-        needs.add(one("safety goggles", "pair", "for bleach and colour remover"));
-        if (!stripped().isEmpty()) {
-            needs.add(
-                    one(
-                            "vessel of stainless steel, enamel or glass, with a spoon",
-                            "",
-                            "for colour remover; never for food again"));
-            needs.add(one("thermometer for liquids", "", "for colour remover"));
-        }
-        return needs;
-    }
-
-    private List<Need> product(Agent agent) {
-        List<RemoverBath> baths = stripped().stream().flatMap(t -> t.bath().stream()).toList();
-        boolean isWeighed = agent == Agent.REMOVER && baths.size() == stripped().size();
-        if (!isWeighed) {
-            return List.of(
-                    one(
-                            agent.word(),
-                            "pack, as much as its label says",
-                            "for " + names(with(agent))));
-        }
-        List<Need> needs = new ArrayList<>();
-        String why = "to take the colour out of " + names(stripped());
-        needs.add(weighed("thiourea dioxide", baths.stream().map(RemoverBath::remover), why));
-        needs.add(weighed("soda ash", baths.stream().map(RemoverBath::soda), why));
-        if (takesAcid) {
-            needs.add(weighed("citric acid", baths.stream().map(RemoverBath::citric), why));
-        }
-        return needs;
-    }
-
-    private List<Treatment> with(Agent agent) {
-        return treatments.stream().filter(t -> t.isWith(agent)).toList();
-    }
-
-    private static Need one(String item, String each, String why) {
-        return Need.of(item, new Amount.Pieces(1, each), why);
-    }
-
-    private static Need weighed(String item, Stream<Mass> masses, String why) {
-        return Need.of(item, new Amount.Weighed(masses.reduce(Mass.ZERO, Mass::plus)), why);
     }
 }

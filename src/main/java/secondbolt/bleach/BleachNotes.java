@@ -52,8 +52,8 @@ final class BleachNotes {
                                         "This project uses a bleach and a colour remover: the two react"
                                                 + " violently.",
                                         "Never in one vessel or one water, and not on one day: bleach,"
-                                                + " rinse, wash, put the bottle away and wash the"
-                                                + " vessel; then the remover."));
+                                                + " rinse, wash and put the bottle away; then the remover,"
+                                                + " in a vessel that never held bleach."));
     }
 
     private static Optional<Assumed> assumed(Treatment treatment) {

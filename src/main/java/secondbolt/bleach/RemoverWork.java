@@ -32,7 +32,7 @@ record RemoverWork(Treatment treatment, boolean takesAcid, Tape tape) {
                 BleachWork.open(
                         "Vessel",
                         "Stainless steel, enamel or glass, never iron, aluminium or copper, never one"
-                                + " with a trace of bleach in it, and never for food again."));
+                                + " that held bleach, and never for food again."));
         items.add(
                 BleachWork.open(
                         "Bath",

@@ -70,9 +70,8 @@ public enum Hazard {
     COLOUR_REMOVER(
             "Colour remover: a reducing powder that heats itself in large amounts once it gets damp."
                     + " Keep it dry and closed, away from acids and bleaches; add it slowly to water,"
-                    + " never tipped in at once, and never into a vessel that still holds bleach: the"
-                    + " two react violently. Windows open, gloves on, and do not lean over the"
-                    + " bath.",
+                    + " never tipped in at once, and never into a vessel that held bleach: the two"
+                    + " react violently. Windows open, gloves on, and do not lean over the bath.",
             "Health and Safety Executive (UK), Dyes and dyeing; International Chemical Safety Card"
                     + " 1717, sodium dithionite, 2008; airing and gloves common practice, no"
                     + " source"),

@@ -31,7 +31,7 @@ class HazardTest {
     /** Source: International Chemical Safety Card 1717; Health and Safety Executive (UK). */
     @Test
     void keepsARemoverFromWhatHeldBleach() {
-        assertTrue(Hazard.COLOUR_REMOVER.words().contains("never into a vessel that still holds"));
+        assertTrue(Hazard.COLOUR_REMOVER.words().contains("never into a vessel that held bleach"));
         assertTrue(Hazard.COLOUR_REMOVER.words().contains("add it slowly to water"));
     }
 
