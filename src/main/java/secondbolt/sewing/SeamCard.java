@@ -1,11 +1,9 @@
 package secondbolt.sewing;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import secondbolt.block.Block;
-import secondbolt.block.Table;
 import secondbolt.measure.Tape;
 import secondbolt.sewing.seam.JoinLine;
 import secondbolt.task.Hazard;
@@ -31,9 +29,13 @@ record SeamCard(SewingResult result, Tape tape) {
     }
 
     private List<Block> blocks() {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Warnings(List.of(Hazard.NEEDLE.words())));
-        blocks.add(
+        List<Block.Ticks.Item> joins =
+                result.lines().joins().stream()
+                        .filter(join -> join.line().times() > 0)
+                        .map(this::join)
+                        .toList();
+        return List.of(
+                new Block.Warnings(List.of(Hazard.NEEDLE.words())),
                 new Block.Ticks(
                         List.of(
                                 item("A new needle is in."),
@@ -41,34 +43,33 @@ record SeamCard(SewingResult result, Tape tape) {
                                         "A test seam on scraps, in the layers of a real one, lies"
                                                 + " flat, and both threads meet between the"
                                                 + " layers."),
-                                item("A cut edge was rubbed twenty times, the finish tried."))));
-        blocks.add(new Block.Rows(joins()));
-        return blocks;
-    }
-
-    private String finish(JoinLine join) {
-        return join.isEnclosed() ? "lies inside" : result.with().finish(join.choice()).word();
+                                item("A cut edge was rubbed twenty times, the finish tried."))),
+                new Block.Ticks(joins));
     }
 
     private static Block.Ticks.Item item(String title) {
         return Block.Ticks.Item.open(title, List.of(), List.of());
     }
 
-    private Table joins() {
-        List<List<String>> rows = new ArrayList<>();
-        for (JoinLine join : result.lines().joins()) {
-            rows.add(
-                    List.of(
-                            join.words(),
-                            join.line().times() + " ×",
-                            join.line().once().map(tape::print).orElse("not known"),
-                            result.with().stitch(join.choice()).word(),
-                            join.isUneven()
-                                    ? "several"
-                                    : join.narrowest().map(tape::print).orElse(""),
-                            finish(join)));
-        }
-        return Table.of(
-                List.of("Join", "Times", "Length of one", "Stitch", "Allowance", "Finish"), rows);
+    private Block.Ticks.Item join(JoinLine join) {
+        String length = join.line().once().map(tape::print).orElse("length not known");
+        String allowance =
+                join.isUneven()
+                        ? "allowances differ"
+                        : "allowance " + join.narrowest().map(tape::print).orElse("none");
+        String words =
+                String.join(
+                        "; ",
+                        join.line().times() + " × " + length,
+                        result.with().stitch(join.choice()).word(),
+                        allowance,
+                        finish(join));
+        return Block.Ticks.Item.open(join.words(), List.of(words), List.of());
+    }
+
+    private String finish(JoinLine join) {
+        return join.isEnclosed()
+                ? "lies inside"
+                : "edges: " + result.with().finish(join.choice()).word();
     }
 }

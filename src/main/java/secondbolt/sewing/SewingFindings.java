@@ -1,11 +1,14 @@
 package secondbolt.sewing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import secondbolt.file.Spelling;
+import secondbolt.file.value.BareLength;
 import secondbolt.file.value.Quoted;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
@@ -59,15 +62,20 @@ record SewingFindings(SewingResult result, Tape tape) {
     private Finding uneven(JoinLine join) {
         Length common = join.commonest().orElseThrow();
         List<String> widths = new ArrayList<>();
-        List<String> lines = new ArrayList<>();
+        Map<String, List<String>> byPiece = new LinkedHashMap<>();
         join.allowances()
                 .forEach(
                         (edge, width) -> {
                             widths.add(edge.words() + " " + tape.print(width));
                             if (!width.equals(common)) {
-                                lines.add(allowance(edge, common));
+                                byPiece.computeIfAbsent(edge.piece(), p -> new ArrayList<>())
+                                        .add(allowance(edge, common));
                             }
                         });
+        List<String> lines = new ArrayList<>();
+        byPiece.forEach(
+                (piece, edges) ->
+                        lines.add("`allowance: {" + String.join(", ", edges) + "}` to " + piece));
         return new Finding(
                 "sewing-allowances-differ",
                 subject(join),
@@ -75,18 +83,14 @@ record SewingFindings(SewingResult result, Tape tape) {
                 "The allowances of one seam differ: "
                         + SewingWords.listed(widths, widths.size())
                         + ". Laid edge to edge it would be sewn off its line.",
-                "Before you cut, write "
+                "Before you cut, add "
                         + String.join(", ", lines)
-                        + ". What is cut already is pinned line to line, not edge to edge.");
+                        + ", so that all are as wide. What is cut already is pinned line to line,"
+                        + " not edge to edge.");
     }
 
     private String allowance(PieceEdge edge, Length width) {
-        return "`allowance: {"
-                + Quoted.of(edge.edge())
-                + ": "
-                + width.written()
-                + "}` under "
-                + edge.piece();
+        return Quoted.of(edge.edge()) + ": " + BareLength.of(tape, width);
     }
 
     private Finding lacking(JoinLine join) {

@@ -60,7 +60,8 @@ record SewingGives(SewingResult result, Tape tape) {
                 .after("buy", "The trial is worth nothing with another thread or needle.")
                 .after(
                         "cut",
-                        "Its scraps come from the cutting, washed and dyed as the pieces are.")
+                        "Its scraps come from the cutting, and have been through all that the pieces"
+                                + " have.")
                 .minding(Hazard.NEEDLE);
     }
 

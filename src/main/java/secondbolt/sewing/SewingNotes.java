@@ -2,6 +2,7 @@ package secondbolt.sewing;
 
 import java.util.ArrayList;
 import java.util.List;
+import secondbolt.file.value.Quoted;
 import secondbolt.measure.Tape;
 import secondbolt.sewing.advice.SewnCloth;
 import secondbolt.sewing.plan.SewingPlan;
@@ -176,6 +177,8 @@ final class SewingNotes {
                 "how these edges are sewn: " + SewingWords.listed(names, MOST_NAMED),
                 "their thread, which is left out of the sum",
                 "Write a join under `seams`, a hem under `hems`, or a line under `sewing`: `also:"
-                        + " [{what: …, along: […]}]`, with `rows: 0` where nothing is sewn.");
+                        + " [{what: …, along: ["
+                        + Quoted.of(result.lines().untold().get(0).edge().toString())
+                        + "]}]`, with 0 as its `rows` where nothing is sewn.");
     }
 }

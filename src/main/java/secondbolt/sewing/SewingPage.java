@@ -94,6 +94,7 @@ record SewingPage(SewingResult result, Tape tape) {
         return Stream.of(
                         fasteners(),
                         leftOut(),
+                        dyed(),
                         Stream.of(
                                 "Waste: sources ask for 5 % (garment-industry notes), 10 to 15 %"
                                         + " (article on measuring thread use), 15 to 20 % (thread"
@@ -105,10 +106,6 @@ record SewingPage(SewingResult result, Tape tape) {
                                         + " On worn cloth take a finer thread or fewer stitches,"
                                         + " never a stronger thread: a seam can be sewn again, a"
                                         + " torn cloth cannot.",
-                                "Polyester thread takes none of the dyes for cotton, wool or silk:"
-                                        + " buy it after the dye bath, to the dry cloth. Cotton"
-                                        + " thread takes the dye of cotton, often in another"
-                                        + " depth.",
                                 "Every allowance of one seam must be equally wide (sewing"
                                         + " glossary); what a facing, a lining or a band encloses"
                                         + " needs no finish."))
@@ -148,6 +145,15 @@ record SewingPage(SewingResult result, Tape tape) {
                                         "snap, hook or tie",
                                         "snaps, hooks or ties")
                                 + " sewn on.")
+                : Stream.empty();
+    }
+
+    private Stream<String> dyed() {
+        return result.isDyed()
+                ? Stream.of(
+                        "Polyester thread takes none of the dyes for cotton, wool or silk: buy it"
+                                + " after the dye bath, to the dry cloth. Cotton thread takes the"
+                                + " dye of cotton, often in another depth.")
                 : Stream.empty();
     }
 

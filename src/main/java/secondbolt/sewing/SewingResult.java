@@ -21,6 +21,7 @@ import secondbolt.sewing.thread.ThreadUses;
  * @param fasteners the thread of buttonholes and buttons
  * @param totals by colour
  * @param cloths that are sewn
+ * @param isDyed whether the cloth is dyed before
  */
 public record SewingResult(
         SewingPlan plan,
@@ -28,7 +29,8 @@ public record SewingResult(
         List<ThreadUse> uses,
         FastenerThread fasteners,
         List<ThreadTotal> totals,
-        List<SewnCloth> cloths) {
+        List<SewnCloth> cloths,
+        boolean isDyed) {
     /** Copies the lists. */
     public SewingResult {
         uses = List.copyOf(uses);
@@ -41,6 +43,7 @@ public record SewingResult(
             SewnLines lines,
             FastenerThread fasteners,
             List<SewnCloth> cloths,
+            boolean isDyed,
             Tape tape) {
         List<ThreadUse> uses = new ThreadUses(with(plan, cloths)).of(lines);
         return new SewingResult(
@@ -49,7 +52,8 @@ public record SewingResult(
                 uses,
                 fasteners,
                 ThreadTotals.of(uses, fasteners, plan.thread(), tape),
-                cloths);
+                cloths,
+                isDyed);
     }
 
     private static SewnWith with(SewingPlan plan, List<SewnCloth> cloths) {

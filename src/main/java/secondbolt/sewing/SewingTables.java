@@ -66,8 +66,8 @@ record SewingTables(SewingResult result, Tape tape) {
         }
         return new Table(
                 "How many times its length each stitch takes of thread, by source",
-                "Where sources differ all stand here, and one is taken. Your own trial, under"
-                        + " `ratio`, comes before all of them.",
+                "Where sources differ all stand here, and one is taken. What you measured yourself"
+                        + " comes before all of them.",
                 List.of("Stitch", "Times its length", "Source", ""),
                 rows);
     }

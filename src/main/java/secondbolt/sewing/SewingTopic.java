@@ -18,6 +18,7 @@ import secondbolt.sewing.plan.SewingSection;
 import secondbolt.sewing.seam.SewnCalculation;
 import secondbolt.sewing.seam.SewnLines;
 import secondbolt.sewing.thread.FastenerThread;
+import secondbolt.task.WorkStep;
 import secondbolt.topic.Bench;
 import secondbolt.topic.Outcome;
 import secondbolt.topic.Topic;
@@ -64,10 +65,18 @@ public final class SewingTopic implements Topic<SewingResult> {
                         lines,
                         FastenerThread.of(bench.came(ClosureTopic.NAME).orElse(List.of())),
                         SewnCloth.of(bench.came(ClothTopic.NAME).orElse(List.of())),
+                        isDyed(bench),
                         bench.tape());
         return result.isAny() || written.isPresent()
                 ? Outcome.of(result, new SewingWorksheet(result, bench.tape()).worksheet())
                 : Outcome.nothing();
+    }
+
+    /** By what is to be done before, whichever topic tells of it. */
+    private static boolean isDyed(Bench bench) {
+        return bench.given().steps().stream()
+                .map(WorkStep::name)
+                .anyMatch(name -> name.equals("dye") || name.equals("wash off"));
     }
 
     private static SewnLines lines(FitResult fit, SewingPlan plan, Bench bench) {

@@ -48,6 +48,7 @@ class AdviceTest {
                     "pre-shrunk",
                     "sewn-in",
                     "stay-stitch",
+                    "stay-stitching",
                     "yardage-summary");
 
     /**
