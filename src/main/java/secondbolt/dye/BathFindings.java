@@ -98,7 +98,7 @@ record BathFindings(DyeBatch batch, PieceParts pieces, DyePrint print) {
                                         "dye-bath-heavy",
                                         Level.CAUTION,
                                         "Bath and cloth together weigh about "
-                                                + print.both(load.weighs())
+                                                + print.heavy(load.weighs())
                                                 + ".",
                                         "Do not carry it: fill it where it stands, let it cool, and"
                                                 + " ladle it out."));

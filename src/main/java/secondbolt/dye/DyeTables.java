@@ -16,6 +16,7 @@ import secondbolt.dye.recipe.RecipeLine;
 import secondbolt.dye.take.ClothUptake;
 import secondbolt.dye.take.Uptake;
 import secondbolt.measure.Mass;
+import secondbolt.measure.Tape;
 import secondbolt.textile.fibre.FibreKind;
 
 /**
@@ -71,14 +72,21 @@ record DyeTables(DyePrint print) {
             row.add(Cell.of(line.what().word()));
             row.add(Cell.of(line.source()));
             row.add(Cell.of(line.rate()));
-            row.add(Cell.of(print.all(batch, line)));
+            row.add(Cell.of(shown(print.all(batch, line), isOnPaper)));
             if (hasColumns) {
-                loads.forEach(load -> row.add(Cell.of(print.one(batch, line, load))));
+                loads.forEach(
+                        load -> row.add(Cell.of(shown(print.one(batch, line, load), isOnPaper))));
             }
             rows.add(row);
         }
         String name = isOnPaper ? "" : "What goes into the bath of " + batch.plan().name();
         return new Block.Rows(new Table(name, "", head, rows));
+    }
+
+    /** Scales for dye show grams: on paper, which has one tape alone, they stand beside ounces. */
+    private Both shown(Both amount, boolean isOnPaper) {
+        boolean isDoubled = isOnPaper && print.tape() == Tape.INCH && !amount.other().isEmpty();
+        return isDoubled ? Both.words(amount.own() + " (" + amount.other() + ")") : amount;
     }
 
     /** One bath a row. */

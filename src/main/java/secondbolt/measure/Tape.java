@@ -60,6 +60,11 @@ public enum Tape {
         }
 
         @Override
+        public String printHeavy(Mass mass) {
+            return mass.exactGrams().dividedBy(Exact.of(1000)).decimal(1) + " kg";
+        }
+
+        @Override
         public String printFine(Mass mass) {
             Exact grams = mass.exactGrams();
             int decimals = grams.compareTo(Exact.of(10)) < 0 ? 2 : 1;
@@ -127,6 +132,11 @@ public enum Tape {
         }
 
         @Override
+        public String printHeavy(Mass mass) {
+            return inUnits(mass.exactGrams(), UnitTable.MASS.get("lb"), 1) + " lb";
+        }
+
+        @Override
         public String printFine(Mass mass) {
             return inUnits(mass.exactGrams(), UnitTable.MASS.get("oz"), 2) + " oz";
         }
@@ -186,6 +196,9 @@ public enum Tape {
 
     /** A small mass that is weighed out, such as dye: {@code 8.63 g} or {@code 0.3 oz}. */
     public abstract String printFine(Mass mass);
+
+    /** What is lifted and carried: {@code 14.8 kg} or {@code 32.5 lb}. */
+    public abstract String printHeavy(Mass mass);
 
     /** A volume: {@code 250 ml}, {@code 12 l}, or US cups and gallons. */
     public abstract String print(Volume volume);

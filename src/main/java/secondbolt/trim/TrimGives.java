@@ -17,7 +17,7 @@ import secondbolt.worksheet.Term;
 
 /** What interfacing, binding and elastic contribute to other pages. */
 final class TrimGives {
-    private static final String DYE = "dye";
+    private static final String WASHED_OFF = "wash off";
 
     private TrimGives() {}
 
@@ -59,7 +59,7 @@ final class TrimGives {
                                 + tape.print(bolt.width())
                                 + " wide, for the pieces that are stiffened; lighter than the"
                                 + " cloth, and a little more for the test")
-                .boughtAfter(DYE, "Polyester stays pale, and may show through dyed cloth.");
+                .boughtAfter(WASHED_OFF, "Polyester stays pale, and may show through dyed cloth.");
     }
 
     private static Need binding(BindingResult binding, Tape tape) {
@@ -75,7 +75,7 @@ final class TrimGives {
                         cut + width,
                         new Amount.Run(StripWords.up(binding.need(), tape)),
                         "the binding " + binding.name())
-                .boughtAfter(DYE, "Bought binding does not take dye as the cloth does.");
+                .boughtAfter(WASHED_OFF, "Bought binding does not take dye as the cloth does.");
     }
 
     private static List<Need> elastic(ElasticResult elastic, Tape tape) {
@@ -94,7 +94,8 @@ final class TrimGives {
                                                                         + " when it is tried on"
                                                                 : ""))
                                         .boughtAfter(
-                                                DYE, "Elastic stays pale in dye and tires in it."))
+                                                WASHED_OFF,
+                                                "Elastic stays pale in dye and tires in it."))
                 .toList();
     }
 

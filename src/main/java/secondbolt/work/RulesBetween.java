@@ -39,7 +39,29 @@ record RulesBetween(List<WorkStep> given, List<WorkStep> base, List<Need> needs)
         List<WorkStep> sewn = base.stream().map(this::threaded).toList();
         List<WorkStep> all =
                 LateBath.among(Gathered.of(Stream.of(given, sewn).flatMap(List::stream).toList()));
-        return gatheredLast(surveyed(all));
+        return pressedLast(gatheredLast(surveyed(all)));
+    }
+
+    /** Common practice, no source. */
+    private static List<WorkStep> pressedLast(List<WorkStep> steps) {
+        StepGraph graph = new StepGraph(steps);
+        return changed(
+                steps,
+                "last press",
+                press -> {
+                    WorkStep ruled = press;
+                    for (WorkStep step : steps) {
+                        boolean isSewing =
+                                step.stage() == Stage.CLOSING || step.stage() == Stage.HEMMING;
+                        if (isSewing && !graph.isAfter(step.name(), "last press")) {
+                            ruled =
+                                    ruled.after(
+                                            step.name(),
+                                            "What is sewn on or turned up is pressed with it.");
+                        }
+                    }
+                    return ruled;
+                });
     }
 
     /** Whether nothing tells of the thread, so that it is taken to be polyester. */

@@ -24,6 +24,10 @@ final class WorkPage {
     private final DayWords days;
     private final Meanwhile meanwhile;
     private final Set<Hazard> told = EnumSet.noneOf(Hazard.class);
+    private final List<String> cautions = new ArrayList<>();
+
+    /** The day the last step of the sheet was told to wait for. */
+    private String day = "";
 
     WorkPage(WorkResult result, boolean isChild) {
         this.result = result;
@@ -156,8 +160,9 @@ final class WorkPage {
             blocks.add(new Block.Heading(Sentence.capital(run.get(0).stage().word())));
             blocks.add(new Block.Ticks(run.stream().map(this::tick).toList()));
         }
-        if (!told.isEmpty()) {
-            blocks.add(new Block.Warnings(told.stream().map(Hazard::words).toList()));
+        if (!cautions.isEmpty()) {
+            blocks.add(new Block.Heading("Cautions, each at the first step it is needed for"));
+            blocks.add(new Block.Points(cautions));
         }
         return blocks;
     }
@@ -167,8 +172,12 @@ final class WorkPage {
         if (result.isDone(step)) {
             return Block.Ticks.Item.done(title, List.of());
         }
-        told.addAll(step.hazards());
+        cautions(step).forEach(words -> cautions.add("At " + number(step) + ". " + words));
         List<String> notes = new ArrayList<>();
+        if (days.least(step) > 1 && !days.of(step).equals(day)) {
+            notes.add("From here not before " + days.of(step) + ".");
+            day = days.of(step);
+        }
         checks(step).ifPresent(notes::add);
         boolean isNamedByIt = step.text().startsWith(step.name());
         if (step.text().length() <= LONGEST_TEXT && !isNamedByIt) {
@@ -176,8 +185,6 @@ final class WorkPage {
         }
         step.pause().map(WaitWords::brief).ifPresent(notes::add);
         return Block.Ticks.Item.open(
-                title + (days.least(step) > 1 ? ", not before " + days.of(step) : ""),
-                notes.isEmpty() ? List.of() : List.of(String.join(" ", notes)),
-                List.of());
+                title, notes.isEmpty() ? List.of() : List.of(String.join(" ", notes)), List.of());
     }
 }

@@ -38,15 +38,18 @@ final class TickSlices {
         List<Slice> lines = new ArrayList<>();
         List<Slice> title = Slice.paragraph(item.title(), strong, TICK_ROOM_MM, widthMm);
         double used = TICK_ROOM_MM + strong.widthMm(item.title()) + BETWEEN_CELLS_MM;
-        String note = joined(item.notes());
-        boolean besideTitle = title.size() == 1 && used + body.widthMm(note) <= widthMm;
+        List<String> notes = paragraphs(item.notes());
+        boolean besideTitle =
+                title.size() == 1
+                        && notes.size() == 1
+                        && used + body.widthMm(notes.get(0)) <= widthMm;
         lines.add(title.get(0).and((sketch, at) -> tick(sketch, at, body.sizeMm(), item.isDone())));
         lines.addAll(title.subList(1, title.size()));
         if (besideTitle) {
-            Slice both = lines.get(0).and(Slice.line(note, body, used).painter());
+            Slice both = lines.get(0).and(Slice.line(notes.get(0), body, used).painter());
             lines.set(0, both);
-        } else if (!note.isEmpty()) {
-            lines.addAll(Slice.paragraph(note, body, TICK_ROOM_MM, widthMm));
+        } else {
+            notes.forEach(n -> lines.addAll(Slice.paragraph(n, body, TICK_ROOM_MM, widthMm)));
         }
         for (List<String> row : item.rows()) {
             lines.addAll(row(row, Math.min(widthMm, MOST_ROW_MM)));
@@ -55,14 +58,18 @@ final class TickSlices {
         return Slice.stacked(lines);
     }
 
-    /** Whole sentences stand one after the other, words behind a comma. */
-    private static String joined(List<String> notes) {
-        StringBuilder all = new StringBuilder();
+    /** Words stand behind a comma; what follows a whole sentence begins a line of its own. */
+    private static List<String> paragraphs(List<String> notes) {
+        List<String> all = new ArrayList<>();
         for (String note : notes) {
-            boolean isSentence = all.length() > 0 && all.charAt(all.length() - 1) == '.';
-            all.append(all.length() == 0 ? "" : isSentence ? " " : ", ").append(note);
+            boolean goesOn = !all.isEmpty() && !all.get(all.size() - 1).endsWith(".");
+            if (goesOn) {
+                all.set(all.size() - 1, all.get(all.size() - 1) + ", " + note);
+            } else {
+                all.add(note);
+            }
         }
-        return all.toString();
+        return all;
     }
 
     private static void tick(Sketch sketch, Point at, double sizeMm, boolean isDone) {

@@ -12,6 +12,7 @@ import secondbolt.measure.Length;
 import secondbolt.measure.Mass;
 import secondbolt.measure.Tape;
 import secondbolt.measure.Volume;
+import secondbolt.measure.kitchen.Kitchen;
 import secondbolt.task.Amount;
 
 /**
@@ -21,6 +22,9 @@ import secondbolt.task.Amount;
  */
 public record DyePrint(Tape tape) {
     private static final String OPEN = "open";
+
+    /** From a US gallon on nobody counts cups. */
+    private static final Volume GALLON = Volume.parse("1 gal").orThrow();
 
     /** An amount to weigh or measure out. */
     public String amount(Amount amount) {
@@ -48,7 +52,11 @@ public record DyePrint(Tape tape) {
 
                     @Override
                     public String liquid(Amount.Liquid liquid) {
-                        return tape.print(liquid.volume());
+                        Volume volume = liquid.volume();
+                        boolean isByCups = tape == Tape.INCH && volume.compareTo(GALLON) < 0;
+                        return isByCups
+                                ? Kitchen.of(tape).print(volume) + " (US)"
+                                : tape.print(volume);
                     }
                 });
     }
@@ -80,6 +88,11 @@ public record DyePrint(Tape tape) {
     /** A mass, and the same on the other tape in brackets. */
     public String both(Mass mass) {
         return tape.print(mass) + " (" + tape.other().print(mass) + ")";
+    }
+
+    /** What is lifted, to a tenth of a kilogram or a pound, in both. */
+    public String heavy(Mass mass) {
+        return tape.printHeavy(mass) + " (" + tape.other().printHeavy(mass) + ")";
     }
 
     /** A volume, and the same on the other tape in brackets. */

@@ -1,6 +1,7 @@
 package secondbolt.dye.plan;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -139,6 +140,9 @@ public record Rate(Of of, BigDecimal number) {
 
     /** {@code 20 g/l}, or {@code 2 % of the fibre}. */
     public String words() {
+        if (of == Of.MILLILITRES_A_POUND) {
+            return number.setScale(0, RoundingMode.HALF_UP).toPlainString() + " " + of.unit;
+        }
         return isNothing() ? "none" : figure() + " " + of.unit;
     }
 }
