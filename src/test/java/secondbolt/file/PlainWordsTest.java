@@ -145,22 +145,46 @@ class PlainWordsTest {
 
     @Test
     void asksAboutATextThatAHashCutsOff() {
-        Mistake told = only("cm", "cloth:", "  a:", "    size: [9, 9]", "    fibre: Lot #2 of two");
+        Mistake told =
+                only(
+                        "cm",
+                        "cloth:",
+                        "  a:",
+                        "    size: [9, 9]",
+                        "    edges:",
+                        "      left: Lot #2 of two");
         assertEquals("`Lot`, which a # cuts off before `#2 of two`", told.found());
         assertEquals("\"Lot #2 of two\"", advised(told));
         assertEquals(
                 List.of(),
                 mistakes(
-                        "cm", "cloth:", "  a:", "    size: [9, 9]", "    fibre: " + advised(told)));
+                        "cm",
+                        "cloth:",
+                        "  a:",
+                        "    size: [9, 9]",
+                        "    edges:",
+                        "      left: " + advised(told)));
         assertEquals(
                 List.of(),
-                mistakes("cm", "cloth:", "  a:", "    size: [9, 9] #2", "    fibre: linen # old"));
+                mistakes(
+                        "cm",
+                        "cloth:",
+                        "  a:",
+                        "    size: [9, 9] #2",
+                        "    edges:",
+                        "      left: hem # old"));
         assertTrue(
-                only("cm", "cloth:", "  a:", "    size: [9, 9]", "    fibre: #2 cotton")
+                only(
+                                "cm",
+                                "cloth:",
+                                "  a:",
+                                "    size: [9, 9]",
+                                "    edges:",
+                                "      left: #2 cotton")
                         .found()
                         .contains("what follows a # is a note of your own"));
         assertTrue(
-                only("cm", "cloth: {a: {size: [9, 9], fibre: lot #2}}")
+                only("cm", "cloth: {a: {size: [9, 9], edges: {left: lot #2}}}")
                         .right()
                         .contains("a # after a space begins a note"));
     }

@@ -43,6 +43,7 @@ class AdviceTest {
     private static final Set<String> NO_CODES =
             Set.of(
                     "all-pieces",
+                    "ease-stitch",
                     "one-way",
                     "pre-shrink",
                     "pre-shrunk",

@@ -23,7 +23,7 @@ record CutChecks(LayResult result, CutCount count) {
     List<String> all() {
         List<String> checks = new ArrayList<>();
         checks.add(
-                "Nothing that is cut can be made longer. No sheet says DO NOT CUT, and every piece is"
+                "Nothing that is cut can be made longer. No sheet forbids it, and every piece is"
                         + " pinned before the first is cut: count "
                         + Plural.of(count.allLeft(), "copy", "copies")
                         + ".");
