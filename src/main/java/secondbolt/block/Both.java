@@ -20,9 +20,11 @@ public record Both(String own, String other) {
         return new Both(text, "");
     }
 
-    /** Whatever a tape prints, on both. */
+    /** Whatever a tape prints, on both; once if both print the same. */
     public static Both of(Tape tape, Function<Tape, String> print) {
-        return new Both(print.apply(tape), print.apply(tape.other()));
+        String own = print.apply(tape);
+        String other = print.apply(tape.other());
+        return new Both(own, other.equals(own) ? "" : other);
     }
 
     /** A length to the tape's marks. */

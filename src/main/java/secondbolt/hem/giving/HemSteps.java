@@ -84,7 +84,7 @@ record HemSteps(Tape tape) {
                         : "turned " + words(hem.hem().turned()))
                 + ", "
                 + tape.print(hem.foldAllRound())
-                + " in all"
+                + " altogether"
                 + (hem.handled(HemEdge.Handling.EASE).isEmpty()
                         ? ""
                         : " (ease-stitch its raw edge before)");

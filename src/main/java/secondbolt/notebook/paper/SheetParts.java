@@ -37,8 +37,7 @@ enum SheetParts implements Block.Visitor<List<SheetText.Part>> {
     /** On her tape, and on the other in brackets. */
     private static String both(Fact fact) {
         String other = fact.value().other();
-        return fact.value().own()
-                + (other.isEmpty() || other.equals(fact.value().own()) ? "" : " (" + other + ")");
+        return fact.value().own() + (other.isEmpty() ? "" : " (" + other + ")");
     }
 
     @Override
