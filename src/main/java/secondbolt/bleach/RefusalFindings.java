@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import secondbolt.bleach.plan.Agent;
+import secondbolt.bleach.plan.Colour;
 import secondbolt.bleach.recipe.Bearing;
 import secondbolt.bleach.recipe.Bearing.Grade;
 import secondbolt.bleach.recipe.Refusal;
@@ -22,7 +23,7 @@ record RefusalFindings(Treatment treatment) {
 
     private Optional<Finding> of(Refusal refusal) {
         return switch (refusal) {
-            case UNDECIDED -> Optional.empty();
+            case UNDECIDED -> undecidedPattern();
             case FIBRE_UNKNOWN ->
                     Optional.of(
                             finding(
@@ -130,6 +131,24 @@ record RefusalFindings(Treatment treatment) {
                                 ? ""
                                 : " Only if no colour moves in the drop test on a hidden seam, write"
                                         + " `colour test: stays` under `bleach`."));
+    }
+
+    /**
+     * While she has not decided she is told what her fibres bear, which says nothing of colours.
+     */
+    private Optional<Finding> undecidedPattern() {
+        boolean stays = treatment.plan().evidence().colourStays().equals(Optional.of(true));
+        if (stays || !treatment.colour().equals(Optional.of(Colour.PATTERNED))) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                finding(
+                        "bleach-pattern-undecided",
+                        Level.WARNING,
+                        "It is checked, striped or printed: its fibres may bear a bleach or a"
+                                + " remover, its colours do not, and go one before the other.",
+                        "Do not bleach it, and take no colour out of it: wash it, and keep its stains"
+                                + " out of the pieces. Then take it out of `bleach`."));
     }
 
     private List<Bearing> bearing(Grade grade) {

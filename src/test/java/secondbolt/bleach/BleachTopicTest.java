@@ -106,6 +106,8 @@ class BleachTopicTest {
         Worksheet went =
                 bleach(checked, "vichy: {with: oxygen bleach, pull test: held, colour test: goes}");
         assertFalse(went.findings().get(0).remedy().contains("`colour test"));
+        Worksheet undecided = bleach(checked, "vichy: {with: unknown}");
+        assertEquals(Set.of("bleach-pattern-undecided"), codes(undecided));
     }
 
     @Test
