@@ -50,7 +50,7 @@ class BadInputTest {
                     new Slip("holes: level", "holes: levle", "20:12", "`level`"),
                     new Slip("laps: right over left", "laps: right", "21:11", "`right over left`"),
                     new Slip("clear: 1", "clear 1", "11:5", "a colon"),
-                    new Slip("closures:", "dye: {}", "12:1", "does not work out yet"),
+                    new Slip("closures:", "log: {}", "12:1", "does not work out yet"),
                     new Slip("units: cm", "units: cm\npaper: [9, 9]", "3:8", "14.7 cm"));
 
     @TestFactory
@@ -183,7 +183,7 @@ class BadInputTest {
                     last: 8
                     holes: sideways
                     laps: right over left
-                dye: {}
+                log: {}
                 """;
         Desktop desktop = new Desktop(folder).with("projects/apron/project.yaml", text);
         assertEquals(Secondbolt.REFUSED, desktop.run("check", "projects"));

@@ -75,10 +75,11 @@ class SiteTest {
             textBlock =
                     """
                     lengthen: sleeve, by: 2.5|lengthen: sleeve, by: 3|\
-                    piece-sleeve all-pieces cutting-plan-left-curtain yardage-summary
+                    piece-sleeve all-pieces cutting-plan-left-curtain yardage-summary seam-card \
+                    shopping-list
                     lengthen: body, by: 1.5|lengthen: body, by: 2|\
                     front-band piece-front piece-back piece-front-band all-pieces \
-                    cutting-plan-left-curtain yardage-summary
+                    cutting-plan-left-curtain yardage-summary order-of-work seam-card shopping-list trim
                     """)
     void changesExactlyTheSheetsThatALengtheningTouches(String was, String is, String sheets)
             throws IOException {

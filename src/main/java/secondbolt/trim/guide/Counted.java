@@ -6,6 +6,7 @@ import secondbolt.garment.PieceEdge;
 public final class Counted {
     private Counted() {}
 
+    /** {@code once}, {@code twice}, {@code 3 times}. */
     public static String times(int count) {
         return switch (count) {
             case 1 -> "once";
@@ -14,6 +15,7 @@ public final class Counted {
         };
     }
 
+    /** An edge as it is written in a sum: {@code 2 front.neckline}. */
     public static String term(int count, PieceEdge edge) {
         return count == 1 ? edge.toString() : count + " " + edge;
     }
