@@ -102,10 +102,9 @@ final class DyeGiving {
         return ((told.isEmpty() ? "" : "Dye by the dye sheet (" + told + "). ")
                         + (untold.isEmpty()
                                 ? ""
-                                : "No sheet is printed for "
+                                : "No dye sheet yet for "
                                         + untold
-                                        + ": not before what the page leaves open is known, or by its"
-                                        + " kit's leaflet alone."))
+                                        + ": fill what is open, or go by its kit's leaflet."))
                 .strip();
     }
 
