@@ -98,13 +98,18 @@ final class DyeGiving {
     /** A colour whose class or fibre is not known has no sheet yet. */
     private static String bySheet(List<DyeBatch> batches) {
         String told = colours(batches.stream().filter(DyePage::isFollowed).toList());
-        String untold = colours(batches.stream().filter(b -> !DyePage.isFollowed(b)).toList());
+        String untold =
+                batches.stream()
+                        .filter(batch -> !DyePage.isFollowed(batch))
+                        .map(batch -> batch.plan().name())
+                        .distinct()
+                        .collect(Collectors.joining(", "));
         return ((told.isEmpty() ? "" : "Dye by the dye sheet (" + told + "). ")
                         + (untold.isEmpty()
                                 ? ""
-                                : "No dye sheet yet for "
+                                : "No sheet yet for "
                                         + untold
-                                        + ": fill what is open, or go by its kit's leaflet."))
+                                        + ": fill what is open, or follow its kit."))
                 .strip();
     }
 

@@ -214,7 +214,7 @@ class DyeSheetWordsTest {
                         .orElseThrow()
                         .text();
         assertFalse(dye.contains("Dye by the dye sheet"), dye);
-        assertTrue(dye.startsWith("No dye sheet yet for "), dye);
+        assertTrue(dye.startsWith("No sheet yet for "), dye);
         assertTrue(steps.get(0).hazards().contains(Hazard.ASTHMA_OR_PREGNANCY));
         assertTrue(steps.get(0).hazards().contains(Hazard.POISON_HELP));
     }
