@@ -632,18 +632,24 @@ class ArchitectureTest {
                         "task",
                         "textile",
                         "textile.fibre"));
+        rooms.put("prepare.heat", Set.of("measure", "textile.fibre", "textile.state"));
         rooms.put(
                 "dye.guide",
-                Set.of(
+                with(
+                        Set.of(),
                         "block",
+                        "cloth.yields",
                         "dye.bath",
                         "dye.plan",
                         "dye.recipe",
                         "dye.take",
                         "measure",
+                        "measure.kitchen",
+                        "prepare.heat",
                         "task",
-                        "textile.fibre"));
-        rooms.put("prepare.heat", Set.of("measure", "textile.fibre", "textile.state"));
+                        "textile",
+                        "textile.fibre",
+                        "textile.state"));
         rooms.put("prepare.wash", Set.of("file.value", "measure", "textile"));
         rooms.put(
                 "sewing.seam",
@@ -1005,6 +1011,7 @@ class ArchitectureTest {
                         "textile",
                         "textile.extent",
                         "textile.fibre",
+                        "textile.state",
                         "topic",
                         "worksheet"));
         rooms.put(

@@ -10,10 +10,13 @@ import secondbolt.dye.bath.Load;
 import secondbolt.dye.bath.PieceParts;
 import secondbolt.dye.guide.DyeOrder;
 import secondbolt.dye.guide.DyePrint;
+import secondbolt.dye.plan.Depth;
+import secondbolt.dye.plan.DyeClass;
 import secondbolt.dye.plan.DyePlan;
 import secondbolt.dye.recipe.RecipeLine;
 import secondbolt.dye.recipe.Substance;
 import secondbolt.garment.Role;
+import secondbolt.measure.Mass;
 import secondbolt.measure.Tape;
 import secondbolt.measure.Volume;
 import secondbolt.worksheet.Finding;
@@ -29,6 +32,8 @@ import secondbolt.worksheet.Subject;
  * @param print puts amounts into words
  */
 record BathFindings(DyeBatch batch, PieceParts pieces, DyePrint print) {
+    private static final Mass HALF_POUND = Mass.parse("8 oz").orThrow();
+
     List<Finding> all() {
         List<Finding> all = new ArrayList<>();
         if (batch.mayBegin()) {
@@ -36,9 +41,13 @@ record BathFindings(DyeBatch batch, PieceParts pieces, DyePrint print) {
             several().ifPresent(all::add);
             heavy().ifPresent(all::add);
             differing().ifPresent(all::add);
-            all.add(pale());
+            packets().ifPresent(all::add);
+            if (!batch.isOf(DyeClass.DISPERSE)) {
+                all.add(pale());
+            }
         }
         all.addAll(LeafletFindings.of(batch, print));
+        all.addAll(new LeafletClassFindings(batch, print).all());
         when().ifPresent(all::add);
         return all;
     }
@@ -131,6 +140,35 @@ record BathFindings(DyeBatch batch, PieceParts pieces, DyePrint print) {
         return batch.recipe().orElseThrow().of(what).stream()
                 .map(RecipeLine::rate)
                 .collect(Collectors.joining(" against "));
+    }
+
+    /** A packet for a pound of cloth makes no black of a pound. */
+    private Optional<Finding> packets() {
+        boolean isHers =
+                batch.plan()
+                        .packet()
+                        .filter(packet -> packet.dyes().compareTo(HALF_POUND) > 0)
+                        .isPresent();
+        boolean isDeep = batch.plan().dye().depth().filter(Depth::isDeep).isPresent();
+        return batch.packets()
+                .filter(packets -> isHers && isDeep && batch.isOf(DyeClass.BLEND))
+                .map(
+                        packets ->
+                                colour(
+                                        "dye-packets-for-black",
+                                        Level.CAUTION,
+                                        "By your packet it takes "
+                                                + packets.words()
+                                                + ", which is for the colour that the packet shows. A"
+                                                + " packet to a pound makes pale to medium, and black"
+                                                + " takes one to a half or a quarter pound (a dyer's"
+                                                + " reference site, answers on household dye).",
+                                        "Look what the packet asks for a deep colour, write that, as in"
+                                                + " `packet: {dyes: "
+                                                + (print.tape() == Tape.CENTIMETRE
+                                                        ? "125 g"
+                                                        : "4 oz")
+                                                + "}`, and let the test strip decide."));
     }
 
     private Finding pale() {

@@ -1,16 +1,14 @@
 package secondbolt.dye;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import secondbolt.dye.bath.DyeBatch;
 import secondbolt.dye.guide.DyePrint;
-import secondbolt.dye.plan.DyeClass;
 import secondbolt.dye.plan.DyePlan.When;
+import secondbolt.dye.recipe.Substance;
 import secondbolt.task.Hazard;
 import secondbolt.task.Stage;
-import secondbolt.task.Wait;
 import secondbolt.task.WorkStep;
 import secondbolt.worksheet.Gives;
 import secondbolt.worksheet.Term;
@@ -19,12 +17,6 @@ import secondbolt.worksheet.Term;
 final class DyeGiving {
     private static final String STRIP = "test strip";
     private static final String DYE = "dye";
-    private static final String FIX = "fix dye";
-    private static final String WASH_OFF = "wash off";
-    private static final String DRY = "dry";
-
-    private static final String DRY_HOURS =
-            "4 to 24 h for a sheet on a line (common practice, no source)";
 
     private DyeGiving() {}
 
@@ -40,12 +32,11 @@ final class DyeGiving {
         }
         steps.add(strip());
         steps.add(dye(batches));
-        boolean isDirect = batches.stream().anyMatch(batch -> batch.isOf(DyeClass.DIRECT));
-        if (isDirect) {
-            steps.add(fix());
+        if (batches.stream().anyMatch(AfterBath::isFixed)) {
+            steps.add(AfterBath.fix());
         }
-        steps.add(washOff(batches));
-        steps.add(dry(batches));
+        steps.add(AfterBath.washOff(batches));
+        steps.add(AfterBath.dry(batches));
         return steps;
     }
 
@@ -58,7 +49,14 @@ final class DyeGiving {
                                 "Dye a hem or seam offcut of each cloth through the whole recipe,"
                                         + " rinse, dry and iron it, and judge it by daylight."),
                         why)
-                .minding(Hazard.DYE_POWDER, Hazard.HOT_BATH);
+                .minding(
+                        Hazard.LEAFLET_FIRST,
+                        Hazard.DYE_POWDER,
+                        Hazard.ASTHMA_OR_PREGNANCY,
+                        Hazard.CHILDREN_AND_PETS,
+                        Hazard.HOT_BATH,
+                        Hazard.COOKER,
+                        Hazard.POISON_HELP);
     }
 
     /** All that must be done to the cloth before any dye touches it. */
@@ -80,21 +78,9 @@ final class DyeGiving {
     }
 
     private static WorkStep dye(List<DyeBatch> batches) {
-        String colours =
-                batches.stream()
-                        .map(
-                                batch ->
-                                        batch.plan().name()
-                                                + ": "
-                                                + String.join(", ", batch.plan().names()))
-                        .distinct()
-                        .collect(Collectors.joining("; "));
         WorkStep step =
                 prepared(
-                                WorkStep.of(
-                                        DYE,
-                                        Stage.DYEING,
-                                        "Dye by the dye sheet (" + colours + ")."),
+                                WorkStep.of(DYE, Stage.DYEING, bySheet(batches)),
                                 "The dye is weighed for the dry cloth.")
                         .after(
                                 STRIP,
@@ -104,13 +90,64 @@ final class DyeGiving {
                                 "What the cloth is made of is known.",
                                 "The test strip is dry and ironed, and the colour is right.",
                                 "All dye of one colour is weighed, in one stock.")
-                        .minding(
-                                Hazard.DYE_POWDER,
-                                Hazard.HOT_BATH,
-                                Hazard.HEAVY_BATH,
-                                Hazard.CHILDREN_AND_PETS)
+                        .minding(hazards(batches))
                         .wet();
         return timed(step, batches);
+    }
+
+    /** A colour whose class or fibre is not known has no sheet yet. */
+    private static String bySheet(List<DyeBatch> batches) {
+        String told = colours(batches.stream().filter(DyePage::isFollowed).toList());
+        String untold =
+                batches.stream()
+                        .filter(batch -> !DyePage.isFollowed(batch))
+                        .map(batch -> batch.plan().name())
+                        .distinct()
+                        .collect(Collectors.joining(", "));
+        return ((told.isEmpty() ? "" : "Dye by the dye sheet (" + told + "). ")
+                        + (untold.isEmpty()
+                                ? ""
+                                : "No sheet yet for "
+                                        + untold
+                                        + ": fill what is open, or follow its kit."))
+                .strip();
+    }
+
+    private static String colours(List<DyeBatch> batches) {
+        return batches.stream()
+                .map(batch -> batch.plan().name() + ": " + String.join(", ", batch.plan().names()))
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
+    private static Hazard[] hazards(List<DyeBatch> batches) {
+        List<Hazard> hazards =
+                new ArrayList<>(
+                        List.of(
+                                Hazard.DYE_POWDER,
+                                Hazard.ASTHMA_OR_PREGNANCY,
+                                Hazard.CHILDREN_AND_PETS,
+                                Hazard.HOT_BATH,
+                                Hazard.COOKER,
+                                Hazard.HEAVY_BATH));
+        if (uses(batches, Substance.SODA)) {
+            hazards.add(Hazard.SODA_ASH);
+        }
+        if (uses(batches, Substance.VINEGAR) || uses(batches, Substance.ACID)) {
+            hazards.add(Hazard.ACID);
+        }
+        if (batches.stream().anyMatch(b -> b.plan().bath().machine().isPresent())) {
+            hazards.add(Hazard.ELECTRIC);
+        }
+        hazards.add(Hazard.WASTE);
+        hazards.add(Hazard.POISON_HELP);
+        return hazards.toArray(Hazard[]::new);
+    }
+
+    private static boolean uses(List<DyeBatch> batches, Substance what) {
+        return batches.stream()
+                .flatMap(batch -> batch.recipe().stream())
+                .anyMatch(recipe -> recipe.has(what));
     }
 
     private static WorkStep timed(WorkStep step, List<DyeBatch> batches) {
@@ -128,54 +165,6 @@ final class DyeGiving {
                                     "The garment is dyed once it is sewn, as is written.");
         }
         return timed;
-    }
-
-    private static WorkStep fix() {
-        return WorkStep.of(
-                        FIX,
-                        Stage.DYEING,
-                        "Rinse direct dye cool, then fix it in a bath of its own, warm, by the"
-                                + " fixative's label.")
-                .after(DYE, "In the dye bath a fixative curdles the dye.")
-                .wet();
-    }
-
-    private static WorkStep washOff(List<DyeBatch> batches) {
-        boolean isReactive = batches.stream().anyMatch(batch -> batch.isOf(DyeClass.REACTIVE));
-        boolean isOther = batches.stream().anyMatch(batch -> !batch.isOf(DyeClass.REACTIVE));
-        String text =
-                (isReactive
-                                ? "Reactive dye: rinse cool, then soak at 60 °C (140 °F) or hotter with a"
-                                        + " little neutral detergent until a damp piece ironed dry"
-                                        + " between white cotton leaves no mark. "
-                                : "")
-                        + (isOther
-                                ? "Other dyes: wash gently, cool, apart from anything else."
-                                : "");
-        WorkStep step =
-                WorkStep.of(WASH_OFF, Stage.DYEING, text.strip())
-                        .after(DYE, "What is not held comes out in the first wash.")
-                        .after(FIX, "What the fixative has not met is washed out with the rest.")
-                        .wet();
-        return isReactive ? step.minding(Hazard.HOT_BATH, Hazard.ELECTRIC) : step;
-    }
-
-    private static WorkStep dry(List<DyeBatch> batches) {
-        boolean isTender =
-                batches.stream()
-                        .flatMap(batch -> batch.uptakes().stream())
-                        .anyMatch(uptake -> uptake.fibre().hasAny(kind -> kind.isProtein()));
-        return WorkStep.of(
-                        DRY,
-                        Stage.DYEING,
-                        isTender
-                                ? "Press it in a towel, dry wool and silk flat and out of the sun,"
-                                        + " without heat."
-                                : "Dry it flat or on a line, out of the sun.")
-                .after(WASH_OFF, "Loose dye marks what it dries against.")
-                .after(DYE, "Loose dye marks what it dries against.")
-                .waiting(
-                        new Wait("it dries", Duration.ofHours(4), Duration.ofHours(24), DRY_HOURS));
     }
 
     private static List<Term> words() {

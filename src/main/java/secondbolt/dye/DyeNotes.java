@@ -76,7 +76,7 @@ final class DyeNotes {
                                                 "what it takes with the cloth in it and room to"
                                                         + " stir, not what it holds to the rim",
                                                 "common practice, no source")));
-        if (plan.mass().isEmpty()) {
+        if (plan.mass().isEmpty() && !batch.bathing().parts().isEmpty()) {
             batch.cloths().stream()
                     .filter(cloth -> cloth.mass().isPresent() && !cloth.isWeighed())
                     .forEach(cloth -> assumed.add(reckoned(cloth)));

@@ -2,6 +2,7 @@ package secondbolt.dye;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import secondbolt.dye.bath.DyeBatch;
@@ -10,6 +11,7 @@ import secondbolt.dye.take.ClothUptake;
 import secondbolt.dye.take.SeenColour;
 import secondbolt.textile.extent.Flaw;
 import secondbolt.textile.fibre.FibreKind;
+import secondbolt.textile.state.Finish;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
 import secondbolt.worksheet.Sentence;
@@ -22,6 +24,27 @@ import secondbolt.worksheet.Sentence;
  */
 record DyedClothFindings(DyeBatch batch, DyedCloth cloth) {
     private static final int MOST_NAMED = 5;
+
+    /** No colour, as makers of several languages say it. */
+    private static final List<String> WHITE =
+            List.of(
+                    "white",
+                    "natural",
+                    "undyed",
+                    "ecru",
+                    "écru",
+                    "weiß",
+                    "weiss",
+                    "natur",
+                    "roh",
+                    "ungefärbt",
+                    "blanc",
+                    "blanche",
+                    "naturel",
+                    "blanco",
+                    "bianco",
+                    "wit",
+                    "白");
 
     static List<Finding> of(DyeBatch batch) {
         return batch.cloths().stream()
@@ -45,6 +68,7 @@ record DyedClothFindings(DyeBatch batch, DyedCloth cloth) {
                             "The test strip decides: dye a strip of it through the whole recipe"
                                     + " before the cloth goes in."));
         }
+        finish().ifPresent(all::add);
         stains().ifPresent(all::add);
         existing().ifPresent(all::add);
         return all.stream();
@@ -141,6 +165,30 @@ record DyedClothFindings(DyeBatch batch, DyedCloth cloth) {
                                 + " again when it is dry."));
     }
 
+    private Optional<Finding> finish() {
+        List<String> keeping =
+                cloth.cloth().cloth().state().finishes().stream()
+                        .filter(finish -> finish != Finish.STARCH)
+                        .map(Finish::word)
+                        .toList();
+        return keeping.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        finding(
+                                "dye-finish-keeps-off",
+                                Level.CAUTION,
+                                "The finish of "
+                                        + cloth.name()
+                                        + " ("
+                                        + String.join(", ", keeping)
+                                        + ") may keep dye off: such cloth can take poorly or in"
+                                        + " patches (a dyer's reference site; a public sheet on dyeing"
+                                        + " polyester and cotton), and no finish is sure to outlast"
+                                        + " the bath.",
+                                "No stripping of a finish is for homes: put a strip through the whole"
+                                        + " recipe, and if it stays pale, keep the colour."));
+    }
+
     private Optional<Finding> existing() {
         Optional<String> over = batch.plan().over();
         if (over.filter(DyedClothFindings::isWhite).isPresent()) {
@@ -162,7 +210,7 @@ record DyedClothFindings(DyeBatch batch, DyedCloth cloth) {
     }
 
     private static boolean isWhite(String colour) {
-        return List.of("white", "natural", "undyed", "ecru").contains(colour);
+        return WHITE.contains(colour.strip().toLowerCase(Locale.ROOT));
     }
 
     private Finding finding(String code, Level level, String text, String remedy) {

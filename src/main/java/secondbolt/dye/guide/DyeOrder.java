@@ -19,6 +19,9 @@ public final class DyeOrder {
     /** From here on a bath is told to be heavy; our own choice, no source. */
     public static final Mass HEAVY = Mass.ofGrams("5000");
 
+    /** Source: Children's of Alabama, scald prevention, its lowest figure, 120 °F. */
+    private static final int SCALDS_C = 48;
+
     private final DyeBatch batch;
     private final Recipe recipe;
     private final DyePrint print;
@@ -50,7 +53,7 @@ public final class DyeOrder {
         acts.add(fill());
         acts.addAll(bath());
         acts.add(empty());
-        acts.addAll(WashOff.of(kind(), tender()));
+        acts.addAll(WashOff.of(recipe, tender(), HotSoak.of(batch)));
         acts.add(
                 Act.of(
                                 "Run the machine once empty",
@@ -85,7 +88,7 @@ public final class DyeOrder {
             case REACTIVE ->
                     tender().isProtein()
                             ? BathActs.byLeaflet(recipe, print, heatHazards())
-                            : BathActs.reactive(recipe, print);
+                            : BathActs.reactive(recipe, print, leafletHazards());
             case DIRECT -> BathActs.direct(recipe, print, heatHazards());
             case ACID -> BathActs.acid(recipe, print, batch.plan().dye().depth(), heatHazards());
             case BLEND, DISPERSE, BASIC, VAT -> BathActs.byLeaflet(recipe, print, heatHazards());
@@ -96,6 +99,14 @@ public final class DyeOrder {
         return isInMachine()
                 ? new Hazard[] {Hazard.HOT_BATH, Hazard.ELECTRIC}
                 : new Hazard[] {Hazard.HOT_BATH, Hazard.COOKER};
+    }
+
+    /** A bath that is cool as a rule scalds all the same if her leaflet has it hot. */
+    private Hazard[] leafletHazards() {
+        boolean isHot = recipe.heats().stream().anyMatch(heat -> heat.most().celsius() >= SCALDS_C);
+        return isHot
+                ? heatHazards()
+                : isInMachine() ? new Hazard[] {Hazard.ELECTRIC} : new Hazard[0];
     }
 
     private Act weigh() {
