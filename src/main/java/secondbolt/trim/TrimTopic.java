@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.Set;
 import secondbolt.cloth.ClothTopic;
 import secondbolt.cutting.CuttingTopic;
@@ -86,7 +87,10 @@ public final class TrimTopic implements Topic<TrimResult> {
                                         fit,
                                         cutting,
                                         hems,
-                                        bench.tape())));
+                                        bench.tape())),
+                        hems.values().stream()
+                                .flatMap(hem -> hem.edges().stream())
+                                .collect(Collectors.toUnmodifiableSet()));
         return result.isEmpty()
                 ? Outcome.nothing()
                 : Outcome.of(result, new TrimWorksheet(result, made, bench.tape()).worksheet());
