@@ -71,7 +71,14 @@ record SupplyWords(Tape tape) {
             case COUNT -> Both.words(counted(quantity, purchase.each()));
             case LENGTH -> Both.of(tape, on -> exact(quantity, on));
             case MASS, VOLUME ->
-                    Both.of(tape, on -> exact(isNeeded && !isSpooned(quantity, on) ? Rounding.up(quantity, on) : quantity, on));
+                    Both.of(
+                            tape,
+                            on ->
+                                    exact(
+                                            isNeeded && !isSpooned(quantity, on)
+                                                    ? Rounding.up(quantity, on)
+                                                    : quantity,
+                                            on));
         };
     }
 

@@ -31,7 +31,9 @@ record HemSteps(Tape tape) {
                 step("hem", hems, "")
                         .after("level", "What is turned up before it is level must be unpicked.")
                         .after("fit on", "The length is judged on what is tried on.")
-                        .after("bind seams", "A raw edge that is bound is bound before it is turned up.")
+                        .after(
+                                "bind seams",
+                                "A raw edge that is bound is bound before it is turned up.")
                         .after(
                                 "assemble",
                                 "A hem is turned up over its seams, which are sewn first: "

@@ -68,8 +68,7 @@ public enum HemTurn {
                         .mapToDouble(HemTurn::areaMm2)
                         .max()
                         .orElse(0);
-        return isFree
-                && hem.edges().stream().allMatch(e -> areaMm2(e) <= SMALL * largest);
+        return isFree && hem.edges().stream().allMatch(e -> areaMm2(e) <= SMALL * largest);
     }
 
     private static double areaMm2(HemEdge edge) {

@@ -63,8 +63,7 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
 
     private KindOrder kindOrder() {
         List<Piece> all = pattern.map(Pattern::pieces).orElse(List.of());
-        boolean isLined =
-                all.stream().anyMatch(p -> SeamParts.isLining(p) || SeamParts.isLined(p));
+        boolean isLined = all.stream().anyMatch(p -> SeamParts.isLining(p) || SeamParts.isLined(p));
         boolean hasBib =
                 all.stream()
                         .flatMap(piece -> PieceWords.of(piece.name()).stream())

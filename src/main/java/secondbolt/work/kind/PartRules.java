@@ -141,7 +141,8 @@ record PartRules(SleeveWay way) {
             for (String stiffening : List.of("fuse", "baste interfacing")) {
                 ruled =
                         ruled.after(
-                                stiffening, "Interfacing goes on while the piece is flat and alone.");
+                                stiffening,
+                                "Interfacing goes on while the piece is flat and alone.");
             }
         }
         if (SEWN_ON.contains(part)) {

@@ -41,8 +41,15 @@ record PieceWords(Part part, Set<String> whole, Set<String> within) {
                                     "strap", "straps", "handle", "handles", "tie", "ties", "loop",
                                     "lien", "liens", "cordon", "cordons", "correa", "asa"),
                             Set.of(
-                                    "träger", "henkel", "bindeband", "bindebänder", "bretelle",
-                                    "anse", "持ち手", "紐", "ひも")),
+                                    "träger",
+                                    "henkel",
+                                    "bindeband",
+                                    "bindebänder",
+                                    "bretelle",
+                                    "anse",
+                                    "持ち手",
+                                    "紐",
+                                    "ひも")),
                     new PieceWords(
                             Part.BAND,
                             Set.of("bund", "ceinture", "cinturilla", "pretina", "cinturino"),
