@@ -603,8 +603,10 @@ class ArchitectureTest {
                         "worksheet"));
         rooms.put(
                 "hem.giving",
-                Set.of(
+                with(
+                        Set.of(),
                         "file.value",
+                        "garment",
                         "hem.plan",
                         "hem.turned",
                         "measure",
@@ -641,6 +643,7 @@ class ArchitectureTest {
                         "dye.recipe",
                         "dye.take",
                         "measure",
+                        "measure.kitchen",
                         "task",
                         "textile.fibre"));
         rooms.put("prepare.heat", Set.of("measure", "textile.fibre", "textile.state"));
