@@ -7,6 +7,7 @@ import secondbolt.measure.Tape;
 import secondbolt.sewing.advice.NeedleRow;
 import secondbolt.sewing.plan.Finish;
 import secondbolt.sewing.plan.Fraying;
+import secondbolt.sewing.plan.SewingPlan;
 import secondbolt.sewing.plan.Stitch;
 import secondbolt.sewing.plan.ThreadFibre;
 import secondbolt.sewing.seam.JoinLine;
@@ -98,21 +99,16 @@ record SewingGives(SewingResult result, Tape tape) {
 
     private WorkStep neaten(List<Finish> finishes) {
         String how = SewingWords.listed(finishes.stream().map(Finish::word).toList(), MOST_NAMED);
+        boolean isTogether =
+                result.plan().neatened().filter(SewingPlan.Neatened.TOGETHER::equals).isPresent();
         boolean isUrgent =
-                result.plan().frays().toOptional().filter(f -> f == Fraying.MUCH).isPresent();
-        WorkStep step =
-                WorkStep.of(
-                        "neaten",
-                        Stage.SEWING,
-                        isUrgent
-                                ? "Neaten the cut edges ("
-                                        + how
-                                        + ") while the pieces are flat, and handle them little:"
-                                        + " this cloth frays much. Trim nothing off."
-                                : "Neaten the edges of the seams ("
-                                        + how
-                                        + ") before another seam crosses them, and before the"
-                                        + " garment is washed at all.");
+                !isTogether
+                        && result.plan()
+                                .frays()
+                                .toOptional()
+                                .filter(f -> f == Fraying.MUCH)
+                                .isPresent();
+        WorkStep step = WorkStep.of("neaten", Stage.SEWING, neatening(how, isTogether, isUrgent));
         WorkStep placed =
                 isUrgent
                         ? step.after("mark", "Notches are cut and marks made at a clean edge.")
@@ -121,6 +117,24 @@ record SewingGives(SewingResult result, Tape tape) {
                                 "An edge that is trimmed and neatened leaves nothing to let out.");
         return placed.after("test seam", "The finish is tried on a scrap first.")
                 .minding(Hazard.NEEDLE, Hazard.BLADE);
+    }
+
+    /** Both edges in one can only be neatened when they are joined: common practice, no source. */
+    private static String neatening(String how, boolean isTogether, boolean isUrgent) {
+        if (isTogether) {
+            return "From here on neaten both edges of each seam in one ("
+                    + how
+                    + ") as soon as it is sewn, before another seam crosses it.";
+        }
+        return isUrgent
+                ? "Neaten the cut edges ("
+                        + how
+                        + ") while the pieces are flat, and handle them little: this cloth frays"
+                        + " much. Trim nothing off."
+                : "Neaten the edges of the seams ("
+                        + how
+                        + ") before another seam crosses them, and before the garment is washed at"
+                        + " all.";
     }
 
     private List<Need> needs() {

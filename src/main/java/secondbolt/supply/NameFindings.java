@@ -3,6 +3,8 @@ package secondbolt.supply;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import secondbolt.file.Spelling;
 import secondbolt.measure.Tape;
@@ -24,6 +26,8 @@ import secondbolt.worksheet.Subject;
  */
 record NameFindings(Shopping.Asked asked, List<String> untold, Tape tape) {
     private static final String SUPPLIES = "`supplies`";
+    private static final int MOST_NAMED = 3;
+    private static final int SHORTEST_WORD = 4;
 
     static List<Finding> of(SupplyResult result, Tape tape) {
         return new NameFindings(result.asked(), result.shopping().untold(), tape).all();
@@ -87,7 +91,7 @@ record NameFindings(Shopping.Asked asked, List<String> untold, Tape tape) {
                         + ", which is needed, and is taken for something else.",
                 (isThere
                                 ? "If it is the same, take it out: the other tells of it already"
-                                : "If it is the same, write `item: " + near + "`")
+                                : "If it is the same, write `" + line(near) + "`")
                         + (isOwn ? "; if not, say what it is for, as in `for: the cuffs`." : "."));
     }
 
@@ -104,11 +108,53 @@ record NameFindings(Shopping.Asked asked, List<String> untold, Tape tape) {
                                         + where
                                         + " is on no list: nothing needs it, and no amount of it"
                                         + " is told.",
-                                "Write how many you want, as in `"
+                                meant(item)
+                                        + "rite how many you want, as in `"
                                         + Quantity.Kind.COUNT.key()
                                         + ": "
                                         + Quantity.Kind.COUNT.example(tape)
                                         + "`, or take it out."))
                 : Optional.empty();
+    }
+
+    /** Things on the list that share a word with it: a list's own name may be longer than hers. */
+    private String meant(String item) {
+        Set<String> hers = words(item);
+        List<String> alike =
+                asked.needs().stream()
+                        .map(Need::item)
+                        .distinct()
+                        .filter(need -> words(need).stream().anyMatch(hers::contains))
+                        .limit(MOST_NAMED)
+                        .map(need -> "`" + line(need) + "`")
+                        .toList();
+        return alike.isEmpty()
+                ? "W"
+                : "If it is on the list under a longer name, write "
+                        + String.join(" or ", alike)
+                        + "; if not, w";
+    }
+
+    private static Set<String> words(String text) {
+        String letters =
+                ItemName.of(text)
+                        .letters()
+                        .codePoints()
+                        .map(c -> Character.isLetter(c) ? c : ' ')
+                        .collect(
+                                StringBuilder::new,
+                                StringBuilder::appendCodePoint,
+                                StringBuilder::append)
+                        .toString();
+        return Stream.of(letters.split(" ", -1))
+                .filter(word -> word.length() >= SHORTEST_WORD)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** As it can be written between others on one line, where a comma would end it. */
+    private static String line(String item) {
+        boolean isPlain = item.codePoints().allMatch(c -> Character.isLetterOrDigit(c) || c == ' ');
+        return "item: "
+                + (isPlain ? item : '"' + item.replace("\\", "\\\\").replace("\"", "\\\"") + '"');
     }
 }

@@ -3,6 +3,7 @@ package secondbolt.supply;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import secondbolt.block.Both;
 import secondbolt.measure.Length;
 import secondbolt.measure.Plural;
@@ -19,6 +20,7 @@ import secondbolt.task.WorkStep;
  * @param tape to print with
  */
 record SupplyWords(Tape tape) {
+    private static final int TEASPOONS_IN_A_QUARTER_CUP = 12;
     private static final BigDecimal QUARTER = new BigDecimal("0.25");
 
     /** As it is, to the tape's marks. */
@@ -27,7 +29,7 @@ record SupplyWords(Tape tape) {
             case COUNT -> Integer.toString(quantity.count());
             case LENGTH -> length(quantity.length(), on);
             case MASS -> on.print(quantity.mass());
-            case VOLUME -> on.print(quantity.volume());
+            case VOLUME -> volume(quantity, on);
         };
     }
 
@@ -37,6 +39,20 @@ record SupplyWords(Tape tape) {
         return isOnAStep && !length.isShorterThan(on.pricedLength())
                 ? on.printShop(length)
                 : on.print(length);
+    }
+
+    /** Less than a quarter of a cup is measured by the spoon. */
+    private static String volume(Quantity quantity, Tape on) {
+        return isSpooned(quantity, on)
+                ? Plural.of(Rounding.teaspoons(quantity), "teaspoon (US)", "teaspoons (US)")
+                : on.print(quantity.volume());
+    }
+
+    private static boolean isSpooned(Quantity quantity, Tape on) {
+        return on == Tape.INCH
+                && quantity.kind() == Quantity.Kind.VOLUME
+                && Rounding.steps(quantity, on) == 1
+                && Rounding.teaspoons(quantity) < TEASPOONS_IN_A_QUARTER_CUP;
     }
 
     /** What is needed, on both tapes. */
@@ -55,7 +71,14 @@ record SupplyWords(Tape tape) {
             case COUNT -> Both.words(counted(quantity, purchase.each()));
             case LENGTH -> Both.of(tape, on -> exact(quantity, on));
             case MASS, VOLUME ->
-                    Both.of(tape, on -> exact(isNeeded ? Rounding.up(quantity, on) : quantity, on));
+                    Both.of(
+                            tape,
+                            on ->
+                                    exact(
+                                            isNeeded && !isSpooned(quantity, on)
+                                                    ? Rounding.up(quantity, on)
+                                                    : quantity,
+                                            on));
         };
     }
 
@@ -87,9 +110,12 @@ record SupplyWords(Tape tape) {
         return both.other().isEmpty() ? both.own() : both.own() + " (" + both.other() + ")";
     }
 
-    /** What for. */
+    /** What for; what is said of several is said once. */
     static String why(Purchase purchase) {
-        return String.join("; ", purchase.why());
+        return purchase.why().stream()
+                .flatMap(why -> Stream.of(why.split("; ", -1)))
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     /** The steps it waits for. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import secondbolt.lay.design.BoltLength;
 import secondbolt.lay.plan.Interfacing;
+import secondbolt.measure.Length;
 import secondbolt.measure.Tape;
 import secondbolt.task.Amount;
 import secondbolt.task.Need;
@@ -12,6 +13,7 @@ import secondbolt.trim.fused.InterfacingResult;
 import secondbolt.trim.gathered.ElasticResult;
 import secondbolt.trim.guide.StripWords;
 import secondbolt.trim.plan.Binding;
+import secondbolt.worksheet.Convention;
 import secondbolt.worksheet.Gives;
 import secondbolt.worksheet.Term;
 
@@ -24,6 +26,10 @@ final class TrimGives {
     static Gives of(TrimResult result, Tape tape) {
         return new Gives(TrimSteps.of(result), needs(result, tape), words(result));
     }
+
+    /** A hand's length, to be fused to a scrap and washed: common practice, no source. */
+    private static final Convention TEST =
+            Convention.common(Length.ofInches(4, 1), Length.ofMillimetres(100));
 
     private static List<Need> needs(TrimResult result, Tape tape) {
         List<Need> needs = new ArrayList<>();
@@ -52,13 +58,21 @@ final class TrimGives {
     }
 
     private static Need interfacing(String kind, BoltLength bolt, Tape tape) {
+        boolean isTested = !kind.startsWith(Interfacing.Kind.SEWN_IN.word());
+        Length pieces = bolt.toBuy().orElseThrow();
+        Length all = isTested ? pieces.plus(TEST.on(tape)) : pieces;
         return Need.of(
                         kind + "interfacing",
-                        new Amount.Run(bolt.toBuy().orElseThrow()),
+                        new Amount.Run(all.roundedUpTo(tape.shopStep())),
                         "if it is "
                                 + tape.print(bolt.width())
-                                + " wide, for the pieces that are stiffened; lighter than the"
-                                + " cloth, and a little more for the test")
+                                + " wide, for the pieces that are stiffened"
+                                + (isTested
+                                        ? ", "
+                                                + tape.print(TEST.on(tape))
+                                                + " of it for the press test"
+                                        : "")
+                                + "; lighter than the cloth")
                 .boughtAfter(WASHED_OFF, "Polyester stays pale, and may show through dyed cloth.");
     }
 
@@ -79,7 +93,9 @@ final class TrimGives {
     }
 
     private static List<Need> elastic(ElasticResult elastic, Tape tape) {
+        int loops = elastic.loops();
         return elastic.toBuy().stream()
+                .map(length -> length.times(loops))
                 .map(
                         length ->
                                 Need.of(
@@ -89,6 +105,9 @@ final class TrimGives {
                                                 new Amount.Run(StripWords.up(length, tape)),
                                                 "the elastic "
                                                         + elastic.name()
+                                                        + (loops > 1
+                                                                ? ", one loop for each of " + loops
+                                                                : "")
                                                         + (elastic.cut().isEmpty()
                                                                 ? ", as long as the body: it is cut"
                                                                         + " when it is tried on"

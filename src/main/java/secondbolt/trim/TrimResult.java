@@ -2,6 +2,8 @@ package secondbolt.trim;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import secondbolt.garment.PieceEdge;
 import secondbolt.trim.bound.BindingResult;
 import secondbolt.trim.fused.InterfacingResult;
 import secondbolt.trim.gathered.ElasticResult;
@@ -12,15 +14,18 @@ import secondbolt.trim.gathered.ElasticResult;
  * @param interfacing if any piece is cut of it, or the maker tells of it
  * @param bindings in her order
  * @param elastics in her order
+ * @param turnedUp the edges that a hem turns up
  */
 public record TrimResult(
         Optional<InterfacingResult> interfacing,
         List<BindingResult> bindings,
-        List<ElasticResult> elastics) {
+        List<ElasticResult> elastics,
+        Set<PieceEdge> turnedUp) {
     /** Copies the lists. */
     public TrimResult {
         bindings = List.copyOf(bindings);
         elastics = List.copyOf(elastics);
+        turnedUp = Set.copyOf(turnedUp);
     }
 
     /** Whether there is nothing of it. */

@@ -41,13 +41,16 @@ final class TrimSteps {
             steps.add(pressTest());
             steps.add(fuse());
         }
+        if (result.interfacing().filter(InterfacingResult::isSewnIn).isPresent()) {
+            steps.add(basteInterfacing());
+        }
         boolean hasEdges =
                 result.bindings().stream().anyMatch(b -> b.binding().closesOverTheEdge());
         if (hasEdges) {
             steps.add(bind());
         }
         if (result.bindings().stream().anyMatch(TrimSteps::isSeam)) {
-            steps.add(bindSeams());
+            steps.add(bindSeams(result));
         }
         if (!result.elastics().isEmpty()) {
             steps.add(elastic());
@@ -116,13 +119,49 @@ final class TrimSteps {
                 .minding(Hazard.BLADE);
     }
 
-    private static WorkStep bindSeams() {
-        return WorkStep.of(
-                        "bind seams",
-                        Stage.SEWING,
-                        "Bind each raw edge of a seam before another seam crosses it.")
-                .after("cut", "The strips are cut from what the pieces leave.")
-                .minding(Hazard.BLADE);
+    /**
+     * Single edges are bound as they are neatened: not before the fitting, and where the edge is
+     * turned up, not before it is level. Common practice, no source.
+     */
+    private static WorkStep bindSeams(TrimResult result) {
+        boolean isTurnedUp =
+                result.bindings().stream()
+                        .filter(TrimSteps::isSeam)
+                        .flatMap(binding -> binding.edges().stream())
+                        .anyMatch(edge -> result.turnedUp().contains(edge.edge()));
+        WorkStep step =
+                WorkStep.of(
+                                "bind seams",
+                                isTurnedUp ? Stage.HEMMING : Stage.SEWING,
+                                isTurnedUp
+                                        ? "Bind the raw edge that is turned up, once it is level and"
+                                                + " trimmed even, the seams that run into it sewn."
+                                        : "Bind each raw edge of a seam before another seam crosses"
+                                                + " it.")
+                        .after("cut", "The strips are cut from what the pieces leave.")
+                        .after(
+                                "fit on",
+                                "An edge that is trimmed and bound leaves nothing to let out.")
+                        .minding(Hazard.BLADE);
+        return isTurnedUp
+                ? step.after("level", "What is bound before it is level is cut off again.")
+                        .after("assemble", "The strip runs on over the seams.")
+                : step;
+    }
+
+    /** Common practice, no source. */
+    private static WorkStep basteInterfacing() {
+        return afterWet(
+                        WorkStep.of(
+                                "baste interfacing",
+                                Stage.SEWING,
+                                "Lay the interfacing on the wrong side of its pieces, smooth both"
+                                        + " flat, and baste it on within the seam allowance; it is"
+                                        + " caught in the seams, and trimmed close to them after."),
+                        "Cloth and interfacing shrink by different amounts.")
+                .after("cut", "Its pieces are basted onto those of the cloth.")
+                .after("darts", "Darts are sewn in each layer by itself.")
+                .minding(Hazard.NEEDLE);
     }
 
     private static WorkStep elastic() {

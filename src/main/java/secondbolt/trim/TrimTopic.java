@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import secondbolt.cloth.ClothTopic;
 import secondbolt.cutting.CuttingTopic;
 import secondbolt.cutting.line.CuttingResult;
@@ -86,7 +87,10 @@ public final class TrimTopic implements Topic<TrimResult> {
                                         fit,
                                         cutting,
                                         hems,
-                                        bench.tape())));
+                                        bench.tape())),
+                        hems.values().stream()
+                                .flatMap(hem -> hem.edges().stream())
+                                .collect(Collectors.toUnmodifiableSet()));
         return result.isEmpty()
                 ? Outcome.nothing()
                 : Outcome.of(result, new TrimWorksheet(result, made, bench.tape()).worksheet());

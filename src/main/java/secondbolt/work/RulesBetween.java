@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -37,9 +38,26 @@ record RulesBetween(List<WorkStep> given, List<WorkStep> base, List<Need> needs)
     /** All steps, each name once, with these rules. */
     List<WorkStep> steps() {
         List<WorkStep> sewn = base.stream().map(this::threaded).toList();
-        List<WorkStep> all =
-                LateBath.among(Gathered.of(Stream.of(given, sewn).flatMap(List::stream).toList()));
+        List<WorkStep> all = LateBath.among(Gathered.of(inRow(sewn)));
         return pressedLast(gatheredLast(surveyed(all)));
+    }
+
+    /**
+     * The topics' steps before those of the garment, but behind them what is sewn when all is
+     * assembled: else it would draw the assembling before what else is sewn flat.
+     */
+    private List<WorkStep> inRow(List<WorkStep> sewn) {
+        Predicate<WorkStep> isLate =
+                step ->
+                        step.stage() == Stage.SEWING
+                                && step.follows().stream()
+                                        .anyMatch(f -> f.step().equals("assemble"));
+        return Stream.of(
+                        given.stream().filter(isLate.negate()),
+                        sewn.stream(),
+                        given.stream().filter(isLate))
+                .flatMap(steps -> steps)
+                .toList();
     }
 
     /** Common practice, no source. */

@@ -36,6 +36,7 @@ final class TradeSteps {
                     "mark",
                     "press test",
                     "fuse",
+                    "baste interfacing",
                     "bind",
                     "elastic",
                     "stay-stitch",
@@ -57,7 +58,8 @@ final class TradeSteps {
                     "cords",
                     "hang",
                     "level",
-                    "hem");
+                    "hem",
+                    "hem flat pieces");
 
     private TradeSteps() {}
 

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.measure.Length;
+import secondbolt.measure.Tape;
+import secondbolt.measure.Volume;
+import secondbolt.supply.plan.Quantity;
 import secondbolt.task.Amount;
 import secondbolt.task.Need;
 import secondbolt.task.Stage;
@@ -170,5 +173,30 @@ class SupplyWorksheetTest {
                         .orElseThrow();
         assertFalse(figures(sheet).contains("paid"), figures(sheet));
         assertEquals(1, sheet.open().size());
+    }
+
+    /** A list's own name may be longer than hers; a comma needs quotes between others. */
+    @Test
+    void namesWhatMayBeMeant() {
+        Need thread = Need.of("thread, polyester, blue", new Amount.Pieces(1, "spool"), "seams");
+        Written written = Written.needing(thread);
+        String remedy =
+                written.sheet("cm", "supplies: [{item: thread, have: 1}]")
+                        .orElseThrow()
+                        .findings()
+                        .get(0)
+                        .remedy();
+        assertTrue(remedy.contains("`item: \"thread, polyester, blue\"`"), remedy);
+        String pasted = "supplies: [{item: \"thread, polyester, blue\", have: 1}]";
+        assertEquals(List.of(), written.sheet("cm", pasted).orElseThrow().findings());
+    }
+
+    /** A US teaspoon is 4.93 ml: 10 ml are 3 of them rounded up, and no quarter of a cup. */
+    @Test
+    void measuresLittleByTheSpoon() {
+        Volume little =
+                Volume.parse("10 ml").fold(Optional::of, no -> Optional.<Volume>empty()).get();
+        Quantity soap = Quantity.of(new Amount.Liquid(little));
+        assertEquals("3 teaspoons (US)", SupplyWords.exact(soap, Tape.INCH));
     }
 }

@@ -71,6 +71,10 @@ final class ButtonSteps {
                                 "The top ends of both sides lie level, and the marks were pricked"
                                         + " through from the strips.")
                         .minding(Hazard.NEEDLE);
+        return GivenClosure.afterHems(afterSeams(step), closures);
+    }
+
+    private WorkStep afterSeams(WorkStep step) {
         return closures.stream().allMatch(c -> c.closure().overlap().isHidden())
                 ? step
                 : step.after(

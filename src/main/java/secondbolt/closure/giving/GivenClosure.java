@@ -11,6 +11,7 @@ import secondbolt.closure.fastening.Fastening;
 import secondbolt.closure.placket.Closure;
 import secondbolt.closure.row.ClosureResult;
 import secondbolt.measure.Tape;
+import secondbolt.task.WorkStep;
 
 /**
  * A closure with as much as is known of it.
@@ -54,6 +55,14 @@ record GivenClosure(String name, Closure closure, Optional<ClosureResult> result
     /** How many there are in all, in both rows if there are two. */
     Optional<Integer> toSewOn() {
         return count().map(count -> hasTwoRows() ? 2 * count : count);
+    }
+
+    /** Behind the hem of the edge it lies on, if there is one. */
+    static WorkStep afterHems(WorkStep step, List<GivenClosure> closures) {
+        return closures.stream().anyMatch(c -> c.closure.placket().isOnAHem())
+                ? step.after(
+                        "hem", "It goes through the edge that is turned up: that is hemmed first.")
+                : step;
     }
 
     boolean hasTwoRows() {

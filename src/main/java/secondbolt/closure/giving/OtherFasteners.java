@@ -23,6 +23,10 @@ final class OtherFasteners {
                                         + GivenClosure.each(alike, c -> many(c, kind))
                                         + ".")
                         .minding(Hazard.NEEDLE);
+        return GivenClosure.afterHems(after(step, kind), alike);
+    }
+
+    private static WorkStep after(WorkStep step, Fastening.Kind kind) {
         return switch (kind) {
             case TIES ->
                     step.after("band", "Ties are sewn to the ends of the band, or caught in them.");

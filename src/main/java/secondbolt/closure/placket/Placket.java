@@ -38,6 +38,9 @@ public sealed interface Placket {
      */
     Optional<Length> place(FastenerSpread.At at, Optional<FitResult> fit);
 
+    /** Whether an edge it lies on is itself turned up by a hem, as the mouth of a bag is. */
+    boolean isOnAHem();
+
     /**
      * Measured by tape.
      *
@@ -73,6 +76,11 @@ public sealed interface Placket {
         @Override
         public List<PlacketSpot> hemmedEnds(Optional<FitResult> fit) {
             return List.of();
+        }
+
+        @Override
+        public boolean isOnAHem() {
+            return false;
         }
 
         @Override
@@ -124,6 +132,11 @@ public sealed interface Placket {
                                     HemmedEnds.atTheEnds(
                                             on.value(), f, f.lengthAfter(on.value()), turnedUp))
                     .orElse(List.of());
+        }
+
+        @Override
+        public boolean isOnAHem() {
+            return turnedUp.stream().anyMatch(up -> on.value().pieceEdges().contains(up.edge()));
         }
 
         @Override

@@ -32,6 +32,10 @@ public final class HemGiving {
         if (!flat.isEmpty()) {
             steps.add(words.flat(last.isEmpty() ? "hem" : "hem " + names(flat), flat));
         }
+        List<HemResult> sewnOn = turning(HemTurn.BEFORE_SEWN_ON, hems, seams);
+        if (!sewnOn.isEmpty()) {
+            steps.add(words.sewnOn(sewnOn));
+        }
         if (!last.isEmpty()) {
             steps.add(words.last(last));
         }
@@ -43,7 +47,7 @@ public final class HemGiving {
     }
 
     private static List<HemResult> turning(HemTurn when, List<HemResult> hems, List<Seam> seams) {
-        return hems.stream().filter(hem -> HemTurn.of(hem, seams) == when).toList();
+        return hems.stream().filter(hem -> HemTurn.of(hem, seams, hems) == when).toList();
     }
 
     static String names(List<HemResult> hems) {

@@ -32,6 +32,9 @@ record HemSteps(Tape tape) {
                         .after("level", "What is turned up before it is level must be unpicked.")
                         .after("fit on", "The length is judged on what is tried on.")
                         .after(
+                                "bind seams",
+                                "A raw edge that is bound is bound before it is turned up.")
+                        .after(
                                 "assemble",
                                 "A hem is turned up over its seams, which are sewn first: "
                                         + why
@@ -62,6 +65,15 @@ record HemSteps(Tape tape) {
                                 + " Domestic Art, of aprons).")
                 .after("cut", "A hem is turned of what is cut.")
                 .after("neaten", "A raw edge inside a hem turned once is neatened first.");
+    }
+
+    /**
+     * Those of pieces that are sewn onto others whole: what sews them on follows this step. Common
+     * practice, no source.
+     */
+    WorkStep sewnOn(List<HemResult> hems) {
+        return step("hem flat pieces", hems, " Before its piece is sewn on.")
+                .after("cut", "A hem is turned of what is cut.");
     }
 
     private WorkStep step(String name, List<HemResult> hems, String when) {

@@ -8,6 +8,7 @@ import secondbolt.hem.turned.HemEdge;
 import secondbolt.hem.turned.HemResult;
 import secondbolt.pattern.Seam;
 import secondbolt.pattern.piece.Piece;
+import secondbolt.pattern.piece.PieceShape;
 
 /**
  * When the turn of a hem comes.
@@ -21,7 +22,12 @@ public enum HemTurn {
     /** Last, for its length is judged on what is sewn. */
     LAST,
     /** Straight, and its cloth is gathered above it. */
-    BEFORE_GATHERING;
+    BEFORE_GATHERING,
+    /** Of a small piece that is sewn onto another whole, such as a patch pocket. */
+    BEFORE_SEWN_ON;
+
+    /** A piece is small beside the largest that is hemmed: our own mark. */
+    private static final double SMALL = 0.25;
 
     /** What is measured on a wearer; a garment that is not told may be anything. */
     private static final Set<Garment> FITTED =
@@ -38,9 +44,48 @@ public enum HemTurn {
      * That of a hem.
      *
      * @param seams of the pattern
+     * @param all hems of the garment
      */
-    public static HemTurn of(HemResult hem, List<Seam> seams) {
-        return whyLast(hem).isEmpty() && isGathered(hem, seams) ? BEFORE_GATHERING : LAST;
+    public static HemTurn of(HemResult hem, List<Seam> seams, List<HemResult> all) {
+        if (whyLast(hem).isPresent()) {
+            return LAST;
+        }
+        if (isGathered(hem, seams)) {
+            return BEFORE_GATHERING;
+        }
+        return isSewnOn(hem, seams, all) ? BEFORE_SEWN_ON : LAST;
+    }
+
+    /** Seams that are not written yet are no sign: a small piece alone is one that is sewn on. */
+    private static boolean isSewnOn(HemResult hem, List<Seam> seams, List<HemResult> all) {
+        boolean isFree =
+                seams.stream()
+                        .flatMap(seam -> seam.edges().stream())
+                        .noneMatch(edge -> hem.edges().stream().anyMatch(e -> is(e, edge.piece())));
+        double largest =
+                all.stream()
+                        .flatMap(one -> one.edges().stream())
+                        .mapToDouble(HemTurn::areaMm2)
+                        .max()
+                        .orElse(0);
+        return isFree && hem.edges().stream().allMatch(e -> areaMm2(e) <= SMALL * largest);
+    }
+
+    private static double areaMm2(HemEdge edge) {
+        return edge.piece()
+                .shape()
+                .accept(
+                        new PieceShape.Visitor<>() {
+                            @Override
+                            public Double drawn(PieceShape.Drawn drawn) {
+                                return drawn.box().areaMm2();
+                            }
+
+                            @Override
+                            public Double taped(PieceShape.Taped taped) {
+                                return taped.across().millimetres() * taped.along().millimetres();
+                            }
+                        });
     }
 
     /** What about a hem asks that it comes last, in a few words. */

@@ -17,6 +17,7 @@ public final class Rounding {
     private static final Quantity INCH_MASS = mass("0.1 oz");
     private static final Quantity METRIC_VOLUME = volume("10 ml");
     private static final Quantity INCH_VOLUME = volume("1/4 cup");
+    private static final Quantity TEASPOON = volume("1 tsp");
 
     private Rounding() {}
 
@@ -28,6 +29,11 @@ public final class Rounding {
     /** How many steps that is: things, shop steps, grams, tenths of an ounce, quarters of a cup. */
     public static int steps(Quantity quantity, Tape tape) {
         return quantity.in(step(quantity.kind(), tape));
+    }
+
+    /** How many US teaspoons of a liquid that is, rounded up. */
+    public static int teaspoons(Quantity volume) {
+        return volume.in(TEASPOON);
     }
 
     private static Quantity step(Quantity.Kind kind, Tape tape) {

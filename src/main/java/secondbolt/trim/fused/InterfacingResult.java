@@ -69,4 +69,10 @@ public record InterfacingResult(
     public boolean isFused() {
         return interfacing.isFusible() && !pieces.isEmpty();
     }
+
+    /** Whether it is held by stitches; not while its kind is not told. */
+    public boolean isSewnIn() {
+        return interfacing.kind().filter(Interfacing.Kind.SEWN_IN::equals).isPresent()
+                && !pieces.isEmpty();
+    }
 }

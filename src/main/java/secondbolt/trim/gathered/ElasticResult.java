@@ -1,11 +1,14 @@
 package secondbolt.trim.gathered;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Share;
 import secondbolt.trim.plan.Elastic;
+import secondbolt.wearer.BodyMeasure;
 
 /**
  * An elastic worked out.
@@ -34,6 +37,16 @@ public record ElasticResult(
         Optional<Length> cloth,
         Optional<Length> clothReach,
         List<DrawnIn> edges) {
+    /** What a body has two of. */
+    private static final Set<BodyMeasure> LIMBS =
+            EnumSet.of(
+                    BodyMeasure.UPPER_ARM,
+                    BodyMeasure.WRIST,
+                    BodyMeasure.THIGH,
+                    BodyMeasure.KNEE,
+                    BodyMeasure.CALF,
+                    BodyMeasure.ANKLE);
+
     /** Copies the lists. */
     public ElasticResult {
         sides = List.copyOf(sides);
@@ -82,7 +95,22 @@ public record ElasticResult(
         return reaches().flatMap(most -> passes.map(girth -> !most.isShorterThan(girth)));
     }
 
-    /** How much must be bought at least, if anything is known of it. */
+    /**
+     * How many are cut: one, but as many as the garment has wrists or ankles where the edge of one
+     * is written.
+     */
+    public int loops() {
+        boolean isLimb = elastic.round().filter(LIMBS::contains).isPresent();
+        return isLimb
+                ? edges.stream()
+                        .filter(edge -> edge.count() > 0 && edge.rounds() % edge.count() == 0)
+                        .mapToInt(edge -> edge.rounds() / edge.count())
+                        .min()
+                        .orElse(1)
+                : 1;
+    }
+
+    /** How much must be bought at least, for one loop, if anything is known of it. */
     public Optional<Length> toBuy() {
         return cut().or(() -> body.map(round -> round.plus(overlap)));
     }

@@ -28,6 +28,9 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
             " Work the buttonholes of a fly into its facing before that is set in (The New Dressmaker,"
                     + " 1921).";
 
+    private static final String ALL_SEWN =
+            "Every seam that is written is sewn: look for one that was left out, and press the whole.";
+
     /** Copies the list. */
     public BaseSteps {
         order = List.copyOf(order);
@@ -60,7 +63,7 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
 
     private KindOrder kindOrder() {
         List<Piece> all = pattern.map(Pattern::pieces).orElse(List.of());
-        boolean isLined = all.stream().anyMatch(SeamParts::isLining);
+        boolean isLined = all.stream().anyMatch(p -> SeamParts.isLining(p) || SeamParts.isLined(p));
         boolean hasBib =
                 all.stream()
                         .flatMap(piece -> PieceWords.of(piece.name()).stream())
@@ -84,6 +87,9 @@ public record BaseSteps(Optional<GarmentKind> kind, Optional<Pattern> pattern, L
                         ? SleeveWay.of(kind, order).words()
                         : part.does() + (part == Part.OPENING_EDGES && isTrousers ? FLY : "");
         String what = sewn.map(s -> s.words(part)).orElse("");
+        if (part == Part.ASSEMBLE && what.isEmpty() && there.size() > 1 && sewn.isPresent()) {
+            return ALL_SEWN;
+        }
         return what.isEmpty() ? does : does + " " + what;
     }
 

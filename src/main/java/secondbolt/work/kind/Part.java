@@ -29,7 +29,7 @@ enum Part {
     /** Widths of an apron or a curtain. */
     WIDTHS("widths", "Join the widths; a French seam leaves no raw edge."),
     /** Gores of a skirt. */
-    GORES("gores", "Join the gores, all from the same end."),
+    GORES("gores", "Join the gores or breadths, all from the same end."),
     /** Down the middle of the back. */
     CENTRE_BACK("centre back", "Sew the centre back seam."),
     /** From neck to shoulder. */

@@ -23,6 +23,7 @@ import static secondbolt.work.kind.Part.WRISTS;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import secondbolt.task.WorkStep;
 
@@ -43,7 +44,20 @@ record PartRules(SleeveWay way) {
                     Part.INSIDE_LEGS,
                     SEAT);
     private static final Set<Part> STIFFENED =
-            EnumSet.of(COLLAR, CUFFS, Part.OPENING_EDGES, Part.POCKETS, NECKLINE, WRISTS, BAND);
+            EnumSet.of(
+                    COLLAR,
+                    CUFFS,
+                    Part.OPENING_EDGES,
+                    Part.POCKETS,
+                    Part.STRAPS,
+                    BASTE,
+                    NECKLINE,
+                    WRISTS,
+                    BAND);
+
+    /** Sewn onto others whole, with a hem of their own. */
+    private static final Set<Part> SEWN_ON =
+            EnumSet.of(Part.POCKETS, Part.STRAPS, Part.BIB, ASSEMBLE);
 
     /** The same step with what it follows, whether the others are there or not. */
     WorkStep on(WorkStep step, Part part) {
@@ -124,7 +138,18 @@ record PartRules(SleeveWay way) {
                             FIT_ON);
         }
         if (STIFFENED.contains(part)) {
-            ruled = ruled.after("fuse", "Interfacing goes on while the piece is flat and alone.");
+            for (String stiffening : List.of("fuse", "baste interfacing")) {
+                ruled =
+                        ruled.after(
+                                stiffening,
+                                "Interfacing goes on while the piece is flat and alone.");
+            }
+        }
+        if (SEWN_ON.contains(part)) {
+            ruled =
+                    ruled.after(
+                            "hem flat pieces",
+                            "Once its other edges are sewn down, its own hem cannot be turned.");
         }
         return part == ASSEMBLE ? last(ruled) : ruled;
     }

@@ -37,8 +37,28 @@ record PieceWords(Part part, Set<String> whole, Set<String> within) {
                             Part.BIB, Set.of("bib", "latz", "bavette", "pettorina"), Set.of()),
                     new PieceWords(
                             Part.STRAPS,
-                            Set.of("strap", "straps", "handle", "handles", "tie", "ties", "loop"),
-                            Set.of("träger", "henkel", "bretelle", "anse")));
+                            Set.of(
+                                    "strap", "straps", "handle", "handles", "tie", "ties", "loop",
+                                    "lien", "liens", "cordon", "cordons", "correa", "asa"),
+                            Set.of(
+                                    "träger",
+                                    "henkel",
+                                    "bindeband",
+                                    "bindebänder",
+                                    "bretelle",
+                                    "anse",
+                                    "持ち手",
+                                    "紐",
+                                    "ひも")),
+                    new PieceWords(
+                            Part.BAND,
+                            Set.of("bund", "ceinture", "cinturilla", "pretina", "cinturino"),
+                            Set.of(
+                                    "waistband",
+                                    "hosenbund",
+                                    "rockbund",
+                                    "taillenbund",
+                                    "ウエストバンド")));
 
     PieceWords {
         whole = Set.copyOf(whole);

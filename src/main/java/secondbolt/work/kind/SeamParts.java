@@ -1,6 +1,7 @@
 package secondbolt.work.kind;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +25,10 @@ import secondbolt.pattern.piece.Piece;
 record SeamParts(Pattern pattern) {
     /** What tells it, the surest first: a cap makes it a sleeve's whatever else meets there. */
     private static final Map<Serves, Part> BY_EDGE = byEdge();
+
+    /** Where a piece is sewn on that finishes an edge. */
+    private static final Set<Part> BANDS =
+            EnumSet.of(Part.NECKLINE, Part.WRISTS, Part.BAND, Part.OPENING_EDGES);
 
     private static Map<Serves, Part> byEdge() {
         Map<Serves, Part> parts = new LinkedHashMap<>();
@@ -50,6 +55,7 @@ record SeamParts(Pattern pattern) {
                 .or(() -> lining(names))
                 .or(() -> faced(seam, names))
                 .or(() -> byEdge(seam))
+                .or(() -> banded(names))
                 .or(() -> aroundOneSleeve(names))
                 .or(() -> toItself(seam, names))
                 .or(() -> downTheSkirt(names));
@@ -76,6 +82,25 @@ record SeamParts(Pattern pattern) {
     /** Whether a piece is cut of lining alone. */
     static boolean isLining(Piece piece) {
         return piece.cuts().containsKey(Role.LINING) && !piece.cuts().containsKey(Role.MAIN);
+    }
+
+    /**
+     * Whether a piece is cut of the outside and once more of lining, as large pieces are that are
+     * lined; the lining of a pocket or a collar is sewn with it.
+     */
+    static boolean isLined(Piece piece) {
+        return piece.cuts().containsKey(Role.LINING)
+                && piece.cuts().containsKey(Role.MAIN)
+                && PieceWords.of(piece.name()).isEmpty()
+                && !PieceWords.isFacing(piece.name());
+    }
+
+    /** A band is known by its name where the edge it is sewn to is not. */
+    private static Optional<Part> banded(Set<String> names) {
+        return names.stream()
+                .flatMap(name -> PieceWords.of(name).stream())
+                .filter(part -> part == Part.BAND)
+                .findFirst();
     }
 
     /** A facing sewn to a front, a back or an edge of which nothing is known. */
@@ -110,14 +135,22 @@ record SeamParts(Pattern pattern) {
                 : Optional.empty();
     }
 
-    /** A band folded onto itself or its like belongs where it is sewn on. */
+    /**
+     * A band folded onto itself or its like belongs where it is sewn on. A leg or a back has other
+     * seams than that: which of its own edges meet, only their names can tell.
+     */
     private Optional<Part> toItself(Seam seam, Set<String> names) {
-        boolean isFolded = seam.first().value().equals(seam.second().value());
-        return pattern.seams().stream()
-                .filter(other -> isFolded && !other.equals(seam))
-                .filter(other -> other.edges().stream().anyMatch(e -> names.contains(e.piece())))
-                .flatMap(other -> byEdge(other).stream())
-                .findFirst();
+        if (!seam.first().value().equals(seam.second().value())) {
+            return Optional.empty();
+        }
+        List<Optional<Part>> others =
+                pattern.seams().stream()
+                        .filter(other -> !other.equals(seam))
+                        .filter(o -> o.edges().stream().anyMatch(e -> names.contains(e.piece())))
+                        .map(this::byEdge)
+                        .toList();
+        boolean isBand = others.stream().allMatch(part -> part.filter(BANDS::contains).isPresent());
+        return isBand && !others.isEmpty() ? others.get(0) : Optional.empty();
     }
 
     /** Between pieces that reach to the lower edge, or from the waist down. */

@@ -36,7 +36,38 @@ record SewnParts(Map<Part, List<String>> seams, Map<Part, List<String>> pieces) 
                 sewn.put(sewn.pieces, part, piece.name());
             }
         }
+        sewn.line(pattern, parts, known);
         return sewn;
+    }
+
+    /**
+     * The lining that is cut by the pieces of the outside: sewn up as far as they are before it,
+     * then set in.
+     */
+    private void line(Pattern pattern, List<Part> parts, SeamParts known) {
+        List<String> lined =
+                pattern.pieces().stream().filter(SeamParts::isLined).map(Piece::name).toList();
+        if (lined.isEmpty()) {
+            return;
+        }
+        if (!parts.contains(Part.LINING)) {
+            seams.computeIfAbsent(Part.ASSEMBLE, p -> new ArrayList<>())
+                    .add("the same in the lining, which is then set in: " + names(lined));
+            return;
+        }
+        List<Part> before = parts.subList(0, parts.indexOf(Part.LINING));
+        for (Seam seam : pattern.seams()) {
+            boolean isInLining = seam.edges().stream().allMatch(e -> lined.contains(e.piece()));
+            if (isInLining && before.contains(within(known.of(seam), parts))) {
+                put(seams, Part.LINING, SeamWords.of(seam));
+            }
+        }
+        lined.forEach(name -> put(pieces, Part.LINING, name));
+        lined.forEach(name -> put(pieces, Part.LINING_IN, name));
+    }
+
+    private static String names(List<String> names) {
+        return String.join(", ", names);
     }
 
     private static Part within(Optional<Part> part, List<Part> parts) {
