@@ -17,7 +17,7 @@ public record Uptake(Grade grade, String words, String source) {
         /** It does not take. */
         NOT("does not take"),
         /** It harms the fibre. */
-        HARMS("harms the fibre");
+        HARMS("is harmed by it");
 
         private final String words;
 
