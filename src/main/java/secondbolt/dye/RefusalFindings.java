@@ -181,8 +181,7 @@ record RefusalFindings(DyeBatch batch, DyePrint print) {
                         + print.both(tooLarge.needs())
                         + ": the vessel that is written is smaller, and cramped cloth comes out in"
                         + " patches.",
-                larger(tooLarge)
-                        + "dye it in smaller parts that meet in no seam that is seen.");
+                larger(tooLarge) + "dye it in smaller parts that meet in no seam that is seen.");
     }
 
     private String larger(Bathing.TooLarge tooLarge) {

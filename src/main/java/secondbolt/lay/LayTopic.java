@@ -92,7 +92,8 @@ public final class LayTopic implements Topic<LayResult> {
                         .filter(cut -> bench.written(key).isEmpty())
                         .map(cut -> cut.piece().place())
                         .orElseGet(() -> bench.place(key));
-        return List.of(new Trouble(
+        return List.of(
+                new Trouble(
                         place,
                         key.equals(LaySection.INTERFACING)
                                 ? "interfacing without a pattern"

@@ -56,7 +56,9 @@ public record EdgeSum(List<Term> terms) {
     public static final Form<Placed<EdgeSum>> ROW = row();
 
     private static Form<Placed<EdgeSum>> row() {
-        Form<EdgeSum> one = Forms.parsed("an edge such as `front.centre front`, or `2 front.centre front` if it goes"
+        Form<EdgeSum> one =
+                Forms.parsed(
+                        "an edge such as `front.centre front`, or `2 front.centre front` if it goes"
                                 + " round twice, at most 99 times",
                         EdgeSum::parse);
         Form<EdgeSum> several =

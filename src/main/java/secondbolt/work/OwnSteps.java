@@ -36,8 +36,7 @@ final class OwnSteps {
         for (OwnStep step : own) {
             for (Placed<String> before : step.before()) {
                 all.computeIfPresent(
-                        before.value(),
-                        (name, later) -> later.after(step.name(), HERS));
+                        before.value(), (name, later) -> later.after(step.name(), HERS));
             }
         }
         return new ArrayList<>(all.values());

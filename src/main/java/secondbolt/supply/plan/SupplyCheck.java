@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import secondbolt.file.value.Answer;
-import secondbolt.file.value.Placed;
 import secondbolt.file.value.Trouble;
 import secondbolt.measure.Tape;
 
@@ -51,16 +50,19 @@ public final class SupplyCheck {
         return List.of(supply.have(), supply.pack()).stream()
                 .flatMap(Optional::stream)
                 .filter(quantity -> quantity.value().kind() != kinds.get(0))
-                .map(quantity ->
-                        new Trouble(
-                                quantity.place(),
-                                "`"
-                                        + supply.item().value()
-                                        + "` "
-                                        + kinds.get(0).words()
-                                        + " and "
-                                        + quantity.value().kind().words(),
-                                "one of both, such as `" + kinds.get(0).example(tape) + "` here"))
+                .map(
+                        quantity ->
+                                new Trouble(
+                                        quantity.place(),
+                                        "`"
+                                                + supply.item().value()
+                                                + "` "
+                                                + kinds.get(0).words()
+                                                + " and "
+                                                + quantity.value().kind().words(),
+                                        "one of both, such as `"
+                                                + kinds.get(0).example(tape)
+                                                + "` here"))
                 .toList();
     }
 }
