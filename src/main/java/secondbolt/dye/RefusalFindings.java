@@ -10,6 +10,7 @@ import secondbolt.dye.bath.DyedCloth;
 import secondbolt.dye.guide.DyePrint;
 import secondbolt.dye.plan.Depth;
 import secondbolt.dye.plan.DyeClass;
+import secondbolt.dye.plan.DyePlan;
 import secondbolt.dye.take.ClothUptake;
 import secondbolt.dye.take.Uptake;
 import secondbolt.measure.Share;
@@ -180,10 +181,13 @@ record RefusalFindings(DyeBatch batch, DyePrint print) {
                         + print.both(tooLarge.needs())
                         + ": the vessel that is written is smaller, and cramped cloth comes out in"
                         + " patches.",
-                "Take a larger one, as in `vessel: "
-                        + enough(tooLarge)
-                        + "` under `dye`, or dye it in smaller parts that meet in no seam that is"
-                        + " seen.");
+                larger(tooLarge) + "dye it in smaller parts that meet in no seam that is seen.");
+    }
+
+    private String larger(Bathing.TooLarge tooLarge) {
+        return Volume.parse(enough(tooLarge)).orThrow().compareTo(DyePlan.Bath.LARGEST) > 0
+                ? "No vessel of a home takes that: keep its colour, or "
+                : "Take a larger one, as in `vessel: " + enough(tooLarge) + "` under `dye`, or ";
     }
 
     /** A whole number of times: {@code 20}. */

@@ -1,10 +1,11 @@
 package secondbolt.file;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 
 /** Finds the known word nearest to a misspelt one. */
 public final class Spelling {
@@ -14,11 +15,14 @@ public final class Spelling {
     /** More names than these are not told one by one. */
     private static final int MOST_LISTED = 80;
 
+    /** Nor are names longer than this together; a dozen lines of a terminal are read by nobody. */
+    private static final int MOST_LETTERS = 900;
+
     private Spelling() {}
 
     /**
      * The nearest of the known words, if it is near enough to be meant: a third of its letters may
-     * be wrong, missing, too many or swapped with a neighbour.
+     * be wrong, missing, too many or swapped with a neighbour, but never all of them.
      */
     public static Optional<String> nearest(String word, Collection<String> known) {
         if (known.size() > MOST_KNOWN) {
@@ -30,7 +34,7 @@ public final class Spelling {
         for (String one : known) {
             boolean isLike = Math.abs(one.length() - sought.length()) <= most(one);
             int off = isLike ? distance(sought, one.toLowerCase(Locale.ROOT)) : Integer.MAX_VALUE;
-            if (off <= most(one) && off < best) {
+            if (off <= most(one) && off < one.length() && off < best) {
                 best = off;
                 nearest = Optional.of(one);
             }
@@ -61,8 +65,17 @@ public final class Spelling {
     }
 
     private static String some(Collection<String> words, UnaryOperator<String> put) {
-        String some = words.stream().limit(MOST_LISTED).map(put).collect(Collectors.joining(", "));
-        return words.size() > MOST_LISTED ? some + ", …" : some;
+        List<String> some = new ArrayList<>();
+        int letters = 0;
+        for (String word : words) {
+            letters += word.length();
+            boolean isMuch = some.size() == MOST_LISTED || letters > MOST_LETTERS;
+            if (isMuch && !some.isEmpty()) {
+                return String.join(", ", some) + ", …";
+            }
+            some.add(put.apply(word));
+        }
+        return String.join(", ", some);
     }
 
     /** Single-letter changes and swaps of neighbours between two words. */

@@ -82,14 +82,23 @@ public final class LayTopic implements Topic<LayResult> {
             return List.of();
         }
         Key<?> key =
-                bench.written(LaySection.DESIGNS).isPresent() ? LaySection.DESIGNS : LaySection.LAY;
+                Stream.of(LaySection.DESIGNS, LaySection.LAY, LaySection.INTERFACING)
+                        .filter(one -> bench.written(one).isPresent())
+                        .findFirst()
+                        .orElse(LaySection.LAY);
         Place place =
                 Stream.concat(plan.soFar().stream(), plan.pinned().stream())
                         .findFirst()
                         .filter(cut -> bench.written(key).isEmpty())
                         .map(cut -> cut.piece().place())
                         .orElseGet(() -> bench.place(key));
-        return List.of(new Trouble(place, "a lay without a pattern", "`pattern` as well"));
+        return List.of(
+                new Trouble(
+                        place,
+                        key.equals(LaySection.INTERFACING)
+                                ? "interfacing without a pattern"
+                                : "a lay without a pattern",
+                        "`pattern` as well"));
     }
 
     private Outcome<LayResult> work(CuttingResult cutting, LayPlan plan, Bench bench) {

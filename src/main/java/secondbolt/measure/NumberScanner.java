@@ -110,6 +110,9 @@ final class NumberScanner {
     }
 
     private static Scanned found(Matcher m, Exact number, String text) {
+        if (m.end() < text.length() && Character.isDigit(text.charAt(m.end()))) {
+            return new Scanned(Optional.empty(), text, "a number of too many figures");
+        }
         Exact signed = "-".equals(m.group(1)) ? number.negated() : number;
         return new Scanned(Optional.of(signed), text.substring(m.end()).strip(), "");
     }

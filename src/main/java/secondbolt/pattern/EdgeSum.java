@@ -56,7 +56,11 @@ public record EdgeSum(List<Term> terms) {
     public static final Form<Placed<EdgeSum>> ROW = row();
 
     private static Form<Placed<EdgeSum>> row() {
-        Form<EdgeSum> one = Forms.parsed("an edge such as `front.centre front`", EdgeSum::parse);
+        Form<EdgeSum> one =
+                Forms.parsed(
+                        "an edge such as `front.centre front`, or `2 front.centre front` if it goes"
+                                + " round twice, at most 99 times",
+                        EdgeSum::parse);
         Form<EdgeSum> several =
                 Forms.map(
                         ListForm.of("edges, one below the other", one, 1, 10),

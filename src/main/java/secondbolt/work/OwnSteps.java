@@ -17,6 +17,8 @@ import secondbolt.work.plan.OwnStep;
 
 /** The maker's own steps put among the others. */
 final class OwnSteps {
+    private static final String HERS = "You put it behind that step.";
+
     private OwnSteps() {}
 
     /**
@@ -34,8 +36,7 @@ final class OwnSteps {
         for (OwnStep step : own) {
             for (Placed<String> before : step.before()) {
                 all.computeIfPresent(
-                        before.value(),
-                        (name, later) -> later.after(step.name(), "You put it behind that step."));
+                        before.value(), (name, later) -> later.after(step.name(), HERS));
             }
         }
         return new ArrayList<>(all.values());
@@ -58,10 +59,12 @@ final class OwnSteps {
     }
 
     private static WorkStep step(OwnStep own, StepGraph graph) {
-        WorkStep step = WorkStep.of(own.name(), stage(own, graph), own.does());
-        for (Placed<String> after : own.after()) {
-            step = step.after(after.value(), "You put it behind that step.");
-        }
+        WorkStep step =
+                WorkStep.of(own.name(), stage(own, graph), own.does())
+                        .following(
+                                own.after().stream()
+                                        .map(after -> new WorkStep.Follows(after.value(), HERS))
+                                        .toList());
         Optional<Wait> rest =
                 own.rest()
                         .map(time -> new Wait("it rests", time, time, "So long you let it rest."));

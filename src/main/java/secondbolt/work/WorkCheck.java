@@ -25,6 +25,12 @@ import secondbolt.work.plan.WorkPlan;
  * @param steps of the topics, without a circle
  */
 record WorkCheck(WorkPlan plan, List<WorkStep> steps) {
+    /** So many circles are told; who mends them sees the next. */
+    private static final int MOST_CIRCLES = 20;
+
+    /** So many steps of one circle, and lines of as many, are told one by one. */
+    private static final int MOST_TOLD = 6;
+
     /** Names that no step bears, one of the trade's own excepted. */
     List<Trouble> unknownNames() {
         return spoken().filter(name -> !isKnown(name.value())).map(this::unknown).toList();
@@ -124,12 +130,12 @@ record WorkCheck(WorkPlan plan, List<WorkStep> steps) {
                 .toList();
     }
 
-    /** Each circle that steps of her own close, told at one of them, until there is none. */
+    /** The circles that steps of her own close, each told at one of them. */
     private List<Trouble> circles() {
         List<Placed<OwnStep>> own = new ArrayList<>(plan.own());
         List<Trouble> troubles = new ArrayList<>();
         List<Link> circle = circle(own);
-        while (!circle.isEmpty()) {
+        while (!circle.isEmpty() && troubles.size() < MOST_CIRCLES) {
             List<Link> found = circle;
             Placed<OwnStep> first =
                     own.stream()
@@ -154,20 +160,30 @@ record WorkCheck(WorkPlan plan, List<WorkStep> steps) {
 
     private Trouble circle(Placed<OwnStep> first, List<Link> circle) {
         String words =
-                circle.stream()
-                        .map(link -> "`" + link.later() + "` behind `" + link.first() + "`")
-                        .collect(Collectors.joining(", "));
+                some(
+                        circle.stream()
+                                .map(link -> "`" + link.later() + "` behind `" + link.first() + "`")
+                                .toList());
         String others =
-                plan.own().stream()
-                        .filter(step -> !step.equals(first) && isIn(step.value().name(), circle))
-                        .map(step -> "line " + step.place().line())
-                        .distinct()
-                        .collect(Collectors.joining(", "));
+                some(
+                        plan.own().stream()
+                                .filter(step -> !step.equals(first))
+                                .filter(step -> isIn(step.value().name(), circle))
+                                .map(step -> "line " + step.place().line())
+                                .distinct()
+                                .toList());
         return new Trouble(
                 first.place(),
                 "steps that would wait for each other: "
                         + words
                         + (others.isEmpty() ? "" : " (see also " + others + ")"),
                 "another `after` or `before`, so that one of them can be done first");
+    }
+
+    private static String some(List<String> all) {
+        String first = all.stream().limit(MOST_TOLD).collect(Collectors.joining(", "));
+        return all.size() > MOST_TOLD
+                ? first + " and " + (all.size() - MOST_TOLD) + " more"
+                : first;
     }
 }

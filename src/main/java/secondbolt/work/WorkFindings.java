@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import secondbolt.file.Spelling;
 import secondbolt.file.value.Quoted;
 import secondbolt.task.Stage;
 import secondbolt.task.WorkStep;
@@ -80,7 +79,9 @@ record WorkFindings(WorkResult result) {
                 " It breaks "
                         + (broken.size() == 1 ? "a rule: " : broken.size() + " rules: ")
                         + some(broken.stream().map(WorkFindings::rule).toList());
-        String hers = Spelling.listed(result.order());
+        String hers =
+                result.order().stream().limit(MOST_TOLD).collect(Collectors.joining(", "))
+                        + (result.order().size() > MOST_TOLD ? ", …" : "");
         boolean isBath = broken.stream().anyMatch(this::isBath);
         String exception = isBath ? EXCEPTION : "";
         return Optional.of(

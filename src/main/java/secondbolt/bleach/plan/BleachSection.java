@@ -145,7 +145,8 @@ public final class BleachSection {
             fields.tell(
                     DOSE,
                     "as much of the product as water, or more",
-                    "what its label says for soaking cloth: much water and little of it");
+                    "what its label says for soaking cloth: much water and little of it, such as"
+                            + " `dose: 50 ml` with `in: 5 l`");
             return Optional.empty();
         }
         return Optional.of(dose);

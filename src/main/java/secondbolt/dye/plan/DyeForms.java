@@ -11,7 +11,6 @@ final class DyeForms {
     private static final int LEAST_RATIO = 3;
     private static final int MOST_RATIO = 100;
     private static final double SMALLEST_ML = 100;
-    private static final double LARGEST_ML = 500_000;
 
     private DyeForms() {}
 
@@ -24,7 +23,7 @@ final class DyeForms {
                                 .filter(
                                         v ->
                                                 v.millilitres() >= SMALLEST_ML
-                                                        && v.millilitres() <= LARGEST_ML));
+                                                        && v.compareTo(DyePlan.Bath.LARGEST) <= 0));
     }
 
     static Form<Share> ratio() {

@@ -67,7 +67,10 @@ public record DyePlan(
      * @param machine which washing machine, if it is done in one
      */
     public record Bath(
-            Optional<Share> ratio, Optional<Placed<Volume>> vessel, Optional<Machine> machine) {}
+            Optional<Share> ratio, Optional<Placed<Volume>> vessel, Optional<Machine> machine) {
+        /** No vessel at home takes more. */
+        public static final Volume LARGEST = Volume.LITRE.times(Share.ofRatio(500, 1));
+    }
 
     /** A washing machine. */
     public enum Machine {

@@ -1,6 +1,7 @@
 package secondbolt.sewing.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,6 +25,7 @@ public final class SewingCheck {
     public static List<Trouble> of(SewingPlan plan, Optional<Pattern> pattern) {
         SewingCheck check = new SewingCheck(pattern);
         plan.except().forEach(one -> check.isOfAJoin(one.on()));
+        check.areOfOneChoice(plan.except());
         plan.also().forEach(line -> line.along().forEach(check::isThere));
         return List.copyOf(check.troubles);
     }
@@ -42,6 +44,20 @@ public final class SewingCheck {
                             "an edge of a join, or a line under `also`: `{what: …, along: ["
                                     + placed.value()
                                     + "]}`"));
+        }
+    }
+
+    /** Only the first of two exceptions of one edge would hold. */
+    private void areOfOneChoice(List<SeamException> exceptions) {
+        Set<PieceEdge> before = new HashSet<>();
+        for (SeamException one : exceptions) {
+            if (!before.add(one.on().value())) {
+                troubles.add(
+                        new Trouble(
+                                one.on().place(),
+                                "`" + one.on().value() + "`, which is told of above",
+                                "each edge once, with all that is told of it"));
+            }
         }
     }
 

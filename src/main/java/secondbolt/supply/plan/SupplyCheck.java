@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import secondbolt.file.value.Answer;
-import secondbolt.file.value.Placed;
 import secondbolt.file.value.Trouble;
 import secondbolt.measure.Tape;
 
@@ -27,7 +26,7 @@ public final class SupplyCheck {
                                 "`" + supply.item().value() + "`, which is told of above",
                                 "each thing once, with all that is told of it"));
             }
-            twoMeasures(supply, tape).ifPresent(troubles::add);
+            troubles.addAll(twoMeasures(supply, tape));
         }
         supplies.stream()
                 .flatMap(supply -> supply.price().stream())
@@ -45,24 +44,25 @@ public final class SupplyCheck {
         return List.copyOf(troubles);
     }
 
-    /** A thing whose amount, pack and store are not measured alike. */
-    private static Optional<Trouble> twoMeasures(Supply supply, Tape tape) {
+    /** What of a thing's pack and store is not measured as the thing is. */
+    private static List<Trouble> twoMeasures(Supply supply, Tape tape) {
         List<Quantity.Kind> kinds = supply.kinds();
-        Optional<Placed<Quantity>> other =
-                List.of(supply.have(), supply.pack()).stream()
-                        .flatMap(Optional::stream)
-                        .filter(quantity -> quantity.value().kind() != kinds.get(0))
-                        .findFirst();
-        return other.map(
-                quantity ->
-                        new Trouble(
-                                quantity.place(),
-                                "`"
-                                        + supply.item().value()
-                                        + "` "
-                                        + kinds.get(0).words()
-                                        + " and "
-                                        + quantity.value().kind().words(),
-                                "one of both, such as `" + kinds.get(0).example(tape) + "` here"));
+        return List.of(supply.have(), supply.pack()).stream()
+                .flatMap(Optional::stream)
+                .filter(quantity -> quantity.value().kind() != kinds.get(0))
+                .map(
+                        quantity ->
+                                new Trouble(
+                                        quantity.place(),
+                                        "`"
+                                                + supply.item().value()
+                                                + "` "
+                                                + kinds.get(0).words()
+                                                + " and "
+                                                + quantity.value().kind().words(),
+                                        "one of both, such as `"
+                                                + kinds.get(0).example(tape)
+                                                + "` here"))
+                .toList();
     }
 }

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import secondbolt.file.Fields;
 import secondbolt.file.Form;
 import secondbolt.file.Key;
@@ -121,14 +123,16 @@ public final class StateKeys {
     public static Optional<State> read(Fields fields) {
         Set<CameWith> came = new LinkedHashSet<>(fields.get(CAME_WITH).orElse(List.of()));
         Set<CameWith> rid = new LinkedHashSet<>(fields.get(RID_OF).orElse(List.of()));
-        Optional<CameWith> never = rid.stream().filter(thing -> !came.contains(thing)).findFirst();
-        never.ifPresent(
-                thing ->
-                        fields.tell(
-                                RID_OF,
-                                "a cloth rid of " + thing.word() + ", which it did not come with",
-                                "`came with: [" + thing.word() + "]` as well"));
-        return never.isPresent()
+        List<CameWith> never = rid.stream().filter(thing -> !came.contains(thing)).toList();
+        if (!never.isEmpty()) {
+            fields.tell(
+                    RID_OF,
+                    "a cloth rid of " + words(never) + ", which it did not come with",
+                    "`came with: ["
+                            + words(Stream.concat(came.stream(), never.stream()).toList())
+                            + "]`");
+        }
+        return !never.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
                         new State(
@@ -136,5 +140,9 @@ public final class StateKeys {
                                 rid,
                                 new LinkedHashSet<>(fields.get(FINISH).orElse(List.of())),
                                 fields.get(CARE_LABEL).orElse(CareLabel.UNTOLD)));
+    }
+
+    private static String words(List<CameWith> things) {
+        return things.stream().map(CameWith::word).collect(Collectors.joining(", "));
     }
 }

@@ -133,7 +133,9 @@ public final class ElasticSection {
         Length rest = fields.require(AT_REST);
         if (pulled.isShorterThan(rest)) {
             fields.tell(
-                    PULLED, "an elastic that is pulled shorter than it is", "at rest, then pulled");
+                    PULLED,
+                    "an elastic that is pulled shorter than it is",
+                    "a longer `to`: `of` is its length at rest, `to` when it is pulled");
             return Optional.empty();
         }
         return Optional.of(Share.left(pulled, rest));

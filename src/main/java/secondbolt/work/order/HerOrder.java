@@ -1,6 +1,7 @@
 package secondbolt.work.order;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import secondbolt.task.Stage;
@@ -50,18 +51,16 @@ public record HerOrder(List<WorkStep> steps, List<Link> broken, boolean isRefuse
 
     private static List<Link> broken(List<WorkStep> steps, List<String> names) {
         StepGraph graph = new StepGraph(steps);
-        List<Link> broken = new ArrayList<>();
+        Set<Link> broken = new LinkedHashSet<>();
         for (int i = 0; i < names.size(); i++) {
             Set<String> needs = graph.needs(names.get(i));
             for (int j = i + 1; j < names.size(); j++) {
                 if (needs.contains(names.get(j))) {
-                    graph.reasons(names.get(i), names.get(j)).stream()
-                            .filter(link -> !broken.contains(link))
-                            .forEach(broken::add);
+                    broken.addAll(graph.reasons(names.get(i), names.get(j)));
                 }
             }
         }
-        return broken;
+        return List.copyOf(broken);
     }
 
     private static boolean isRefused(StepGraph graph, List<Link> broken, List<String> names) {

@@ -2,10 +2,12 @@ package secondbolt.work.order;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +18,11 @@ import secondbolt.task.WorkStep;
 /** Steps with what they follow. A step that nobody contributes is followed by none. */
 public final class StepGraph {
     private final Map<String, WorkStep> byName = new LinkedHashMap<>();
+
+    /** What was asked before, for an order of hers asks for each of its pairs. */
+    private final Map<String, List<WorkStep.Follows>> follows = new HashMap<>();
+
+    private final Map<String, Set<String>> needs = new HashMap<>();
 
     /**
      * The graph of some steps.
@@ -37,23 +44,30 @@ public final class StepGraph {
 
     /** What a step follows, of the steps there are. */
     public List<WorkStep.Follows> follows(String name) {
-        return byName.get(name).follows().stream()
-                .filter(f -> byName.containsKey(f.step()))
-                .toList();
+        return follows.computeIfAbsent(
+                name,
+                one ->
+                        byName.get(one).follows().stream()
+                                .filter(f -> byName.containsKey(f.step()))
+                                .toList());
     }
 
     /** All that must be done before a step, however far behind; itself only in a circle. */
     public Set<String> needs(String name) {
-        Set<String> needs = new HashSet<>();
+        return needs.computeIfAbsent(name, this::behind);
+    }
+
+    private Set<String> behind(String name) {
+        Set<String> behind = new HashSet<>();
         Deque<String> left = new ArrayDeque<>(List.of(name));
         while (!left.isEmpty()) {
             for (WorkStep.Follows rule : follows(left.poll())) {
-                if (needs.add(rule.step())) {
+                if (behind.add(rule.step())) {
                     left.add(rule.step());
                 }
             }
         }
-        return needs;
+        return Collections.unmodifiableSet(behind);
     }
 
     /** Whether a step must come after another, however far. */
@@ -67,18 +81,16 @@ public final class StepGraph {
      * the one that says what goes wrong; within one stage, all rules of the way.
      */
     List<Link> reasons(String later, String first) {
-        List<Link> reasons = new ArrayList<>();
+        Set<Link> reasons = new LinkedHashSet<>();
         for (WorkStep.Follows rule : follows(later)) {
             boolean leads = rule.step().equals(first) || isAfter(rule.step(), first);
             if (leads) {
                 List<Link> way = new ArrayList<>(List.of(new Link(later, rule)));
                 way.addAll(shortest(rule.step(), first));
-                entering(way, byName.get(first).stage()).stream()
-                        .filter(link -> !reasons.contains(link))
-                        .forEach(reasons::add);
+                reasons.addAll(entering(way, byName.get(first).stage()));
             }
         }
-        return reasons;
+        return List.copyOf(reasons);
     }
 
     private List<Link> entering(List<Link> way, Stage stage) {

@@ -21,6 +21,9 @@ import secondbolt.garment.GarmentKind;
 public final class WorkSection {
     private static final int MOST_STEPS = 200;
 
+    /** More than a garment has steps that could change places. */
+    private static final int MOST_ORDERED = 80;
+
     /** What is made. */
     public static final Key<GarmentKind> GARMENT =
             Key.optional(
@@ -74,7 +77,7 @@ public final class WorkSection {
                                     "names of steps, the first first",
                                     Forms.placed(name()),
                                     2,
-                                    MOST_STEPS),
+                                    MOST_ORDERED),
                             Forms.none(List.of())),
                     "Some steps in an order of your own; if it would spoil the cloth you are told.",
                     "[collar, cuffs]");
