@@ -603,8 +603,10 @@ class ArchitectureTest {
                         "worksheet"));
         rooms.put(
                 "hem.giving",
-                Set.of(
+                with(
+                        Set.of(),
                         "file.value",
+                        "garment",
                         "hem.plan",
                         "hem.turned",
                         "measure",
