@@ -581,27 +581,6 @@ class ArchitectureTest {
                         "textile.fibre",
                         "textile.state"));
         rooms.put(
-                "bleach",
-                with(
-                        Set.of(),
-                        "bleach.plan",
-                        "bleach.recipe",
-                        "block",
-                        "cloth",
-                        "cloth.yields",
-                        "figure",
-                        "file",
-                        "file.source",
-                        "file.value",
-                        "measure",
-                        "measure.kitchen",
-                        "task",
-                        "textile",
-                        "textile.fibre",
-                        "textile.state",
-                        "topic",
-                        "worksheet"));
-        rooms.put(
                 "hem.giving",
                 with(
                         Set.of(),
@@ -635,6 +614,28 @@ class ArchitectureTest {
                         "textile",
                         "textile.fibre"));
         rooms.put("prepare.heat", Set.of("measure", "textile.fibre", "textile.state"));
+        rooms.put(
+                "bleach",
+                with(
+                        Set.of(),
+                        "bleach.plan",
+                        "bleach.recipe",
+                        "block",
+                        "cloth",
+                        "cloth.yields",
+                        "figure",
+                        "file",
+                        "file.source",
+                        "file.value",
+                        "measure",
+                        "measure.kitchen",
+                        "prepare.heat",
+                        "task",
+                        "textile",
+                        "textile.fibre",
+                        "textile.state",
+                        "topic",
+                        "worksheet"));
         rooms.put(
                 "dye.guide",
                 with(
@@ -715,9 +716,11 @@ class ArchitectureTest {
                         "lay.plan",
                         "measure",
                         "pattern.piece",
+                        "prepare.heat",
                         "shape",
                         "textile",
                         "textile.fibre",
+                        "textile.state",
                         "worksheet"));
         rooms.put(
                 "trim.plan",
@@ -768,7 +771,14 @@ class ArchitectureTest {
                         "worksheet"));
         rooms.put(
                 "trim.guide",
-                Set.of("garment", "lay.plan", "measure", "trim.fused", "trim.plan", "trim.strip"));
+                Set.of(
+                        "garment",
+                        "lay.plan",
+                        "measure",
+                        "prepare.heat",
+                        "trim.fused",
+                        "trim.plan",
+                        "trim.strip"));
         rooms.put(
                 "work.kind",
                 Set.of("file.value", "garment", "measure", "pattern", "pattern.piece", "task"));
@@ -1058,6 +1068,7 @@ class ArchitectureTest {
                         "measure",
                         "pattern",
                         "pattern.piece",
+                        "prepare.heat",
                         "shape",
                         "task",
                         "textile",

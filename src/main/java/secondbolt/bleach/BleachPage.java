@@ -14,6 +14,7 @@ import secondbolt.block.Both;
 import secondbolt.block.Fact;
 import secondbolt.block.Table;
 import secondbolt.measure.Tape;
+import secondbolt.prepare.heat.Temperature;
 import secondbolt.task.Hazard;
 
 /**
@@ -129,7 +130,8 @@ record BleachPage(List<Treatment> treatments, Tape tape) {
         facts.add(new Fact("water", Both.of(tape, t -> t.print(bath.water()))));
         facts.add(new Fact("thiourea dioxide", Both.of(tape, t -> t.printFine(bath.remover()))));
         facts.add(new Fact("soda ash", Both.of(tape, t -> t.printFine(bath.soda()))));
-        bath.celsius().ifPresent(c -> facts.add(Fact.of("no hotter than", Heat.words(c))));
+        bath.celsius()
+                .ifPresent(c -> facts.add(Fact.of("no hotter than", new Temperature(c).words())));
         facts.add(Fact.of("time", bath.leastMinutes() + " to " + bath.mostMinutes() + " minutes"));
         if (bath.loads() > 1) {
             facts.add(Fact.of("loads for the vessel", Integer.toString(bath.loads())));

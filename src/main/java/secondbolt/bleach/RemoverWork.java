@@ -9,6 +9,7 @@ import secondbolt.block.Block.Ticks.Item;
 import secondbolt.measure.Mass;
 import secondbolt.measure.Tape;
 import secondbolt.measure.Volume;
+import secondbolt.prepare.heat.Temperature;
 import secondbolt.textile.fibre.FibreKind;
 
 /**
@@ -77,7 +78,7 @@ record RemoverWork(Treatment treatment, boolean takesAcid, Tape tape) {
     private Item cloth(Optional<RemoverBath> bath) {
         String heat =
                 bath.flatMap(RemoverBath::celsius)
-                        .map(c -> "Warm it slowly to " + Heat.words(c) + ", no hotter")
+                        .map(c -> "Warm it slowly to " + new Temperature(c).words() + ", no hotter")
                         .orElse("No hotter than the leaflet says for its most tender fibre");
         String time =
                 bath.map(b -> b.leastMinutes() + " to " + b.mostMinutes() + " minutes")

@@ -160,6 +160,7 @@ final class DyeGiving {
         if (batches.stream().anyMatch(batch -> batch.plan().whenOrBefore() == When.AFTER_SEWING)) {
             timed =
                     timed.after("assemble", "The garment is dyed once it is sewn, as is written.")
+                            .after("neaten", "Raw edges fray in the bath.")
                             .after(
                                     "side seams",
                                     "The garment is dyed once it is sewn, as is written.");

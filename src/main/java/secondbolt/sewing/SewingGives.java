@@ -184,10 +184,14 @@ record SewingGives(SewingResult result, Tape tape) {
                                 + " with "
                                 + total.waste().percent(1)
                                 + " for ends and trials");
+        if (result.dyed() == SewingResult.Dyed.SEWN) {
+            return Need.of(
+                    need.item(), need.amount(), need.why() + "; it is dyed with the garment");
+        }
         ThreadFibre fibre = result.plan().thread().fibre().orElse(ThreadFibre.POLYESTER);
         return fibre == ThreadFibre.POLYESTER
-                ? need.boughtAfter("wash off", "polyester thread stays as pale as it is")
-                : need.boughtAfter("wash off", "its colour is chosen by the dyed, dry cloth");
+                ? need.boughtAfter("wash off", "Polyester thread stays as pale as it is.")
+                : need.boughtAfter("wash off", "Its colour is chosen by the dyed, dry cloth.");
     }
 
     private List<Term> words() {

@@ -149,12 +149,19 @@ record SewingPage(SewingResult result, Tape tape) {
     }
 
     private Stream<String> dyed() {
-        return result.isDyed()
-                ? Stream.of(
-                        "Polyester thread takes none of the dyes for cotton, wool or silk: buy it"
-                                + " after the dye bath, to the dry cloth. Cotton thread takes the"
-                                + " dye of cotton, often in another depth.")
-                : Stream.empty();
+        return switch (result.dyed()) {
+            case NEVER -> Stream.empty();
+            case BEFORE ->
+                    Stream.of(
+                            "Polyester thread takes none of the dyes for cotton, wool or silk: buy it"
+                                    + " after the dye bath, to the dry cloth. Cotton thread takes the"
+                                    + " dye of cotton, often in another depth.");
+            case SEWN ->
+                    Stream.of(
+                            "It is dyed with its seams in: polyester thread stays pale in every one of"
+                                    + " them. Sew with thread of the fibre that takes the dye, which"
+                                    + " often comes out in another depth.");
+        };
     }
 
     private String strength() {

@@ -21,7 +21,7 @@ import secondbolt.sewing.thread.ThreadUses;
  * @param fasteners the thread of buttonholes and buttons
  * @param totals by colour
  * @param cloths that are sewn
- * @param isDyed whether the cloth is dyed before
+ * @param dyed when the cloth is dyed
  */
 public record SewingResult(
         SewingPlan plan,
@@ -30,7 +30,17 @@ public record SewingResult(
         FastenerThread fasteners,
         List<ThreadTotal> totals,
         List<SewnCloth> cloths,
-        boolean isDyed) {
+        Dyed dyed) {
+    /** When the cloth is dyed. */
+    public enum Dyed {
+        /** Never. */
+        NEVER,
+        /** Before it is sewn. */
+        BEFORE,
+        /** With the seams in it. */
+        SEWN
+    }
+
     /** Copies the lists. */
     public SewingResult {
         uses = List.copyOf(uses);
@@ -43,7 +53,7 @@ public record SewingResult(
             SewnLines lines,
             FastenerThread fasteners,
             List<SewnCloth> cloths,
-            boolean isDyed,
+            Dyed dyed,
             Tape tape) {
         List<ThreadUse> uses = new ThreadUses(with(plan, cloths)).of(lines);
         return new SewingResult(
@@ -53,7 +63,7 @@ public record SewingResult(
                 fasteners,
                 ThreadTotals.of(uses, fasteners, plan.thread(), tape),
                 cloths,
-                isDyed);
+                dyed);
     }
 
     private static SewnWith with(SewingPlan plan, List<SewnCloth> cloths) {

@@ -65,7 +65,7 @@ public final class SewingTopic implements Topic<SewingResult> {
                         lines,
                         FastenerThread.of(bench.came(ClosureTopic.NAME).orElse(List.of())),
                         SewnCloth.of(bench.came(ClothTopic.NAME).orElse(List.of())),
-                        isDyed(bench),
+                        dyed(bench),
                         bench.tape());
         return result.isAny() || written.isPresent()
                 ? Outcome.of(result, new SewingWorksheet(result, bench.tape()).worksheet())
@@ -73,10 +73,17 @@ public final class SewingTopic implements Topic<SewingResult> {
     }
 
     /** By what is to be done before, whichever topic tells of it. */
-    private static boolean isDyed(Bench bench) {
-        return bench.given().steps().stream()
-                .map(WorkStep::name)
-                .anyMatch(name -> name.equals("dye") || name.equals("wash off"));
+    private static SewingResult.Dyed dyed(Bench bench) {
+        List<WorkStep> baths =
+                bench.given().steps().stream().filter(step -> step.name().equals("dye")).toList();
+        boolean isSewn =
+                baths.stream()
+                        .flatMap(step -> step.follows().stream())
+                        .anyMatch(rule -> rule.step().equals("assemble"));
+        if (baths.isEmpty()) {
+            return SewingResult.Dyed.NEVER;
+        }
+        return isSewn ? SewingResult.Dyed.SEWN : SewingResult.Dyed.BEFORE;
     }
 
     private static SewnLines lines(FitResult fit, SewingPlan plan, Bench bench) {

@@ -6,11 +6,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import secondbolt.garment.Role;
 import secondbolt.measure.Tape;
+import secondbolt.prepare.heat.Heat;
 import secondbolt.textile.fibre.Fibre;
 import secondbolt.textile.fibre.FibreKind;
 import secondbolt.trim.fused.InterfacingResult;
 import secondbolt.trim.fused.InterfacingResult.OnCloth;
-import secondbolt.trim.fused.IronHeat;
 import secondbolt.trim.fused.StiffenedPiece;
 import secondbolt.worksheet.Finding;
 import secondbolt.worksheet.Finding.Level;
@@ -97,7 +97,12 @@ final class InterfacingFindings {
                                                 "has acetate in it, which is not fused (a household"
                                                         + " sewing page)");
                                     }
-                                    return cloth.heat().filter(IronHeat.NONE::equals).isPresent()
+                                    boolean isIroned = cloth.heat().flatMap(Heat::iron).isPresent();
+                                    if (cloth.heat().isPresent() && !isIroned) {
+                                        return Optional.of(
+                                                "must not be ironed, as its care label says");
+                                    }
+                                    return fibre.hasAny(FibreKind.POLYPROPYLENE::equals)
                                             ? Optional.of(
                                                     "has polypropylene in it, which melts before"
                                                             + " the glue holds (from memory)")

@@ -75,8 +75,10 @@ record InterfacingPage(InterfacingResult result, Tape tape) {
                             result.heat()
                                     .map(
                                             heat ->
-                                                    heat.words()
-                                                            + " (ISO 3758:2012; fibre from memory)")
+                                                    heat.ironWords()
+                                                            + " (by "
+                                                            + heat.ironBy()
+                                                            + "; ISO 3758:2012)")
                                     .orElse(
                                             "not known: no heat is told until its fibre is known")));
             facts.add(Fact.of("Pressed", FusingWords.pressed(result)));

@@ -8,10 +8,10 @@ import secondbolt.figure.Figures;
 import secondbolt.garment.Role;
 import secondbolt.lay.plan.Interfacing;
 import secondbolt.measure.Length;
+import secondbolt.prepare.heat.Heat;
 import secondbolt.shape.Point;
 import secondbolt.trim.bound.BindingResult;
 import secondbolt.trim.fused.InterfacingResult;
-import secondbolt.trim.fused.IronHeat;
 import secondbolt.trim.fused.StiffenedPiece;
 import secondbolt.trim.gathered.Casing;
 import secondbolt.trim.gathered.ElasticResult;
@@ -44,7 +44,7 @@ final class TrimFigures {
     }
 
     private static Optional<String> heat(InterfacingResult result) {
-        return result.heat().map(IronHeat::words);
+        return result.heat().map(Heat::ironWords);
     }
 
     private static Figures of(StiffenedPiece piece) {

@@ -2,6 +2,7 @@ package secondbolt.work;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -66,6 +67,13 @@ record WorkFindings(WorkResult result) {
                 : first;
     }
 
+    /** Each reason once, with the first steps that it holds for. */
+    private static List<String> reasons(List<Link> broken) {
+        Map<String, Link> byReason = new LinkedHashMap<>();
+        broken.forEach(link -> byReason.putIfAbsent(link.rule().why(), link));
+        return byReason.values().stream().map(WorkFindings::rule).toList();
+    }
+
     private static String rule(Link link) {
         return "“" + link.later() + "” behind “" + link.first() + "”: " + link.rule().why();
     }
@@ -75,10 +83,11 @@ record WorkFindings(WorkResult result) {
         if (broken.isEmpty()) {
             return Optional.empty();
         }
+        List<String> reasons = reasons(broken);
         String rules =
                 " It breaks "
-                        + (broken.size() == 1 ? "a rule: " : broken.size() + " rules: ")
-                        + some(broken.stream().map(WorkFindings::rule).toList());
+                        + (reasons.size() == 1 ? "a rule: " : reasons.size() + " rules: ")
+                        + some(reasons);
         String hers =
                 result.order().stream().limit(MOST_TOLD).collect(Collectors.joining(", "))
                         + (result.order().size() > MOST_TOLD ? ", …" : "");

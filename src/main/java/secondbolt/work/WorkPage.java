@@ -180,7 +180,8 @@ final class WorkPage {
         }
         checks(step).ifPresent(notes::add);
         boolean isNamedByIt = step.text().startsWith(step.name());
-        if (step.text().length() <= LONGEST_TEXT && !isNamedByIt) {
+        boolean isSewn = step.stage() == Stage.SEWING;
+        if ((isSewn || step.text().length() <= LONGEST_TEXT) && !isNamedByIt) {
             notes.add(step.text());
         }
         step.pause().map(WaitWords::brief).ifPresent(notes::add);

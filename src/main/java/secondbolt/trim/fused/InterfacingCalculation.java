@@ -130,6 +130,7 @@ public final class InterfacingCalculation {
                 cloth.name(),
                 textile.fibre().flatMap(Answer::toOptional).filter(fibre -> !isGuessed),
                 isGuessed && textile.fibre().flatMap(Answer::toOptional).isPresent(),
+                cloth.cloth().state().label(),
                 cloth.heaviness().washedWeight().or(() -> cloth.heaviness().weight()),
                 textile.isLaidOneWay());
     }

@@ -1,11 +1,16 @@
 package secondbolt.trim.fused;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import secondbolt.lay.design.BoltLength;
 import secondbolt.lay.plan.Interfacing;
 import secondbolt.measure.ClothWeight;
+import secondbolt.prepare.heat.Heat;
+import secondbolt.prepare.heat.IronHeat;
 import secondbolt.textile.fibre.Fibre;
+import secondbolt.textile.fibre.FibreKind;
+import secondbolt.textile.state.CareLabel;
 
 /**
  * The interfacing worked out.
@@ -26,6 +31,9 @@ public record InterfacingResult(
         List<BoltLength> bolts,
         List<String> own,
         List<OnCloth> cloths) {
+    private static final Comparator<Heat> LEAST_FIRST =
+            Comparator.comparing(heat -> heat.iron().map(IronHeat::dots).orElse(0));
+
     /** Copies the lists. */
     public InterfacingResult {
         pieces = List.copyOf(pieces);
@@ -41,6 +49,7 @@ public record InterfacingResult(
      * @param name the maker's name for it
      * @param fibre if it is known better than by a guess
      * @param isGuessed whether it is only guessed
+     * @param label what its care label says, which comes before its fibre
      * @param weight as it is when it is sewn, if known
      * @param hasNap whether it has a pile or may have one
      */
@@ -48,20 +57,22 @@ public record InterfacingResult(
             String name,
             Optional<Fibre> fibre,
             boolean isGuessed,
+            CareLabel label,
             Optional<ClothWeight> weight,
             boolean hasNap) {
         /** How hot it may be pressed; nothing if that is not known. */
-        public Optional<IronHeat> heat() {
-            return fibre.flatMap(IronHeat::of);
+        public Optional<Heat> heat() {
+            return fibre.filter(f -> !f.hasAny(kind -> kind == FibreKind.OTHER))
+                    .map(f -> Heat.of(Optional.of(f), label));
         }
     }
 
     /** How hot it may be pressed on all its cloths; nothing if that is not known of one. */
-    public Optional<IronHeat> heat() {
+    public Optional<Heat> heat() {
         boolean isKnown =
                 !cloths.isEmpty() && cloths.stream().allMatch(cloth -> cloth.heat().isPresent());
         return isKnown
-                ? cloths.stream().flatMap(cloth -> cloth.heat().stream()).min(IronHeat::compareTo)
+                ? cloths.stream().flatMap(cloth -> cloth.heat().stream()).min(LEAST_FIRST)
                 : Optional.empty();
     }
 

@@ -3,8 +3,9 @@ package secondbolt.trim.guide;
 import java.util.ArrayList;
 import java.util.List;
 import secondbolt.lay.plan.Interfacing;
+import secondbolt.prepare.heat.Heat;
+import secondbolt.prepare.heat.IronHeat;
 import secondbolt.trim.fused.InterfacingResult;
-import secondbolt.trim.fused.IronHeat;
 
 /** How interfacing is pressed on, in words. */
 public final class FusingWords {
@@ -21,7 +22,8 @@ public final class FusingWords {
     }
 
     private static String damp(InterfacingResult result) {
-        boolean isSteamBarred = result.heat().filter(IronHeat.ONE_DOT::equals).isPresent();
+        boolean isSteamBarred =
+                result.heat().flatMap(Heat::iron).filter(IronHeat.LOW::equals).isPresent();
         boolean isAsked = result.interfacing().leaflet().dampCloth().orElse(false);
         if (isSteamBarred) {
             return isAsked
@@ -47,7 +49,7 @@ public final class FusingWords {
         steps.add(
                 "Begin at the lowest heat that its leaflet names and never above what the cloth"
                         + " bears: "
-                        + result.heat().map(IronHeat::words).orElse("not known yet, so do not fuse")
+                        + result.heat().map(Heat::ironWords).orElse("not known yet, so do not fuse")
                         + ". If its leaflet asks for more, this cloth cannot take it.");
         steps.add(
                 "Lay the glue, which glitters or feels rough, on the wrong side of the cloth; cover it"
