@@ -118,9 +118,14 @@ class StopsTest {
                                 + "alterations: [{lengthen: body, by: 2, pieces: {Ärmel: 1}}]\n");
         assertEquals(Set.of("seam-apart"), codes(apart));
         assertEquals(
-                Set.of("all-pieces", "cutting-plan-sheet", "piece-armel", "piece-cuff"),
+                Set.of(
+                        "all-pieces",
+                        "cutting-plan-sheet",
+                        "piece-armel",
+                        "piece-cuff",
+                        "seam-card"),
                 stopped(apart));
-        assertEquals(Set.of("cutting", "fit", "lay"), sections(apart));
+        assertEquals(Set.of("cutting", "fit", "lay", "sewing"), sections(apart));
     }
 
     @Test
@@ -133,7 +138,8 @@ class StopsTest {
                         "all-pieces",
                         "cutting-plan-sheet",
                         "piece-armelschlitz",
-                        "piece-cuff-facing"),
+                        "piece-cuff-facing",
+                        "seam-card"),
                 stopped(apart));
     }
 
