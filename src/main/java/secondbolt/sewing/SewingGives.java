@@ -190,8 +190,8 @@ record SewingGives(SewingResult result, Tape tape) {
         }
         ThreadFibre fibre = result.plan().thread().fibre().orElse(ThreadFibre.POLYESTER);
         return fibre == ThreadFibre.POLYESTER
-                ? need.boughtAfter("wash off", "Polyester thread stays as pale as it is.")
-                : need.boughtAfter("wash off", "Its colour is chosen by the dyed, dry cloth.");
+                ? need.boughtAfter("dry", "Polyester thread stays as pale as it is.")
+                : need.boughtAfter("dry", "Its colour is chosen by the dyed, dry cloth.");
     }
 
     private List<Term> words() {

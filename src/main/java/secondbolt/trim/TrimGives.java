@@ -19,7 +19,7 @@ import secondbolt.worksheet.Term;
 
 /** What interfacing, binding and elastic contribute to other pages. */
 final class TrimGives {
-    private static final String WASHED_OFF = "wash off";
+    private static final String DYED = "dry";
 
     private TrimGives() {}
 
@@ -73,7 +73,7 @@ final class TrimGives {
                                                 + " of it for the press test"
                                         : "")
                                 + "; lighter than the cloth")
-                .boughtAfter(WASHED_OFF, "Polyester stays pale, and may show through dyed cloth.");
+                .boughtAfter(DYED, "Polyester stays pale, and may show through dyed cloth.");
     }
 
     private static Need binding(BindingResult binding, Tape tape) {
@@ -89,7 +89,7 @@ final class TrimGives {
                         cut + width,
                         new Amount.Run(StripWords.up(binding.need(), tape)),
                         "the binding " + binding.name())
-                .boughtAfter(WASHED_OFF, "Bought binding does not take dye as the cloth does.");
+                .boughtAfter(DYED, "Bought binding does not take dye as the cloth does.");
     }
 
     private static List<Need> elastic(ElasticResult elastic, Tape tape) {
@@ -113,8 +113,7 @@ final class TrimGives {
                                                                         + " when it is tried on"
                                                                 : ""))
                                         .boughtAfter(
-                                                WASHED_OFF,
-                                                "Elastic stays pale in dye and tires in it."))
+                                                DYED, "Elastic stays pale in dye and tires in it."))
                 .toList();
     }
 

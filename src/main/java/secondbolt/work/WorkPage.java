@@ -163,6 +163,11 @@ final class WorkPage {
         if (!cautions.isEmpty()) {
             blocks.add(new Block.Heading("Cautions, each at the first step it is needed for"));
             blocks.add(new Block.Points(cautions));
+            if (result.steps().stream().anyMatch(step -> step.stage() == Stage.DYEING)) {
+                blocks.add(
+                        new Block.Prose(
+                                "Those of the baths stand on the sheets they are done by."));
+            }
         }
         return blocks;
     }
@@ -172,7 +177,9 @@ final class WorkPage {
         if (result.isDone(step)) {
             return Block.Ticks.Item.done(title, List.of());
         }
-        cautions(step).forEach(words -> cautions.add("At " + number(step) + ". " + words));
+        if (step.stage() != Stage.DYEING) {
+            cautions(step).forEach(words -> cautions.add("At " + number(step) + ". " + words));
+        }
         List<String> notes = new ArrayList<>();
         if (days.least(step) > 1 && !days.of(step).equals(day)) {
             notes.add("From here not before " + days.of(step) + ".");

@@ -15,7 +15,7 @@ class VariantsTest {
     @Test
     void noVariantEndsInAFaultOfTheProgram(@TempDir Path folder) {
         Variants variants = new Variants(SEED, folder);
-        assertEquals(List.of(), variants.run(80));
+        assertEquals(List.of(), variants.run(120));
         assertTrue(variants.taken() > 15, "the changes are not too rough: " + variants.taken());
     }
 }

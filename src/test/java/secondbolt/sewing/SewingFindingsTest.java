@@ -93,7 +93,7 @@ class SewingFindingsTest {
     void buysThreadAfterTheBath() {
         var thread = sheet("sewing: {thread: {colour: slate}}").gives().needs().get(0);
         assertEquals("thread, polyester, slate", thread.item());
-        assertEquals("wash off", thread.buyAfter().orElseThrow().step());
+        assertEquals("dry", thread.buyAfter().orElseThrow().step());
     }
 
     /** Much fraying is neatened before handling, else after the fitting. */

@@ -41,7 +41,6 @@ public record Act(String title, List<String> notes, boolean isTimed, List<Hazard
     public Block.Ticks.Item tick() {
         List<String> all = new ArrayList<>(notes);
         hazards.forEach(hazard -> all.add(hazard.words()));
-        return Block.Ticks.Item.open(
-                title, List.of(String.join(" ", all)), isTimed ? TIMES : List.of());
+        return Block.Ticks.Item.open(title, all, isTimed ? TIMES : List.of());
     }
 }
