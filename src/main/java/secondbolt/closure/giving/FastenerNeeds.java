@@ -78,7 +78,7 @@ final class FastenerNeeds {
         String rows =
                 closure.hasTwoRows()
                         ? closure.count().map(c -> ", two rows of " + c).orElse("")
-                        : "";
+                        : closure.isOnOneCuff() ? ", one cuff: double it for two" : "";
         return closure.fastening().kind() == Fastening.Kind.TIES
                 ? rows + "; nothing to buy if you cut them of the cloth"
                 : rows + "; one to spare is not counted (" + Convention.COMMON_PRACTICE + ")";

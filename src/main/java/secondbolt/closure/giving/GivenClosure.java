@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import secondbolt.closure.fastening.FastenerSpread;
 import secondbolt.closure.fastening.Fastening;
+import secondbolt.closure.fastening.Overlap;
 import secondbolt.closure.placket.Closure;
 import secondbolt.closure.row.ClosureResult;
 import secondbolt.measure.Tape;
@@ -63,6 +64,11 @@ record GivenClosure(String name, Closure closure, Optional<ClosureResult> result
                 ? step.after(
                         "hem", "It goes through the edge that is turned up: that is hemmed first.")
                 : step;
+    }
+
+    /** A garment with one has two as a rule, and what is written is one of them. */
+    boolean isOnOneCuff() {
+        return closure.overlap().worn() == Overlap.Worn.CUFF;
     }
 
     boolean hasTwoRows() {

@@ -63,6 +63,15 @@ class ClosureGivingTest {
     }
 
     @Test
+    void saysThatACuffIsOneOfTwo() {
+        Given given =
+                Given.of("units: cm", BUTTONED.replace("extension: 2", "extension: 2, worn: cuff"));
+        assertTrue(
+                given.needs().get(0).contains("one cuff: double it for two"),
+                given.needs()::toString);
+    }
+
+    @Test
     void namesAButtonAsAShopDoesOnEitherTape() {
         assertEquals(
                 List.of(
