@@ -62,6 +62,8 @@ class WorkTopicTest {
                     .waiting(Wait.hours("it rests in the bath", 12, "The packet's leaflet."));
     private static final WorkStep WASH_OFF =
             WorkStep.of("wash off", Stage.DYEING, "Wash it off.").after("dye", "It is its wash.");
+    private static final WorkStep DRY =
+            WorkStep.of("dry", Stage.DYEING, "Dry it.").after("wash off", "It is wet.");
     private static final WorkStep CUT = WorkStep.of("cut", Stage.CUTTING, "Cut it.");
     private static final WorkStep FUSE =
             WorkStep.of("fuse", Stage.SEWING, "Fuse.")
@@ -308,7 +310,7 @@ class WorkTopicTest {
     void refusesAnOrderThatSpoilsTheCloth() {
         Workings workings =
                 workings(
-                        gives(CUT, FUSE, DYE, WASH_OFF),
+                        gives(CUT, FUSE, DYE, WASH_OFF, DRY),
                         with(SKIRT, "garment: skirt", "work: {order: [fuse, assemble, dye]}"));
         Finding found = found(workings).get(0);
         assertEquals(Finding.Level.STOP, found.level());
