@@ -11,6 +11,7 @@ import secondbolt.dye.bath.DyeBatch;
 import secondbolt.dye.bath.DyedCloth;
 import secondbolt.dye.guide.DyeOrder;
 import secondbolt.dye.guide.DyePrint;
+import secondbolt.dye.guide.KitchenWords;
 import secondbolt.dye.guide.WashOff;
 import secondbolt.dye.plan.Depth;
 import secondbolt.dye.plan.DyeClass;
@@ -68,6 +69,10 @@ record DyePage(DyePrint print) {
         batch.recipe()
                 .filter(recipe -> batch.isReckoned() && !recipe.lines().isEmpty())
                 .ifPresent(recipe -> blocks.add(tables.recipe(batch, recipe, false)));
+        batch.recipe()
+                .filter(recipe -> batch.isReckoned())
+                .flatMap(recipe -> KitchenWords.of(batch, recipe, print.tape()))
+                .ifPresent(words -> blocks.add(new Block.Prose(words)));
         List<String> acts =
                 DyeOrder.of(batch, print).stream()
                         .map(act -> act.title() + ". " + String.join(" ", act.notes()))

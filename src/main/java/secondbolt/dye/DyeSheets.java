@@ -10,6 +10,7 @@ import secondbolt.dye.bath.DyeBatch;
 import secondbolt.dye.guide.Act;
 import secondbolt.dye.guide.DyeOrder;
 import secondbolt.dye.guide.DyePrint;
+import secondbolt.dye.guide.KitchenWords;
 import secondbolt.task.Hazard;
 import secondbolt.worksheet.Sheet;
 import secondbolt.worksheet.SheetName;
@@ -47,6 +48,9 @@ record DyeSheets(DyePrint print) {
             batch.recipe()
                     .filter(recipe -> !recipe.lines().isEmpty())
                     .ifPresent(recipe -> blocks.add(tables.recipe(batch, recipe, true)));
+            batch.recipe()
+                    .flatMap(recipe -> KitchenWords.of(batch, recipe, print.tape()))
+                    .ifPresent(words -> blocks.add(new Block.Prose(words)));
         }
         List<Act> acts = DyeOrder.of(batch, print);
         blocks.add(

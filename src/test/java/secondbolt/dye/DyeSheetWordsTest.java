@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import secondbolt.dye.bath.DyeBatch;
 import secondbolt.dye.guide.Act;
 import secondbolt.dye.guide.DyeOrder;
 import secondbolt.dye.guide.DyePrint;
+import secondbolt.dye.guide.KitchenWords;
 import secondbolt.measure.Tape;
 import secondbolt.project.Workings;
 import secondbolt.task.Hazard;
@@ -20,13 +22,15 @@ class DyeSheetWordsTest {
         return Dyed.worked("cloth: {Tuch: {size: unknown, mass: 400 g, " + cloth + "}}", dye);
     }
 
+    private static DyeBatch batch(String cloth, String dye) {
+        return worked(cloth, "dye: {cloth: [Tuch], over: Weiß, " + dye + "}")
+                .came(DyeTopic.NAME)
+                .orElseThrow()
+                .get(0);
+    }
+
     private static List<Act> acts(String cloth, String dye) {
-        DyeBatch batch =
-                worked(cloth, "dye: {cloth: [Tuch], over: Weiß, " + dye + "}")
-                        .came(DyeTopic.NAME)
-                        .orElseThrow()
-                        .get(0);
-        return DyeOrder.of(batch, new DyePrint(Tape.CENTIMETRE));
+        return DyeOrder.of(batch(cloth, dye), new DyePrint(Tape.CENTIMETRE));
     }
 
     private static Act act(List<Act> acts, String title) {
@@ -68,6 +72,28 @@ class DyeSheetWordsTest {
                         .notes()
                         .get(0)
                         .contains("Tuch 30 °C (86 °F) (its label)"));
+    }
+
+    /**
+     * 400 g in a bath of 8 l at a leaflet's 50 g/l: 400 g of salt at 1.2 g/ml (from memory) are 333
+     * ml, a third over a cup of 250 ml (derived); soda ash is never told by cups.
+     */
+    @Test
+    void tellsSaltAloneInCupsAndWhoseCup() {
+        DyeBatch salted =
+                batch(
+                        "fibre: cotton",
+                        "class: reactive, depth: pale, vessel: 10 l, leaflet: {salt: 50 g/l}");
+        String words =
+                KitchenWords.of(salted, salted.recipe().orElseThrow(), Tape.CENTIMETRE)
+                        .orElseThrow();
+        assertTrue(words.contains("about 1⅓ cups"), words);
+        assertTrue(words.contains("cup 250 ml"), words);
+        assertTrue(words.contains("Soda ash: weigh it"), words);
+        DyeBatch acid = batch("fibre: wool", "class: acid, depth: medium");
+        assertEquals(
+                Optional.empty(),
+                KitchenWords.of(acid, acid.recipe().orElseThrow(), Tape.CENTIMETRE));
     }
 
     /** What her leaflet leaves out is no act either. */
