@@ -54,33 +54,16 @@ final class BindingFindings {
     }
 
     private Optional<Finding> countedLess() {
-        List<BoundEdge> less =
-                result.edges().stream().filter(edge -> edge.count() < edge.rounds()).toList();
-        if (less.isEmpty()) {
-            return Optional.empty();
-        }
-        String found =
-                less.stream()
-                        .map(
-                                edge ->
-                                        edge.edge().words()
-                                                + " is counted "
-                                                + Counted.times(edge.count())
-                                                + ", and the garment has it "
-                                                + Counted.times(edge.rounds()))
-                        .collect(Collectors.joining("; "));
-        String line =
-                result.edges().stream()
-                        .map(e -> Counted.term(Math.max(e.count(), e.rounds()), e.edge()))
-                        .collect(Collectors.joining(", "));
-        return Optional.of(
-                about(
-                        "binding-counted-less",
-                        Level.CAUTION,
-                        "A piece drawn half or cut as a pair has each edge twice: " + found + ".",
-                        "If all of them are bound, write `on: ["
-                                + line
-                                + "]` under `binding`; the strip is too short otherwise."));
+        return Counted.less(result.edges())
+                .map(
+                        found ->
+                                about(
+                                        "binding-counted-less",
+                                        Level.CAUTION,
+                                        found,
+                                        "If all of them are bound, write `on: ["
+                                                + Counted.line(result.edges())
+                                                + "]` under `binding`; the strip is too short otherwise."));
     }
 
     private Optional<Finding> straightOnCurve() {

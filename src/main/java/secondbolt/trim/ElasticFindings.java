@@ -50,34 +50,17 @@ final class ElasticFindings {
     }
 
     private Optional<Finding> countedLess() {
-        List<DrawnIn> less =
-                result.edges().stream().filter(edge -> edge.count() < edge.rounds()).toList();
-        if (less.isEmpty()) {
-            return Optional.empty();
-        }
-        String found =
-                less.stream()
-                        .map(
-                                edge ->
-                                        edge.edge().words()
-                                                + " is counted "
-                                                + Counted.times(edge.count())
-                                                + ", and the garment has it "
-                                                + Counted.times(edge.rounds()))
-                        .collect(Collectors.joining("; "));
-        String line =
-                result.edges().stream()
-                        .map(e -> Counted.term(Math.max(e.count(), e.rounds()), e.edge()))
-                        .collect(Collectors.joining(", "));
-        return Optional.of(
-                about(
-                        "elastic-counted-less",
-                        Level.CAUTION,
-                        "A piece drawn half or cut as a pair has each edge twice: " + found + ".",
-                        "If one elastic draws them all in, write `on: ["
-                                + line
-                                + "]` under `elastic`; if each has its own, as two cuffs have, all"
-                                + " is well."));
+        return Counted.less(result.edges())
+                .map(
+                        found ->
+                                about(
+                                        "elastic-counted-less",
+                                        Level.CAUTION,
+                                        found,
+                                        "If one elastic draws them all in, write `on: ["
+                                                + Counted.line(result.edges())
+                                                + "]` under `elastic`; if each has its own, as"
+                                                + " two cuffs have, all is well."));
     }
 
     private Optional<Finding> notShorter() {

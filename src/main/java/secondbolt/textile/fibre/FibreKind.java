@@ -118,11 +118,6 @@ public enum FibreKind {
         return family;
     }
 
-    /** Whether it is cellulose. */
-    public boolean isCellulose() {
-        return family == Family.PLANT || family == Family.REGENERATED;
-    }
-
     /** Whether it is wool or other hair, or silk. */
     public boolean isProtein() {
         return family == Family.HAIR || family == Family.SILK;

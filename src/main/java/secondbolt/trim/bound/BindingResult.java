@@ -6,6 +6,7 @@ import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.shape.Box;
 import secondbolt.trim.plan.Binding;
+import secondbolt.trim.plan.CountedEdge;
 import secondbolt.trim.strip.StripCut;
 
 /**
@@ -52,7 +53,8 @@ public record BindingResult(
             Length sewn,
             Bends bends,
             Length allowance,
-            boolean isOpen) {}
+            boolean isOpen)
+            implements CountedEdge {}
 
     /** How an edge bends. */
     public enum Bends {

@@ -7,6 +7,7 @@ import java.util.Set;
 import secondbolt.garment.PieceEdge;
 import secondbolt.measure.Length;
 import secondbolt.measure.Share;
+import secondbolt.trim.plan.CountedEdge;
 import secondbolt.trim.plan.Elastic;
 import secondbolt.wearer.BodyMeasure;
 
@@ -73,7 +74,8 @@ public record ElasticResult(
      * @param isOpen whether it is not known if the alterations changed it
      */
     public record DrawnIn(
-            PieceEdge edge, int count, int rounds, Length room, boolean hem, boolean isOpen) {}
+            PieceEdge edge, int count, int rounds, Length room, boolean hem, boolean isOpen)
+            implements CountedEdge {}
 
     /** How long it is cut. */
     public Optional<Length> cut() {
